@@ -1,0 +1,1 @@
+//! The catalogue file: reading, checking, writing.

@@ -1,0 +1,2 @@
+//! The `fitup` command.
+fn main() {}

@@ -1,0 +1,1 @@
+//! Compatibility and dimension core: pure functions over plain data.

@@ -1,0 +1,2 @@
+//! The `<fit-up>` element.
+fn main() {}

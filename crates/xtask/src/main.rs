@@ -1,0 +1,2 @@
+//! Build, serve and test commands of the project.
+fn main() {}
