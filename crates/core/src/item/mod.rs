@@ -1,1 +1,35 @@
-//! b
+//! What the dealer's catalogue says: machines, frames, seats, implements, adapters, trailers,
+//! sites, the parts they are made of, and the maker's guide. Data only, no judgement.
+
+mod adapter;
+mod body;
+mod catalogue;
+mod frame;
+mod guide;
+mod id;
+mod implement;
+mod machine;
+mod outline;
+mod part;
+mod port;
+mod seat;
+mod site;
+mod trailer;
+
+pub use adapter::{Adapter, Sleeve};
+pub use body::{Body, Point3, Serials, Stock};
+pub use catalogue::{Catalogue, CatalogueName};
+pub use frame::Frame;
+pub use guide::{Guide, GuideRow, Named};
+pub use id::{AdapterId, FrameId, ImplementId, ItemRef, MachineId, SeatId, SiteId, TrailerId};
+pub use implement::{ArmLink, DiggingArm, HydraulicNeed, Implement, ImplementKind, Mount, Stabilisers};
+pub use machine::{Axle, FrontAxle, HydraulicSupply, Machine, OperatorSeat, RollOverBar, Station};
+pub use outline::{Carrier, Shape, ShapeRole, Step, View};
+pub use part::{Part, PartNumber, PartsList, PartsListRow, Replacement};
+pub use port::{
+    BoltPattern, Coupler, CouplerGender, Electric, End, Hole, HoleKind, HookRack, HookSide, HydraulicLine, PinForm,
+    PinPoint, Pins, Port, PortKind, Pose, PowerTakeOff, PtoRotation, Role, SeatBase, Slot, ThreePoint, Towards,
+};
+pub use seat::{FrontSeatEffect, Seat, SeatKind, SuppliedWith};
+pub use site::Site;
+pub use trailer::{RampSize, Trailer};

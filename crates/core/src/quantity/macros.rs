@@ -8,6 +8,7 @@ macro_rules! quantity {
         }
     ) => {
         $(#[$doc])*
+        #[must_use]
         #[derive(Debug, Clone, Copy, PartialEq, PartialOrd, Default)]
         pub struct $name(f64);
 

@@ -1,0 +1,85 @@
+//! What every row of an item table holds, whatever it is.
+
+use super::{PartsList, Port, Shape};
+use crate::quantity::{Length, Mass, Money, Stated};
+
+/// A point in an item's local axes: x forward, y left, z up.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct Point3 {
+    /// Forward.
+    pub x: Length,
+    /// To the left.
+    pub y: Length,
+    /// Up.
+    pub z: Length,
+}
+
+/// A range of serial numbers; an open end reaches as far as there are numbers.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub struct Serials {
+    /// First number that belongs, if there is a first.
+    pub first: Option<u64>,
+    /// Last number that belongs, if there is a last.
+    pub last: Option<u64>,
+}
+
+impl Serials {
+    /// Whether the range holds every number.
+    pub const fn is_open(self) -> bool {
+        self.first.is_none() && self.last.is_none()
+    }
+
+    /// Whether `number` belongs.
+    pub fn holds(self, number: u64) -> bool {
+        self.first.is_none_or(|first| first <= number) && self.last.is_none_or(|last| number <= last)
+    }
+}
+
+/// How the dealer can supply an item.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum Stock {
+    /// Nothing is said.
+    #[default]
+    Unsaid,
+    /// So many stand in the yard, new.
+    New(u32),
+    /// So many stand in the yard, used.
+    Used(u32),
+    /// No longer made; only used ones turn up.
+    Discontinued,
+}
+
+/// What every item has.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Body {
+    /// The row's id: lower-case words and hyphens, unique over all item tables.
+    pub id: String,
+    /// The name people see.
+    pub label: String,
+    /// The series it belongs to, if any.
+    pub series: String,
+    /// First and last year made, as far as known.
+    pub years: (Option<u16>, Option<u16>),
+    /// Serial numbers this row speaks of.
+    pub serials: Serials,
+    /// Free note; says where the local origin is.
+    pub note: String,
+    /// Price in the catalogue's currency; `None` = ask.
+    pub price: Option<Money>,
+    /// Whether the dealer has it.
+    pub stock: Stock,
+    /// Mass.
+    pub mass: Option<Stated<Mass>>,
+    /// Centre of gravity in local axes (for implements: in transport).
+    pub centre_of_gravity: Option<Point3>,
+    /// Outline shapes in local axes.
+    pub shapes: Vec<Shape>,
+    /// Underside polylines in the side view, (x, z) in local axes.
+    pub underside: Vec<Vec<(Length, Length)>>,
+    /// Connecting places.
+    pub ports: Vec<Port>,
+    /// What the maker prints as its parts.
+    pub parts_list: PartsList,
+    /// Ids of items the maker pairs it with outside the guide (a kit's instruction sheet).
+    pub listed_with: Vec<String>,
+}

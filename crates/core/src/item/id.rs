@@ -1,0 +1,52 @@
+//! Places in the catalogue's tables. A build refers to items by these; files and links refer to
+//! them by the id strings of the rows.
+
+macro_rules! ids {
+    ($( $(#[$doc:meta])* $name:ident; )+) => { $(
+        $(#[$doc])*
+        #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+        pub struct $name(pub u32);
+
+        impl $name {
+            /// The row's index in its table.
+            pub const fn index(self) -> usize { self.0 as usize }
+
+            /// The id of the row at `index`.
+            pub fn at(index: usize) -> Self {
+                Self(u32::try_from(index).expect("tables are far below 2^32 rows"))
+            }
+        }
+    )+ };
+}
+
+ids! {
+    /// A row of the table of machines.
+    MachineId;
+    /// A row of the table of mounting frames.
+    FrameId;
+    /// A row of the table of seat arrangements.
+    SeatId;
+    /// A row of the table of implements.
+    ImplementId;
+    /// A row of the table of adapters.
+    AdapterId;
+    /// A row of the table of trailers.
+    TrailerId;
+    /// A row of the table of sites.
+    SiteId;
+}
+
+/// Any item that a stack can be made of.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum ItemRef {
+    /// A machine.
+    Machine(MachineId),
+    /// A mounting frame.
+    Frame(FrameId),
+    /// A seat arrangement.
+    Seat(SeatId),
+    /// An implement.
+    Implement(ImplementId),
+    /// An adapter.
+    Adapter(AdapterId),
+}
