@@ -1,1 +1,7 @@
-//! b
+//! Fit: joint by joint and rule by rule, one file each; `judge` brings them together.
+
+mod answer;
+mod codes;
+
+pub use answer::{Answer, ComeBy, EndAngle, Footprint, Joint, Overlay, OverlayHole, PartsLine, PartsToBuy};
+pub use codes::{CODES, Code, MISSING};
