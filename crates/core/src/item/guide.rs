@@ -83,14 +83,18 @@ impl Guide {
     /// Index of the first row that lists the two items together: both by name, or one by name
     /// and the other by `any`. Two columns of `any` say nothing about a pair.
     pub fn pair(&self, a: ItemRef, b: ItemRef) -> Option<usize> {
-        self.rows.iter().position(|row| {
-            let (a, b) = (row.mention(a), row.mention(b));
-            a != Mention::Not && b != Mention::Not && (a == Mention::ByName || b == Mention::ByName)
-        })
+        self.rows.iter().position(|row| row.names_both(a, b))
     }
 }
 
 impl GuideRow {
+    /// Whether the row lists the two items together: both by name, or one by name and the other
+    /// by `any`.
+    pub fn names_both(&self, a: ItemRef, b: ItemRef) -> bool {
+        let (a, b) = (self.mention(a), self.mention(b));
+        a != Mention::Not && b != Mention::Not && (a == Mention::ByName || b == Mention::ByName)
+    }
+
     fn mention(&self, item: ItemRef) -> Mention {
         match item {
             ItemRef::Machine(id) => self.machine.names(id),

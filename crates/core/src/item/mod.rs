@@ -4,6 +4,7 @@
 mod adapter;
 mod body;
 mod catalogue;
+mod flatten;
 mod frame;
 mod guide;
 mod id;
@@ -19,6 +20,7 @@ mod trailer;
 pub use adapter::{Adapter, Sleeve};
 pub use body::{Body, Point3, Serials, Stock};
 pub use catalogue::{Catalogue, CatalogueName};
+pub use flatten::{FLATTENING, Run, flatten};
 pub use frame::Frame;
 pub use guide::{Guide, GuideRow, Named};
 pub use id::{AdapterId, FrameId, ImplementId, ItemRef, MachineId, SeatId, SiteId, TrailerId};

@@ -1,0 +1,166 @@
+//! A catalogue laid out for judging: what can be worked out once is worked out once.
+
+use std::collections::BTreeMap;
+
+use super::lineage::{PartSets, SetId};
+use crate::item::{Catalogue, End, ImplementId, ItemRef, MachineId, Named, FrameId, Role, SeatId};
+
+/// A catalogue with its listings and lineage indexed. Everything that judges starts from here.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Desk {
+    catalogue: Catalogue,
+    sets: PartSets,
+    /// Set of parts that bears a port, by item and port index.
+    port_sets: BTreeMap<(ItemRef, usize), SetId>,
+    /// Row of the guide (`None`: the maker's own pairing) by pair of items, smaller item first.
+    pairs: BTreeMap<(ItemRef, ItemRef), Option<usize>>,
+    listings: BTreeMap<Role, Vec<Listing>>,
+}
+
+/// A joint of two items that the maker lists together.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub(super) struct Listing {
+    /// Parts that bear the carrier's port.
+    pub carrier: SetId,
+    /// Parts that bear the carried port.
+    pub carried: SetId,
+    /// The two items.
+    pub witness: (ItemRef, ItemRef),
+    /// Row of the guide; `None`: the maker's own pairing.
+    pub guide_row: Option<usize>,
+}
+
+impl Desk {
+    /// Lays out a catalogue.
+    pub fn new(catalogue: Catalogue) -> Self {
+        let mut sets = PartSets::default();
+        let mut port_sets = BTreeMap::new();
+        for item in catalogue.items() {
+            for (index, port) in catalogue.body(item).ports.iter().enumerate() {
+                if let Some(set) = sets.intern(&port.parts) {
+                    port_sets.insert((item, index), set);
+                }
+            }
+        }
+        sets.link(&catalogue.parts);
+        let pairs = listed_pairs(&catalogue);
+        let mut desk = Self { catalogue, sets, port_sets, pairs, listings: BTreeMap::new() };
+        desk.listings = desk.find_listings();
+        desk
+    }
+
+    /// The catalogue.
+    pub const fn catalogue(&self) -> &Catalogue {
+        &self.catalogue
+    }
+
+    pub(super) const fn sets(&self) -> &PartSets {
+        &self.sets
+    }
+
+    pub(super) fn port_set(&self, item: ItemRef, port: usize) -> Option<SetId> {
+        self.port_sets.get(&(item, port)).copied()
+    }
+
+    /// Whether the maker lists two items together, and in which row of the guide.
+    pub fn listed(&self, a: ItemRef, b: ItemRef) -> Option<Option<usize>> {
+        self.pairs.get(&ordered(a, b)).copied()
+    }
+
+    /// Like [`Desk::listed`], for a joint of `role`: a set that is carried by a frame says
+    /// nothing about the hitch.
+    pub(super) fn listed_at(&self, role: Role, a: ItemRef, b: ItemRef) -> Option<Option<usize>> {
+        let row = self.listed(a, b)?;
+        if role != Role::Hitch {
+            return Some(row);
+        }
+        let guide = self.catalogue.guide.as_ref();
+        match row {
+            None => Some(None),
+            Some(_) => guide?
+                .rows
+                .iter()
+                .position(|row| matches!(row.frame, Named::Without) && row.names_both(a, b))
+                .map(Some),
+        }
+    }
+
+    pub(super) fn listings(&self, role: Role) -> &[Listing] {
+        self.listings.get(&role).map_or(&[], Vec::as_slice)
+    }
+
+    fn find_listings(&self) -> BTreeMap<Role, Vec<Listing>> {
+        let mut found: BTreeMap<Role, BTreeMap<(SetId, SetId), Listing>> = BTreeMap::new();
+        for &(a, b) in self.pairs.keys() {
+            for (x, y) in [(a, b), (b, a)] {
+                for (i, carrier) in self.catalogue.body(x).ports.iter().enumerate() {
+                    for (j, carried) in self.catalogue.body(y).ports.iter().enumerate() {
+                        if carrier.role != carried.role || carrier.end != End::Carrier || carried.end != End::Carried {
+                            continue;
+                        }
+                        let (Some(p), Some(q), Some(guide_row)) =
+                            (self.port_set(x, i), self.port_set(y, j), self.listed_at(carrier.role, x, y))
+                        else {
+                            continue;
+                        };
+                        let listing = Listing { carrier: p, carried: q, witness: (x, y), guide_row };
+                        found.entry(carrier.role).or_default().entry((p, q)).or_insert(listing);
+                    }
+                }
+            }
+        }
+        found.into_iter().map(|(role, by_sets)| (role, by_sets.into_values().collect())).collect()
+    }
+}
+
+fn ordered(a: ItemRef, b: ItemRef) -> (ItemRef, ItemRef) {
+    if a <= b { (a, b) } else { (b, a) }
+}
+
+fn listed_pairs(catalogue: &Catalogue) -> BTreeMap<(ItemRef, ItemRef), Option<usize>> {
+    let mut pairs = BTreeMap::new();
+    let mut add = |a: ItemRef, b: ItemRef, row: Option<usize>| {
+        pairs.entry(ordered(a, b)).or_insert(row);
+    };
+    for (index, row) in catalogue.guide.iter().flat_map(|guide| guide.rows.iter().enumerate()) {
+        let columns: [Column; 4] = [
+            column(row.machine, catalogue.machines.len(), |i| ItemRef::Machine(MachineId::at(i)), MachineId::index),
+            column(row.frame, catalogue.frames.len(), |i| ItemRef::Frame(FrameId::at(i)), FrameId::index),
+            column(row.seat, catalogue.seats.len(), |i| ItemRef::Seat(SeatId::at(i)), SeatId::index),
+            column(row.implement, catalogue.implements.len(), |i| ItemRef::Implement(ImplementId::at(i)), ImplementId::index),
+        ];
+        for (first, left) in columns.iter().enumerate() {
+            for right in &columns[first + 1..] {
+                // Two columns of "any" say nothing about a pair.
+                if left.by_name || right.by_name {
+                    for &a in &left.items {
+                        for &b in &right.items {
+                            add(a, b, Some(index));
+                        }
+                    }
+                }
+            }
+        }
+    }
+    for item in catalogue.items() {
+        for id in &catalogue.body(item).listed_with {
+            if let Some(other) = catalogue.find(id) {
+                add(item, other, None);
+            }
+        }
+    }
+    pairs
+}
+
+struct Column {
+    items: Vec<ItemRef>,
+    by_name: bool,
+}
+
+fn column<T: Copy>(named: Named<T>, rows: usize, item: impl Fn(usize) -> ItemRef, index: impl Fn(T) -> usize) -> Column {
+    match named {
+        Named::Any => Column { items: (0..rows).map(item).collect(), by_name: false },
+        Named::Without => Column { items: Vec::new(), by_name: false },
+        Named::This(id) => Column { items: vec![item(index(id))], by_name: true },
+    }
+}

@@ -1,0 +1,31 @@
+//! Rules beyond joints, one a file. Each looks at the build and adds the findings it has.
+
+mod arm_on_hitch;
+mod fitted;
+mod front_seat;
+mod hydraulics;
+mod lift;
+mod power;
+mod presence;
+mod seat_kind;
+mod seat_room;
+mod seat_switch;
+mod station;
+
+use super::context::Context;
+use crate::finding::Finding;
+
+/// Every rule, in the order of the files.
+pub(super) const RULES: &[fn(&Context, &mut Vec<Finding>)] = &[
+    arm_on_hitch::rule,
+    fitted::rule,
+    front_seat::rule,
+    hydraulics::rule,
+    lift::rule,
+    power::rule,
+    presence::rule,
+    seat_kind::rule,
+    seat_room::rule,
+    seat_switch::rule,
+    station::rule,
+];
