@@ -2,6 +2,7 @@
 
 mod answer;
 mod codes;
+pub mod mating;
 
 pub use answer::{Answer, ComeBy, EndAngle, Footprint, Joint, Overlay, OverlayHole, PartsLine, PartsToBuy};
 pub use codes::{CODES, Code, MISSING};

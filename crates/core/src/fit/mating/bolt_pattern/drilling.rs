@@ -1,0 +1,105 @@
+//! Which bolts go through as the plates are, and where the holes for the others would have to be drilled.
+
+use super::{Flip, Hole, HoleKind, PatternFault, Registered, Registration, Side, register};
+
+/// A lay at which some of the required bolts go through, with the holes to drill for the rest.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Drilling {
+    /// The lay and the pairs that fit at it.
+    pub registration: Registration,
+    /// The holes to drill, as many as bolts are missing.
+    pub holes: Vec<Drilled>,
+}
+
+/// A hole to drill: it is marked through a hole of one plate onto the other.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Drilled {
+    /// The plate that is drilled.
+    pub into: Side,
+    /// The hole of the other plate through which it is marked.
+    pub through: usize,
+    /// Where, in the drilled plate's own axes, metres.
+    pub u: f64,
+    /// Where, in the drilled plate's own axes, metres.
+    pub v: f64,
+    /// From the new centre to the nearest existing hole centre of the drilled plate, metres; `None` on a plate without holes.
+    ///
+    /// Whether enough metal is left between is for the rule and the eye at the plate.
+    pub nearest: Option<f64>,
+}
+
+/// The most bolts that go through as the plates are, and the holes that would have to be drilled for the rest.
+///
+/// `None` when all go through anyway, when not even two do (one bolt does not place a plate), or when there are not
+/// enough holes left to mark through. Unused holes of `a` are marked onto `b` first, then those of `b` onto `a`; of several,
+/// those that come farthest from existing holes. Only clearance holes wide enough for the bolt are marked through.
+///
+/// # Units
+/// Metres.
+///
+/// # Errors
+/// As [`register`].
+///
+/// # Examples
+/// A four-hole plate against one that lacks the two upper holes.
+/// ```
+/// use fitup_core::fit::mating::bolt_pattern::{Flip, Hole, Side, drilling};
+/// let hole = |u, v| Hole::plain(u, v, 0.0135);
+/// let a = [hole(0.0, 0.0), hole(0.1, 0.0), hole(0.1, 0.06), hole(0.0, 0.06)];
+/// let b = [hole(0.0, 0.0), hole(0.1, 0.0)];
+/// let drilling = drilling(&a, &b, 0.012, 4, Flip::Forbidden)?.expect("two fit");
+/// assert_eq!(drilling.holes.len(), 2);
+/// assert!(drilling.holes.iter().all(|hole| hole.into == Side::B));
+/// # Ok::<(), fitup_core::fit::mating::bolt_pattern::PatternFault>(())
+/// ```
+pub fn drilling(
+    a: &[Hole],
+    b: &[Hole],
+    bolt: f64,
+    required: usize,
+    flip: Flip,
+) -> Result<Option<Drilling>, PatternFault> {
+    let fits = |bolts: usize| -> Result<Option<Registration>, PatternFault> {
+        Ok(match register(a, b, bolt, bolts, flip)? {
+            Registered::Found(registration) if registration.fits() => Some(registration),
+            _ => None,
+        })
+    };
+    if fits(required)?.is_some() {
+        return Ok(None);
+    }
+    let most = required.saturating_sub(1).min(a.len()).min(b.len());
+    for bolts in (2..=most).rev() {
+        if let Some(registration) = fits(bolts)? {
+            let missing = required - bolts;
+            return Ok(marked(a, b, bolt, &registration, missing).map(|holes| Drilling { registration, holes }));
+        }
+    }
+    Ok(None)
+}
+
+fn marked(a: &[Hole], b: &[Hole], bolt: f64, lay: &Registration, missing: usize) -> Option<Vec<Drilled>> {
+    let mut holes = Vec::new();
+    let back = lay.motion.inverse();
+    for (into, from, unpaired, target, motion) in
+        [(Side::B, a, &lay.unpaired_a, b, back), (Side::A, b, &lay.unpaired_b, a, lay.motion)]
+    {
+        let mut through: Vec<Drilled> = unpaired
+            .iter()
+            .filter(|i| from[**i].kind == HoleKind::Plain && from[**i].diameter >= bolt)
+            .map(|&i| {
+                let [u, v] = motion.applied([from[i].u, from[i].v]);
+                let apart = |hole: &Hole| super::pair::length([hole.u - u, hole.v - v]);
+                let nearest = target.iter().map(apart).min_by(f64::total_cmp);
+                Drilled { into, through: i, u, v, nearest }
+            })
+            .collect();
+        let room = |hole: &Drilled| hole.nearest.unwrap_or(f64::INFINITY);
+        through.sort_by(|p, q| room(q).total_cmp(&room(p)).then(p.through.cmp(&q.through)));
+        holes.extend(through);
+    }
+    (holes.len() >= missing).then(|| {
+        holes.truncate(missing);
+        holes
+    })
+}

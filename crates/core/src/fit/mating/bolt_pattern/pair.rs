@@ -1,0 +1,147 @@
+//! Two holes taken together, and what their distance says before any motion is tried.
+
+/// A vector or point of the plane.
+pub(super) type P = [f64; 2];
+
+pub(super) fn dot(a: P, b: P) -> f64 {
+    a[0] * b[0] + a[1] * b[1]
+}
+
+pub(super) fn cross(a: P, b: P) -> f64 {
+    a[0] * b[1] - a[1] * b[0]
+}
+
+pub(super) fn minus(a: P, b: P) -> P {
+    [a[0] - b[0], a[1] - b[1]]
+}
+
+pub(super) fn length(a: P) -> f64 {
+    dot(a, a).sqrt()
+}
+
+pub(super) fn turned(a: P, sin: f64, cos: f64) -> P {
+    [cos * a[0] - sin * a[1], sin * a[0] + cos * a[1]]
+}
+
+/// A hole of the first pattern taken with a hole of the second.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Pair {
+    /// Index in the first pattern.
+    pub row: usize,
+    /// Index in the second pattern.
+    pub col: usize,
+    /// Centre in the first pattern, from that pattern's middle.
+    pub a: P,
+    /// Centre in the second pattern, from that pattern's middle, flipped where the plate is.
+    pub b: P,
+    /// What the round holes allow.
+    pub allowance: f64,
+    /// Half travel of the first hole.
+    pub slot_a: P,
+    /// Half travel of the second hole, flipped where the plate is.
+    pub slot_b: P,
+}
+
+/// A stretch of the circle of turns, `half` to either side of `mid`; `half >= PI` is the whole circle.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Arc {
+    pub mid: f64,
+    pub half: f64,
+}
+
+impl Arc {
+    /// An arc that contains everything both contain; `None` when they share nothing.
+    ///
+    /// Two arcs that together go round the circle may share two stretches; the narrower arc is then kept whole.
+    pub(super) fn meet(self, other: Arc) -> Option<Arc> {
+        use core::f64::consts::{FRAC_PI_2, PI, TAU};
+        if self.half >= FRAC_PI_2 || other.half >= FRAC_PI_2 {
+            let (narrow, wide) = if self.half <= other.half { (self, other) } else { (other, self) };
+            let apart = libm::remainder(narrow.mid - wide.mid, TAU).abs();
+            return (wide.half >= PI || apart <= narrow.half + wide.half).then_some(narrow);
+        }
+        let offset = libm::remainder(other.mid - self.mid, TAU);
+        let lo = (-self.half).max(offset - other.half);
+        let hi = self.half.min(offset + other.half);
+        (lo <= hi).then_some(Arc { mid: self.mid + 0.5 * (lo + hi), half: 0.5 * (hi - lo) })
+    }
+}
+
+/// The greatest least margin that two pairs can have together, whatever the motion.
+///
+/// A rigid motion keeps distances, so the difference between the two hole distances has to be taken up by the two
+/// allowances and the travels.
+pub(super) fn joint_margin_bound(p: &Pair, q: &Pair) -> f64 {
+    let apart = (length(minus(q.a, p.a)) - length(minus(q.b, p.b))).abs();
+    (0.5 * (reach(p, q) - apart)).min(p.allowance).min(q.allowance)
+}
+
+/// The turns at which two pairs can both have a margin above `margin`; `None` when no turn does it.
+pub(super) fn joint_arc(p: &Pair, q: &Pair, margin: f64) -> Option<Arc> {
+    let (da, db) = (minus(q.a, p.a), minus(q.b, p.b));
+    let (la, lb) = (length(da), length(db));
+    let play = reach(p, q) - 2.0 * margin;
+    if (la - lb).abs() > play {
+        return None;
+    }
+    // The turned second vector must end within `play` of the first one: law of cosines.
+    let mid = libm::atan2(cross(db, da), dot(db, da));
+    let cos = (la * la + lb * lb - play * play) / (2.0 * la * lb);
+    if cos.is_nan() || cos <= -1.0 {
+        return Some(Arc { mid, half: core::f64::consts::PI });
+    }
+    // The last term covers rounding of the cosine near 1, where the angle is most sensitive to it.
+    let half = libm::acos(cos.min(1.0)) + 3e-8;
+    Some(Arc { mid, half })
+}
+
+/// Sum of both allowances and all travels: how much the two offsets can differ at margin 0.
+fn reach(p: &Pair, q: &Pair) -> f64 {
+    p.allowance + q.allowance + length(p.slot_a) + length(p.slot_b) + length(q.slot_a) + length(q.slot_b)
+}
+
+/// Distance from `x` to the parallelogram of all `i s + j r` with `i`, `j` in −1..1, and the outward unit normal there (zero
+/// when `x` lies within). One or both of `s`, `r` may be zero.
+pub(super) fn beyond(x: P, s: P, r: P) -> (f64, P) {
+    let no_s = s == [0.0, 0.0];
+    let no_r = r == [0.0, 0.0];
+    if no_s && no_r {
+        return from_point(x);
+    }
+    if no_r {
+        return from_segment(x, s);
+    }
+    if no_s {
+        return from_segment(x, r);
+    }
+    let area = cross(s, r);
+    if area.abs() <= 1e-12 * length(s) * length(r) {
+        let sign = if dot(s, r) < 0.0 { -1.0 } else { 1.0 };
+        return from_segment(x, [s[0] + sign * r[0], s[1] + sign * r[1]]);
+    }
+    let along_s = cross(x, r) / area;
+    let along_r = cross(s, x) / area;
+    let mut nearest = (f64::INFINITY, [0.0, 0.0]);
+    if along_s.abs() > 1.0 {
+        let side = along_s.signum();
+        nearest = from_segment([x[0] - side * s[0], x[1] - side * s[1]], r);
+    }
+    if along_r.abs() > 1.0 {
+        let side = along_r.signum();
+        let other = from_segment([x[0] - side * r[0], x[1] - side * r[1]], s);
+        if other.0 < nearest.0 {
+            nearest = other;
+        }
+    }
+    if nearest.0 == f64::INFINITY { (0.0, [0.0, 0.0]) } else { nearest }
+}
+
+fn from_segment(x: P, half: P) -> (f64, P) {
+    let along = (dot(x, half) / dot(half, half)).clamp(-1.0, 1.0);
+    from_point([x[0] - along * half[0], x[1] - along * half[1]])
+}
+
+fn from_point(x: P) -> (f64, P) {
+    let d = length(x);
+    if d > 0.0 { (d, [x[0] / d, x[1] / d]) } else { (0.0, [0.0, 0.0]) }
+}

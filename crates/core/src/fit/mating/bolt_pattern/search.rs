@@ -1,0 +1,337 @@
+//! Which hole goes with which: pairs are taken one after the other, and a branch is left as soon as no motion lets the
+//! pairs taken so far do better than the best full set found.
+
+use super::pair::{Arc, P, Pair, beyond, joint_arc, joint_margin_bound, length, minus, turned};
+use super::shift::Until;
+use super::turn::{Pose, Rooms, WORTH, best_turn};
+
+/// Two patterns about their own middles, with what each pair of holes allows.
+#[derive(Debug)]
+pub(super) struct Plates {
+    pub rows: Vec<Centre>,
+    pub cols: Vec<Centre>,
+    /// The second pattern as seen through its back, where flipping is allowed.
+    pub flipped_cols: Option<Vec<Centre>>,
+    /// Row by row, `None` where no bolt goes through.
+    pub allowances: Vec<Option<f64>>,
+    pub required: usize,
+}
+
+/// A hole's centre and half travel.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Centre {
+    pub at: P,
+    pub half_travel: P,
+}
+
+/// The best full set of pairs with its pose.
+#[derive(Clone, Debug)]
+pub(super) struct Found {
+    pub flipped: bool,
+    pub pose: Pose,
+    pub pairs: Vec<Pair>,
+}
+
+/// What the search came to.
+#[derive(Debug)]
+pub(super) struct Searched {
+    pub best: Option<Found>,
+    /// No motion has a least margin above this.
+    pub at_most: f64,
+    /// The search ended before every branch was settled.
+    pub cut_short: bool,
+}
+
+/// Bands of the bound on the margin, best first, in metres below the greatest conceivable margin.
+///
+/// Good sets are found in the first bands and close the later ones. Any values give the same answer.
+const BANDS: [f64; 12] = [1e-9, 1e-4, 3e-4, 1e-3, 2e-3, 4e-3, 8e-3, 16e-3, 32e-3, 64e-3, 256e-3, f64::INFINITY];
+
+/// The best way to lay one pattern on the other. `limit` bounds the work, counted in single hole-to-hole evaluations.
+pub(super) fn search(plates: &Plates, limit: u64) -> Searched {
+    let at_most = ceiling(plates);
+    let mut search = Search {
+        plates,
+        order: row_order(&plates.rows),
+        ceiling: at_most,
+        cols: &plates.cols,
+        flipped: false,
+        best: None,
+        mark: f64::INFINITY,
+        rooms: Rooms::default(),
+        used: vec![false; plates.cols.len()],
+        taken: Vec::with_capacity(plates.required),
+        work: 0,
+        limit,
+    };
+    if plates.required == 1 {
+        search.single()
+    } else {
+        search.bands()
+    }
+    let cut_short = search.work > limit;
+    Searched { best: search.best, at_most, cut_short }
+}
+
+struct Search<'a> {
+    plates: &'a Plates,
+    /// Rows in the order in which they are taken: far ones first.
+    order: Vec<usize>,
+    ceiling: f64,
+    cols: &'a [Centre],
+    flipped: bool,
+    best: Option<Found>,
+    /// Only a worst excess below this is of interest.
+    mark: f64,
+    rooms: Rooms,
+    used: Vec<bool>,
+    taken: Vec<Pair>,
+    work: u64,
+    limit: u64,
+}
+
+/// The first two pairs of a set.
+#[derive(Clone, Copy)]
+struct Seed {
+    first: Pair,
+    second: Pair,
+    /// Place in the row order from which the others are taken.
+    next: usize,
+    arc: Arc,
+}
+
+impl Search<'_> {
+    /// One hole: any turn will do.
+    fn single(&mut self) {
+        let mut best: Option<Pair> = None;
+        for row in 0..self.plates.rows.len() {
+            for col in 0..self.cols.len() {
+                if let Some(pair) = self.pair(row, col)
+                    && best.is_none_or(|b| pair.allowance > b.allowance)
+                {
+                    best = Some(pair);
+                }
+            }
+        }
+        if let Some(pair) = best {
+            let pose = Pose { turn: 0.0, shift: minus(pair.a, pair.b), worst: -pair.allowance, support: None };
+            self.best = Some(Found { flipped: false, pose, pairs: vec![pair] });
+        }
+    }
+
+    fn bands(&mut self) {
+        let mut above = f64::INFINITY;
+        for band in BANDS {
+            let lowest = self.ceiling - band;
+            for flipped in [false, true] {
+                self.flipped = flipped;
+                self.cols = match (&self.plates.flipped_cols, flipped) {
+                    (_, false) => &self.plates.cols,
+                    (Some(cols), true) => cols,
+                    (None, true) => continue,
+                };
+                self.band(lowest, above);
+                if self.done() {
+                    return;
+                }
+            }
+            above = lowest;
+        }
+    }
+
+    /// Nothing better is possible, or the work is used up.
+    fn done(&self) -> bool {
+        self.work > self.limit || -self.mark >= self.ceiling
+    }
+
+    /// All sets whose first two pairs bound the margin to `lowest..above`.
+    fn band(&mut self, lowest: f64, above: f64) {
+        let skips = self.plates.rows.len() - self.plates.required;
+        let mut seeds = Vec::new();
+        for first in 0..=skips {
+            for second in first + 1..=skips + 1 {
+                self.seeds([first, second], lowest, above, &mut seeds);
+                // Few seeds are sorted, so that of equal answers the least turned one is found; very many are taken as they come.
+                if seeds.len() > 100_000 {
+                    self.grow(&mut seeds);
+                }
+                if self.done() {
+                    return;
+                }
+            }
+        }
+        self.grow(&mut seeds);
+    }
+
+    fn seeds(&mut self, [first, second]: [usize; 2], lowest: f64, above: f64, seeds: &mut Vec<Seed>) {
+        let (r, s) = (self.order[first], self.order[second]);
+        let count = self.cols.len();
+        self.work += (count * count) as u64 / 4;
+        for c in 0..count {
+            let Some(p) = self.pair(r, c) else { continue };
+            for d in 0..count {
+                if c == d {
+                    continue;
+                }
+                let Some(q) = self.pair(s, d) else { continue };
+                let bound = joint_margin_bound(&p, &q);
+                if bound >= above || bound < lowest || -bound >= self.mark {
+                    continue;
+                }
+                // An excess at the mark is of no interest; the arc is that of the margins still above it.
+                if let Some(arc) = joint_arc(&p, &q, -self.mark) {
+                    seeds.push(Seed { first: p, second: q, next: second + 1, arc });
+                }
+            }
+        }
+    }
+
+    fn grow(&mut self, seeds: &mut Vec<Seed>) {
+        seeds.sort_by(|a, b| turn_size(a).total_cmp(&turn_size(b)));
+        for seed in seeds.drain(..) {
+            if self.done() {
+                break;
+            }
+            let Some(arc) = joint_arc(&seed.first, &seed.second, -self.mark) else { continue };
+            let near = Pose { turn: seed.arc.mid, shift: [0.0, 0.0], worst: f64::INFINITY, support: None };
+            self.taken.clear();
+            self.taken.extend([seed.first, seed.second]);
+            let Some(pose) = self.pose(arc, &near, Until::Better) else { continue };
+            self.used[seed.first.col] = true;
+            self.used[seed.second.col] = true;
+            self.descend(seed.next, arc, &pose);
+            self.used[seed.first.col] = false;
+            self.used[seed.second.col] = false;
+        }
+        seeds.clear();
+    }
+
+    fn pose(&mut self, arc: Arc, near: &Pose, until: Until) -> Option<Pose> {
+        best_turn(&self.taken, arc, near, self.mark, until, &mut self.rooms, &mut self.work, self.limit)
+    }
+
+    /// Takes the rows from place `next` on; `pose` holds the pairs taken so far below the mark.
+    fn descend(&mut self, next: usize, arc: Arc, pose: &Pose) {
+        if self.taken.len() == self.plates.required {
+            if let Some(pose) = self.pose(arc, pose, Until::Best) {
+                self.mark = pose.worst - WORTH;
+                self.best = Some(Found { flipped: self.flipped, pose, pairs: self.taken.clone() });
+            }
+            return;
+        }
+        let missing = self.plates.required - self.taken.len();
+        if self.order.len() - next < missing {
+            return;
+        }
+        for (excess, pair, _) in self.candidates(self.order[next], arc, pose) {
+            if self.done() {
+                return;
+            }
+            // The mark may have moved since the candidates were listed.
+            let Some(arc) = self.narrowed(&pair, arc) else { continue };
+            self.taken.push(pair);
+            let held = if excess.max(pose.worst) < self.mark {
+                Some(Pose { worst: excess.max(pose.worst), ..*pose })
+            } else {
+                self.pose(arc, pose, Until::Better)
+            };
+            if let Some(pose) = held {
+                self.used[pair.col] = true;
+                self.descend(next + 1, arc, &pose);
+                self.used[pair.col] = false;
+            }
+            self.taken.pop();
+        }
+        if self.order.len() - next > missing && !self.done() {
+            self.descend(next + 1, arc, pose);
+        }
+    }
+
+    /// The partners a row can still have, nearest first.
+    fn candidates(&mut self, row: usize, arc: Arc, pose: &Pose) -> Vec<(f64, Pair, Arc)> {
+        let (sin, cos) = libm::sincos(pose.turn);
+        let mut list = Vec::new();
+        for col in 0..self.cols.len() {
+            if self.used[col] {
+                continue;
+            }
+            let Some(pair) = self.pair(row, col) else { continue };
+            self.work += 1;
+            let Some(arc) = self.narrowed(&pair, arc) else { continue };
+            list.push((excess(&pair, sin, cos, pose.shift), pair, arc));
+        }
+        list.sort_by(|a, b| a.0.total_cmp(&b.0).then(a.1.col.cmp(&b.1.col)));
+        list
+    }
+
+    /// The turns at which a pair goes with all those taken; `None` if there are none.
+    fn narrowed(&mut self, pair: &Pair, arc: Arc) -> Option<Arc> {
+        if -pair.allowance >= self.mark {
+            return None;
+        }
+        let mut arc = arc;
+        for other in &self.taken {
+            self.work += 1;
+            arc = arc.meet(joint_arc(other, pair, -self.mark)?)?;
+        }
+        Some(arc)
+    }
+
+    fn pair(&self, row: usize, col: usize) -> Option<Pair> {
+        let allowance = self.plates.allowances[row * self.cols.len() + col]?;
+        let (a, b) = (&self.plates.rows[row], &self.cols[col]);
+        Some(Pair { row, col, a: a.at, b: b.at, allowance, slot_a: a.half_travel, slot_b: b.half_travel })
+    }
+}
+
+/// How far a pair is from fitting at a pose, less what it allows.
+pub(super) fn excess(pair: &Pair, sin: f64, cos: f64, shift: P) -> f64 {
+    let offset =
+        minus([pair.b[0] * cos - pair.b[1] * sin + shift[0], pair.b[0] * sin + pair.b[1] * cos + shift[1]], pair.a);
+    beyond(offset, pair.slot_a, turned(pair.slot_b, sin, cos)).0 - pair.allowance
+}
+
+fn turn_size(seed: &Seed) -> f64 {
+    libm::remainder(seed.arc.mid, core::f64::consts::TAU).abs()
+}
+
+/// The greatest margin that the allowances alone could leave: the `required`-th best row or column, whichever is less.
+fn ceiling(plates: &Plates) -> f64 {
+    let width = plates.cols.len();
+    let nth = |mut best: Vec<f64>| {
+        best.sort_by(|a, b| b.total_cmp(a));
+        best.get(plates.required - 1).copied().unwrap_or(f64::NEG_INFINITY)
+    };
+    let mut rows = vec![f64::NEG_INFINITY; plates.rows.len()];
+    let mut cols = vec![f64::NEG_INFINITY; width];
+    for (index, allowance) in plates.allowances.iter().enumerate() {
+        if let Some(allowance) = allowance {
+            rows[index / width] = rows[index / width].max(*allowance);
+            cols[index % width] = cols[index % width].max(*allowance);
+        }
+    }
+    nth(rows).min(nth(cols))
+}
+
+/// Rows with each as far as possible from those before it, starting from the one farthest from the middle.
+fn row_order(rows: &[Centre]) -> Vec<usize> {
+    let mut distance: Vec<f64> = rows.iter().map(|row| length(row.at)).collect();
+    let mut order = Vec::with_capacity(rows.len());
+    let mut taken = vec![false; rows.len()];
+    for _ in 0..rows.len() {
+        let mut far: Option<usize> = None;
+        for index in 0..rows.len() {
+            if !taken[index] && far.is_none_or(|far| distance[index] > distance[far]) {
+                far = Some(index);
+            }
+        }
+        let Some(next) = far else { break };
+        taken[next] = true;
+        order.push(next);
+        for index in 0..rows.len() {
+            let to_next = length(minus(rows[index].at, rows[next].at));
+            distance[index] = if order.len() == 1 { to_next } else { distance[index].min(to_next) };
+        }
+    }
+    order
+}

@@ -1,0 +1,225 @@
+//! The best turn for given pairs: an arc of turns is cut down by proofs until nothing better can hide in it.
+//!
+//! The best shift at one turn comes with a [`Support`]: a few normals that balance. The same normals give, at every other
+//! turn, an explicit wave below the least worst excess. Where that wave lies above the best value found so far, the
+//! turns are done with; the rest is tried again from a better place.
+
+use core::f64::consts::{FRAC_PI_2, PI, TAU};
+
+use super::pair::{Arc, P, Pair, dot};
+use super::shift::{Shifted, StillRoom, Support, Until, best_shift};
+
+/// An improvement smaller than this, in metres, is not looked for.
+///
+/// A tenth of the accuracy promised for the margin; smaller costs time at ties, larger costs digits.
+pub(super) const WORTH: f64 = 5e-11;
+
+/// A narrower stretch of turns than this, radians, cannot hold an improvement: it moves a hole 10 m away by 1e-12 m.
+const NARROW: f64 = 1e-13;
+
+/// A turn and shift with the worst excess there.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Pose {
+    pub turn: f64,
+    pub shift: P,
+    pub worst: f64,
+    pub support: Option<Support>,
+}
+
+/// Rooms kept between calls.
+#[derive(Debug, Default)]
+pub(super) struct Rooms {
+    still: StillRoom,
+    stack: Vec<Stretch>,
+}
+
+#[derive(Clone, Copy, Debug)]
+struct Stretch {
+    lo: f64,
+    hi: f64,
+    left: Option<Wave>,
+    right: Option<Wave>,
+}
+
+/// The least worst excess of `pairs` over the turns of `arc`, if it is below `mark`.
+///
+/// `near`: where to try first. `until`: [`Until::Better`] ends at the first pose below the mark.
+/// Ends without an answer once `work` passes `limit`.
+pub(super) fn best_turn(
+    pairs: &[Pair],
+    arc: Arc,
+    near: &Pose,
+    mark: f64,
+    until: Until,
+    rooms: &mut Rooms,
+    work: &mut u64,
+    limit: u64,
+) -> Option<Pose> {
+    let mut mark = mark;
+    let mut best = None;
+    let mut warm = near.support;
+    let half = arc.half.min(PI);
+    let (lo, hi) = (arc.mid - half, arc.mid + half);
+    rooms.stack.clear();
+    rooms.stack.push(Stretch { lo, hi, left: None, right: None });
+    let near = arc.mid + libm::remainder(near.turn - arc.mid, TAU);
+    let mut first = Some(near.clamp(lo, hi));
+    while let Some(stretch) = rooms.stack.pop() {
+        if *work > limit {
+            return best;
+        }
+        let Stretch { lo, hi, left, right } = stretch;
+        let turn = first.take().unwrap_or_else(|| next_turn(&stretch));
+        let (sin, cos) = libm::sincos(turn);
+        let found: Shifted = best_shift(pairs, (sin, cos), warm.as_ref(), mark, until, &mut rooms.still, work);
+        if found.worst < mark {
+            best = Some(Pose { turn, shift: found.shift, worst: found.worst, support: Some(found.support) });
+            if until == Until::Better {
+                return best;
+            }
+            mark = found.worst - WORTH;
+        }
+        warm = Some(found.support);
+        let wave = Wave::of(pairs, &found.support);
+        // The half with the lower wave is pushed last, so that it is looked at first.
+        let rising = wave.at(turn + 1e-7) >= wave.at(turn - 1e-7);
+        let below = Stretch { lo, hi: turn, left, right: Some(wave) };
+        let above = Stretch { lo: turn, hi, left: Some(wave), right };
+        for part in if rising { [above, below] } else { [below, above] } {
+            push_open(&mut rooms.stack, part, &wave, mark);
+        }
+    }
+    best
+}
+
+/// Where to look next in a stretch: where the waves from its two ends cross, else the middle.
+fn next_turn(stretch: &Stretch) -> f64 {
+    let Stretch { lo, hi, left, right } = *stretch;
+    let middle = 0.5 * (lo + hi);
+    let (Some(left), Some(right)) = (left, right) else { return middle };
+    let gap = |turn| left.at(turn) - right.at(turn);
+    let (mut a, mut b) = (lo, hi);
+    let (ga, gb) = (gap(a), gap(b));
+    if !(ga > 0.0) || !(gb < 0.0) {
+        return middle;
+    }
+    // A few steps of regula falsi with halving: the waves are nearly straight over a short stretch.
+    let (mut fa, mut fb) = (ga, gb);
+    for _ in 0..4 {
+        let turn = a + (b - a) * fa / (fa - fb);
+        let g = gap(turn);
+        if g > 0.0 {
+            (a, fa, fb) = (turn, g, 0.5 * fb);
+        } else {
+            (b, fb, fa) = (turn, g, 0.5 * fa);
+        }
+    }
+    let turn = if fa.abs() < fb.abs() { a } else { b };
+    let edge = 1e-3 * (hi - lo);
+    if turn > lo + edge && turn < hi - edge { turn } else { middle }
+}
+
+/// A wave below the least worst excess at every turn.
+///
+/// Value: `level + cosine cos + sine sin − Σ |slot_cosine cos + slot_sine sin|`.
+#[derive(Clone, Copy, Debug)]
+struct Wave {
+    level: f64,
+    cosine: f64,
+    sine: f64,
+    slots: [[f64; 2]; 3],
+}
+
+impl Wave {
+    fn of(pairs: &[Pair], support: &Support) -> Self {
+        let mut wave = Wave { level: 0.0, cosine: 0.0, sine: 0.0, slots: [[0.0; 2]; 3] };
+        for (index, (plane, weight)) in support.planes.iter().zip(support.weights).enumerate() {
+            let pair = &pairs[plane.pair];
+            let n = plane.normal;
+            wave.level -= weight * (dot(n, pair.a) + dot(n, pair.slot_a).abs() + pair.allowance);
+            wave.cosine += weight * dot(n, pair.b);
+            wave.sine += weight * (n[1] * pair.b[0] - n[0] * pair.b[1]);
+            let s = pair.slot_b;
+            wave.slots[index] = [weight * dot(n, s), weight * (n[1] * s[0] - n[0] * s[1])];
+        }
+        wave
+    }
+
+    fn at(&self, turn: f64) -> f64 {
+        let (sin, cos) = libm::sincos(turn);
+        let mut value = self.level + self.cosine * cos + self.sine * sin;
+        for slot in &self.slots {
+            if slot[0] != 0.0 || slot[1] != 0.0 {
+                value -= (slot[0] * cos + slot[1] * sin).abs();
+            }
+        }
+        value
+    }
+}
+
+/// Pushes the parts of a stretch where the wave lies below the mark.
+fn push_open(stack: &mut Vec<Stretch>, stretch: Stretch, wave: &Wave, mark: f64) {
+    // Between the turns at which a slot lies along its normal the wave is one plain sinusoid.
+    let mut cuts = [stretch.lo; 16];
+    let mut count = 1;
+    for slot in &wave.slots {
+        if slot[0] == 0.0 && slot[1] == 0.0 {
+            continue;
+        }
+        let mut kink = libm::atan2(slot[1], slot[0]) + FRAC_PI_2;
+        kink += PI * libm::ceil((stretch.lo - kink) / PI);
+        while kink < stretch.hi && count < 15 {
+            if kink > stretch.lo {
+                cuts[count] = kink;
+                count += 1;
+            }
+            kink += PI;
+        }
+    }
+    cuts[1..count].sort_by(f64::total_cmp);
+    cuts[count] = stretch.hi;
+    for piece in cuts[..=count].windows(2) {
+        push_below(stack, stretch, [piece[0], piece[1]], wave, mark);
+    }
+}
+
+/// The same on a piece without a kink.
+fn push_below(stack: &mut Vec<Stretch>, stretch: Stretch, [lo, hi]: [f64; 2], wave: &Wave, mark: f64) {
+    let (mut cosine, mut sine) = (wave.cosine, wave.sine);
+    if wave.slots != [[0.0; 2]; 3] {
+        let (sin, cos) = libm::sincos(0.5 * (lo + hi));
+        for slot in &wave.slots {
+            let sign = if slot[0] * cos + slot[1] * sin < 0.0 { -1.0 } else { 1.0 };
+            cosine -= sign * slot[0];
+            sine -= sign * slot[1];
+        }
+    }
+    let mut push = |lo: f64, hi: f64| {
+        if hi - lo > NARROW {
+            stack.push(Stretch { lo, hi, ..stretch });
+        }
+    };
+    // The wave is at or above the mark where amplitude * cos(turn − crest) >= needed.
+    let amplitude = (cosine * cosine + sine * sine).sqrt();
+    let needed = mark - wave.level;
+    if needed > amplitude || amplitude == 0.0 && needed > 0.0 || mark == f64::INFINITY {
+        return push(lo, hi);
+    }
+    if needed <= -amplitude {
+        return;
+    }
+    let crest = libm::atan2(sine, cosine);
+    let shut = libm::acos((needed / amplitude).clamp(-1.0, 1.0));
+    let mut from = lo;
+    let mut centre = crest + TAU * libm::ceil((lo - shut - crest) / TAU);
+    while from < hi {
+        let (shut_lo, shut_hi) = (centre - shut, centre + shut);
+        if shut_lo >= hi {
+            break;
+        }
+        push(from, shut_lo.min(hi));
+        from = from.max(shut_hi);
+        centre += TAU;
+    }
+    push(from, hi);
+}
