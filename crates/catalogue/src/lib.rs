@@ -1,1 +1,14 @@
-//! The catalogue file: reading, checking, writing.
+//! The catalogue file: what a dealer's file may say, read with positions, checked, and lowered to
+//! the core's [`fitup_core::item::Catalogue`].
+
+mod lower;
+mod problem;
+mod read;
+#[cfg(feature = "schema")]
+mod schema;
+pub mod wire;
+
+pub use problem::{Code, Position, Problem, Severity};
+pub use read::{Reading, read, read_bytes};
+#[cfg(feature = "schema")]
+pub use schema::{reference, schema};

@@ -1,0 +1,109 @@
+//! What every item has.
+
+use std::collections::BTreeMap;
+
+use fitup_core::item as core;
+use fitup_core::item::PartsListRow;
+
+use super::units::{self, Units};
+use super::{path, port};
+use crate::problem::{Code, Problem};
+use crate::wire::body::{Body, Point, Serials, Stock};
+use crate::wire::shape::{Carrier, Shape, ShapeRole, View};
+
+/// Parts list rows by item id.
+pub type PartsLists = BTreeMap<String, Vec<PartsListRow>>;
+
+/// An item's common fields; `at` is the path of its row.
+pub fn body(row: Body<'_>, at: &str, units: &Units, lists: &mut PartsLists, problems: &mut Vec<Problem>) -> core::Body {
+    let underside = path::polylines(row.underside, units).unwrap_or_else(|_| {
+        problems.push(Problem::new(Code::PathUnreadable, format!("{at}.underside")).with("found", row.underside));
+        Vec::new()
+    });
+    let shapes =
+        row.shapes.iter().enumerate().map(|(i, one)| shape(one, &format!("{at}.shapes[{i}]"), units, problems));
+    core::Body {
+        id: row.id.to_owned(),
+        label: row.label.to_owned(),
+        series: row.series.to_owned(),
+        years: row.years.map_or((None, None), |years| (years.first, years.last)),
+        serials: serials(row.serials),
+        note: row.note.to_owned(),
+        price: row.price.map(units::money),
+        stock: match row.stock {
+            None => core::Stock::Unsaid,
+            Some(Stock::New(count)) => core::Stock::New(count),
+            Some(Stock::Used(count)) => core::Stock::Used(count),
+            Some(Stock::Discontinued) => core::Stock::Discontinued,
+        },
+        mass: row.mass.map(|mass| units.stated_mass(mass)),
+        centre_of_gravity: row.centre_of_gravity.map(|p| point(p, units)),
+        shapes: shapes.collect(),
+        underside,
+        ports: row.ports.iter().map(|one| port::port(one, units)).collect(),
+        parts_list: core::PartsList { rows: lists.remove(row.id).unwrap_or_default() },
+        listed_with: row.listed_with.to_vec(),
+    }
+}
+
+/// A range of serial numbers; nothing said is open.
+pub fn serials(range: Option<Serials>) -> core::Serials {
+    range.map_or(core::Serials::default(), |range| core::Serials { first: range.first, last: range.last })
+}
+
+/// A point.
+pub fn point(p: Point, units: &Units) -> core::Point3 {
+    core::Point3 { x: units.length(p.x), y: units.length(p.y), z: units.length(p.z) }
+}
+
+fn shape(shape: &Shape, at: &str, units: &Units, problems: &mut Vec<Problem>) -> core::Shape {
+    let steps = path::steps(&shape.path, units).unwrap_or_else(|_| {
+        problems.push(Problem::new(Code::PathUnreadable, format!("{at}.path")).with("found", &shape.path));
+        Vec::new()
+    });
+    core::Shape {
+        name: shape.name.clone(),
+        view: match shape.view {
+            View::Side => core::View::Side,
+            View::Plan => core::View::Plan,
+            View::Rear => core::View::Rear,
+        },
+        role: role(shape.role),
+        carrier: match shape.carrier {
+            Carrier::Item => core::Carrier::Item,
+            Carrier::Boom => core::Carrier::Boom,
+            Carrier::Dipper => core::Carrier::Dipper,
+            Carrier::Bucket => core::Carrier::Bucket,
+        },
+        clearance: shape.clearance,
+        path: steps,
+    }
+}
+
+const fn role(role: ShapeRole) -> core::ShapeRole {
+    match role {
+        ShapeRole::Body => core::ShapeRole::Body,
+        ShapeRole::Bonnet => core::ShapeRole::Bonnet,
+        ShapeRole::Detail => core::ShapeRole::Detail,
+        ShapeRole::Glass => core::ShapeRole::Glass,
+        ShapeRole::Cab => core::ShapeRole::Cab,
+        ShapeRole::RollOverBar => core::ShapeRole::RollOverBar,
+        ShapeRole::RollOverBarFolded => core::ShapeRole::RollOverBarFolded,
+        ShapeRole::Tyre => core::ShapeRole::Tyre,
+        ShapeRole::Seat => core::ShapeRole::Seat,
+        ShapeRole::Control => core::ShapeRole::Control,
+        ShapeRole::FrameRail => core::ShapeRole::FrameRail,
+        ShapeRole::Rack => core::ShapeRole::Rack,
+        ShapeRole::Hitch => core::ShapeRole::Hitch,
+        ShapeRole::Boom => core::ShapeRole::Boom,
+        ShapeRole::Dipper => core::ShapeRole::Dipper,
+        ShapeRole::Bucket => core::ShapeRole::Bucket,
+        ShapeRole::Cylinder => core::ShapeRole::Cylinder,
+        ShapeRole::Stabiliser => core::ShapeRole::Stabiliser,
+        ShapeRole::Console => core::ShapeRole::Console,
+        ShapeRole::Tool => core::ShapeRole::Tool,
+        ShapeRole::Guard => core::ShapeRole::Guard,
+        ShapeRole::Weight => core::ShapeRole::Weight,
+        ShapeRole::Adapter => core::ShapeRole::Adapter,
+    }
+}

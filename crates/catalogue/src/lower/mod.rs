@@ -1,0 +1,74 @@
+//! From the file's records to the core's catalogue.
+
+mod body;
+mod guide;
+mod items;
+mod path;
+mod port;
+mod units;
+
+use fitup_core::item as core;
+
+use self::body::PartsLists;
+use self::units::Units;
+use crate::problem::Problem;
+use crate::wire::CatalogueFile;
+
+/// The core's catalogue of a file, with every problem that stands in its way.
+pub fn lower(file: &CatalogueFile, problems: &mut Vec<Problem>) -> Option<core::Catalogue> {
+    let units = Units::of(&file.units, problems)?;
+    let mut lists = parts_lists(file);
+    let mut catalogue = core::Catalogue {
+        name: core::CatalogueName {
+            name: file.name.clone(),
+            edition: file.edition.clone(),
+            notice: file.notice.clone(),
+            currency: file.units.money.clone(),
+        },
+        parts: file.parts.iter().map(|row| (row.number.clone(), part(row))).collect(),
+        trailers: file.trailers.iter().map(|row| items::trailer(row, &units)).collect(),
+        sites: file.sites.iter().map(|row| items::site(row, &units)).collect(),
+        ..core::Catalogue::default()
+    };
+    macro_rules! table {
+        ($table:ident, |$row:ident, $body:ident| $make:expr) => {
+            for (index, $row) in file.$table.iter().enumerate() {
+                let at = format!(concat!(stringify!($table), "[{}]"), index);
+                let $body = body::body($row.body(), &at, &units, &mut lists, problems);
+                catalogue.$table.push($make);
+            }
+        };
+    }
+    table!(machines, |row, body| items::machine(row, body, &units));
+    table!(frames, |row, body| items::frame(row, body));
+    table!(seats, |row, body| items::seat(row, body, &units));
+    table!(implements, |row, body| items::implement(row, body, &units));
+    table!(adapters, |row, body| items::adapter(row, body, &units));
+    catalogue.guide = file.guide.as_ref().map(|it| guide::guide(it, &catalogue, problems));
+    Some(catalogue)
+}
+
+fn part(row: &crate::wire::part::Part) -> core::Part {
+    core::Part {
+        number: row.number.clone(),
+        name: row.name.clone(),
+        replaced: row.replaced.as_ref().map(|it| core::Replacement {
+            by: it.by.clone(),
+            both_ways: it.serves == crate::wire::part::Serves::BothWays,
+        }),
+    }
+}
+
+fn parts_lists(file: &CatalogueFile) -> PartsLists {
+    let mut lists = PartsLists::new();
+    for row in &file.parts_lists {
+        lists.entry(row.item.clone()).or_default().push(core::PartsListRow {
+            assembly: row.assembly.clone(),
+            position: row.position.clone(),
+            part: row.part.clone(),
+            description: row.description.clone(),
+            quantity: row.quantity,
+        });
+    }
+    lists
+}

@@ -1,0 +1,19 @@
+//! The table of mounting frames.
+
+use super::body::item_row;
+use super::machine::Station;
+
+item_row! {
+    /// A mounting frame.
+    Frame {
+        /// Stations it is made for; left out = not known.
+        #[serde(default, skip_serializing_if = "Vec::is_empty")]
+        stations: Vec<Station>,
+        /// What has to come off the machine, in the catalogue's words: "belly mower".
+        #[serde(default, skip_serializing_if = "Vec::is_empty")]
+        excludes: Vec<String>,
+        /// What has to be on the machine, in the catalogue's words: "loader base".
+        #[serde(default, skip_serializing_if = "Vec::is_empty")]
+        requires: Vec<String>,
+    }
+}
