@@ -1,7 +1,7 @@
 //! Ports as the tape, the caliper and the eye found them.
 
 use crate::build::{Build, Measurement, Presence};
-use crate::item::{ItemRef, Port, PortKind};
+use crate::item::{BoltPattern, ItemRef, Port, PortKind, SeatBase};
 use crate::quantity::{Length, Source, Stated};
 
 /// The port with what was measured on it or found missing, or `None` if nothing was.
@@ -17,8 +17,16 @@ pub(super) fn as_measured(build: &Build, item: ItemRef, port: &Port) -> Option<P
 
 /// Names of the dimensions of a port that can be measured, as checks and measurements use them.
 pub fn dimensions(port: &Port) -> Vec<String> {
+    let mut all = of_kind(&port.kind);
+    if port.pose.is_some() {
+        all.extend(["at-x", "at-z"].map(str::to_owned));
+    }
+    all
+}
+
+fn of_kind(kind: &PortKind) -> Vec<String> {
     let names = |fixed: &[&str]| fixed.iter().map(|&name| name.to_owned()).collect::<Vec<_>>();
-    match &port.kind {
+    match kind {
         PortKind::BoltPattern(pattern) => hole_dimensions(pattern.holes.len()),
         PortKind::SeatBase(base) => hole_dimensions(base.pattern.holes.len()),
         PortKind::Pins(pins) => {
@@ -48,8 +56,20 @@ fn enter(port: &mut Port, measurement: &Measurement) -> bool {
         plus_minus: measurement.plus_minus,
         source: Source::Measured(measurement.tool),
     };
+    if let Some(pose) = &mut port.pose
+        && let Some(at) = match measurement.dimension.as_str() {
+            "at-x" => Some(&mut pose.at.x),
+            "at-z" => Some(&mut pose.at.z),
+            _ => None,
+        }
+    {
+        *at = measurement.value;
+        port.source = stated.source;
+        port.tolerance = Some(stated.half_range());
+        return true;
+    }
     let slot = match &mut port.kind {
-        PortKind::BoltPattern(pattern) | PortKind::SeatBase(crate::item::SeatBase { pattern, .. }) => {
+        PortKind::BoltPattern(pattern) | PortKind::SeatBase(SeatBase { pattern, .. }) => {
             let entered = enter_hole(pattern, &measurement.dimension, measurement.value);
             if entered {
                 port.source = Source::Measured(measurement.tool);
@@ -90,7 +110,7 @@ fn enter(port: &mut Port, measurement: &Measurement) -> bool {
     })
 }
 
-fn enter_hole(pattern: &mut crate::item::BoltPattern, dimension: &str, value: Length) -> bool {
+fn enter_hole(pattern: &mut BoltPattern, dimension: &str, value: Length) -> bool {
     if dimension == "bolt" {
         pattern.bolt = Some(value);
         return true;
@@ -116,7 +136,7 @@ fn numbered<'d>(dimension: &'d str, prefix: &str) -> Option<(usize, &'d str)> {
 /// Takes out the holes that were looked for and are not there ("port/hole-3").
 fn drop_missing_holes(build: &Build, item: ItemRef, port: &mut Port) -> bool {
     let name = port.name.clone();
-    let (PortKind::BoltPattern(pattern) | PortKind::SeatBase(crate::item::SeatBase { pattern, .. })) = &mut port.kind
+    let (PortKind::BoltPattern(pattern) | PortKind::SeatBase(SeatBase { pattern, .. })) = &mut port.kind
     else {
         return false;
     };
