@@ -6,14 +6,14 @@ pub type Code = (&'static str, &'static [&'static str]);
 
 /// Every code, sorted.
 pub const CODES: &[Code] = &[
-    // Loads, drive, hydraulics, operator and rules beyond joints.
+    ("adapter-goes-in", &["work", "item"]),
+    ("adapter-not-needed", &["item"]),
     ("arm-on-hitch", &["item"]),
     ("axle-overloaded", &["axle", "load", "rated", "over"]),
     ("axle-within-rating", &["axle", "load", "rated", "left"]),
     ("bar-in-the-way", &["item", "overlap", "bar"]),
     ("clearance-hit", &["item", "other", "shape", "other-shape", "overlap"]),
     ("clearance-tight", &["item", "other", "shape", "other-shape", "gap", "wanted"]),
-    // Joints.
     ("closure-meets", &["margin", "worst-case", "off-by", "slot"]),
     ("closure-misses", &["margin", "worst-case", "off-by", "longer"]),
     ("closure-open", &["margin", "worst-case", "off-by", "probability", "settles"]),
@@ -95,7 +95,6 @@ pub const CODES: &[Code] = &[
     ("tyre-overloaded", &["axle", "load", "rated", "over"]),
     ("wiring-differs", &["carrier", "carried"]),
     ("wiring-fits", &["connector"]),
-    ("adapter-not-needed", &["item"]),
 ];
 
 /// Values of `missing` figures and of "find out" checks: what a catalogue row may leave unsaid.

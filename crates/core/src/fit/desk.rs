@@ -3,7 +3,9 @@
 use std::collections::BTreeMap;
 
 use super::lineage::{PartSets, SetId};
-use crate::item::{Catalogue, End, ImplementId, ItemRef, MachineId, Named, FrameId, Role, SeatId};
+use super::outline::{FlatShape, flat_shapes};
+use crate::item::{Catalogue, End, FrameId, ImplementId, ItemRef, MachineId, Named, Role, SeatId, View};
+use crate::quantity::Length;
 
 /// A catalogue with its listings and lineage indexed. Everything that judges starts from here.
 #[derive(Debug, Clone, PartialEq)]
@@ -12,9 +14,29 @@ pub struct Desk {
     sets: PartSets,
     /// Set of parts that bears a port, by item and port index.
     port_sets: BTreeMap<(ItemRef, usize), SetId>,
-    /// Row of the guide (`None`: the maker's own pairing) by pair of items, smaller item first.
-    pairs: BTreeMap<(ItemRef, ItemRef), Option<usize>>,
+    /// What lists a pair of items, smaller item first.
+    pairs: BTreeMap<(ItemRef, ItemRef), ListedBy>,
     listings: BTreeMap<Role, Vec<Listing>>,
+    outlines: BTreeMap<ItemRef, Vec<FlatShape>>,
+}
+
+/// What lists two items together.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum ListedBy {
+    /// This row of the guide.
+    Guide(usize),
+    /// The maker's own pairing outside the guide.
+    Maker,
+}
+
+impl ListedBy {
+    /// The guide's row, if it is the guide.
+    pub const fn guide_row(self) -> Option<usize> {
+        match self {
+            Self::Guide(row) => Some(row),
+            Self::Maker => None,
+        }
+    }
 }
 
 /// A joint of two items that the maker lists together.
@@ -26,8 +48,8 @@ pub(super) struct Listing {
     pub carried: SetId,
     /// The two items.
     pub witness: (ItemRef, ItemRef),
-    /// Row of the guide; `None`: the maker's own pairing.
-    pub guide_row: Option<usize>,
+    /// What lists it.
+    pub by: ListedBy,
 }
 
 impl Desk {
@@ -44,7 +66,8 @@ impl Desk {
         }
         sets.link(&catalogue.parts);
         let pairs = listed_pairs(&catalogue);
-        let mut desk = Self { catalogue, sets, port_sets, pairs, listings: BTreeMap::new() };
+        let outlines = catalogue.items().map(|item| (item, flat_shapes(&catalogue, item))).collect();
+        let mut desk = Self { catalogue, sets, port_sets, pairs, listings: BTreeMap::new(), outlines };
         desk.listings = desk.find_listings();
         desk
     }
@@ -52,6 +75,18 @@ impl Desk {
     /// The catalogue.
     pub const fn catalogue(&self) -> &Catalogue {
         &self.catalogue
+    }
+
+    /// An item's flattened shapes, arms in their transport pose.
+    pub fn outline(&self, item: ItemRef) -> &[FlatShape] {
+        self.outlines.get(&item).map_or(&[], Vec::as_slice)
+    }
+
+    /// The foremost x of an item's side outline, in its own axes.
+    pub(super) fn foremost(&self, item: ItemRef) -> Option<Length> {
+        let side = self.outline(item).iter().filter(|shape| shape.view == View::Side);
+        let points = side.flat_map(|shape| shape.runs.iter().flatten());
+        points.map(|&(x, _)| Length::from_m(x)).reduce(Length::max)
     }
 
     pub(super) const fn sets(&self) -> &PartSets {
@@ -62,26 +97,26 @@ impl Desk {
         self.port_sets.get(&(item, port)).copied()
     }
 
-    /// Whether the maker lists two items together, and in which row of the guide.
-    pub fn listed(&self, a: ItemRef, b: ItemRef) -> Option<Option<usize>> {
+    /// Whether the maker lists two items together, and where.
+    pub fn listed(&self, a: ItemRef, b: ItemRef) -> Option<ListedBy> {
         self.pairs.get(&ordered(a, b)).copied()
     }
 
     /// Like [`Desk::listed`], for a joint of `role`: a set that is carried by a frame says
     /// nothing about the hitch.
-    pub(super) fn listed_at(&self, role: Role, a: ItemRef, b: ItemRef) -> Option<Option<usize>> {
+    pub(super) fn listed_at(&self, role: Role, a: ItemRef, b: ItemRef) -> Option<ListedBy> {
         let row = self.listed(a, b)?;
         if role != Role::Hitch {
             return Some(row);
         }
         let guide = self.catalogue.guide.as_ref();
         match row {
-            None => Some(None),
-            Some(_) => guide?
+            ListedBy::Maker => Some(row),
+            ListedBy::Guide(_) => guide?
                 .rows
                 .iter()
                 .position(|row| matches!(row.frame, Named::Without) && row.names_both(a, b))
-                .map(Some),
+                .map(ListedBy::Guide),
         }
     }
 
@@ -98,12 +133,12 @@ impl Desk {
                         if carrier.role != carried.role || carrier.end != End::Carrier || carried.end != End::Carried {
                             continue;
                         }
-                        let (Some(p), Some(q), Some(guide_row)) =
+                        let (Some(p), Some(q), Some(by)) =
                             (self.port_set(x, i), self.port_set(y, j), self.listed_at(carrier.role, x, y))
                         else {
                             continue;
                         };
-                        let listing = Listing { carrier: p, carried: q, witness: (x, y), guide_row };
+                        let listing = Listing { carrier: p, carried: q, witness: (x, y), by };
                         found.entry(carrier.role).or_default().entry((p, q)).or_insert(listing);
                     }
                 }
@@ -117,17 +152,22 @@ fn ordered(a: ItemRef, b: ItemRef) -> (ItemRef, ItemRef) {
     if a <= b { (a, b) } else { (b, a) }
 }
 
-fn listed_pairs(catalogue: &Catalogue) -> BTreeMap<(ItemRef, ItemRef), Option<usize>> {
+fn listed_pairs(catalogue: &Catalogue) -> BTreeMap<(ItemRef, ItemRef), ListedBy> {
     let mut pairs = BTreeMap::new();
-    let mut add = |a: ItemRef, b: ItemRef, row: Option<usize>| {
-        pairs.entry(ordered(a, b)).or_insert(row);
+    let mut add = |a: ItemRef, b: ItemRef, by: ListedBy| {
+        pairs.entry(ordered(a, b)).or_insert(by);
     };
     for (index, row) in catalogue.guide.iter().flat_map(|guide| guide.rows.iter().enumerate()) {
         let columns: [Column; 4] = [
             column(row.machine, catalogue.machines.len(), |i| ItemRef::Machine(MachineId::at(i)), MachineId::index),
             column(row.frame, catalogue.frames.len(), |i| ItemRef::Frame(FrameId::at(i)), FrameId::index),
             column(row.seat, catalogue.seats.len(), |i| ItemRef::Seat(SeatId::at(i)), SeatId::index),
-            column(row.implement, catalogue.implements.len(), |i| ItemRef::Implement(ImplementId::at(i)), ImplementId::index),
+            column(
+                row.implement,
+                catalogue.implements.len(),
+                |i| ItemRef::Implement(ImplementId::at(i)),
+                ImplementId::index,
+            ),
         ];
         for (first, left) in columns.iter().enumerate() {
             for right in &columns[first + 1..] {
@@ -135,7 +175,7 @@ fn listed_pairs(catalogue: &Catalogue) -> BTreeMap<(ItemRef, ItemRef), Option<us
                 if left.by_name || right.by_name {
                     for &a in &left.items {
                         for &b in &right.items {
-                            add(a, b, Some(index));
+                            add(a, b, ListedBy::Guide(index));
                         }
                     }
                 }
@@ -145,7 +185,7 @@ fn listed_pairs(catalogue: &Catalogue) -> BTreeMap<(ItemRef, ItemRef), Option<us
     for item in catalogue.items() {
         for id in &catalogue.body(item).listed_with {
             if let Some(other) = catalogue.find(id) {
-                add(item, other, None);
+                add(item, other, ListedBy::Maker);
             }
         }
     }
@@ -157,7 +197,12 @@ struct Column {
     by_name: bool,
 }
 
-fn column<T: Copy>(named: Named<T>, rows: usize, item: impl Fn(usize) -> ItemRef, index: impl Fn(T) -> usize) -> Column {
+fn column<T: Copy>(
+    named: Named<T>,
+    rows: usize,
+    item: impl Fn(usize) -> ItemRef,
+    index: impl Fn(T) -> usize,
+) -> Column {
     match named {
         Named::Any => Column { items: (0..rows).map(item).collect(), by_name: false },
         Named::Without => Column { items: Vec::new(), by_name: false },

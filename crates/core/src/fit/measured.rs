@@ -136,8 +136,7 @@ fn numbered<'d>(dimension: &'d str, prefix: &str) -> Option<(usize, &'d str)> {
 /// Takes out the holes that were looked for and are not there ("port/hole-3").
 fn drop_missing_holes(build: &Build, item: ItemRef, port: &mut Port) -> bool {
     let name = port.name.clone();
-    let (PortKind::BoltPattern(pattern) | PortKind::SeatBase(SeatBase { pattern, .. })) = &mut port.kind
-    else {
+    let (PortKind::BoltPattern(pattern) | PortKind::SeatBase(SeatBase { pattern, .. })) = &mut port.kind else {
         return false;
     };
     let before = pattern.holes.len();

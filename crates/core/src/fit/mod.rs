@@ -1,8 +1,28 @@
-//! Fit: joint by joint and rule by rule, one file each; `judge` brings them together.
+//! Fit: joint by joint and rule by rule, one file each; [`judge`] brings them together.
+//!
+//! A joint is judged by listing, then by lineage, then by dimensions ([`mating`]). Rules beyond
+//! joints look at the whole build. Everything they say is a [`Finding`](crate::finding::Finding).
 
+mod angles;
 mod answer;
 mod codes;
+mod context;
+mod desk;
+mod footprint;
+mod joint;
+mod judge;
+mod lineage;
+mod loads;
 pub mod mating;
+mod measured;
+mod outline;
+mod parts;
+mod rule;
 
 pub use answer::{Answer, ComeBy, EndAngle, Footprint, Joint, Overlay, OverlayHole, PartsLine, PartsToBuy};
 pub use codes::{CODES, Code, MISSING};
+pub use desk::{Desk, ListedBy};
+pub use judge::{judge, role_name, verdict};
+pub use loads::{Body, Loads, OPERATOR};
+pub use measured::dimensions;
+pub use outline::{FlatShape, placed};

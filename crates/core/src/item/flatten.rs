@@ -54,7 +54,10 @@ fn cubic(p: [(f64, f64); 4]) -> impl Iterator<Item = (f64, f64)> {
     let bend = |a: (f64, f64), b: (f64, f64), c: (f64, f64)| libm::hypot(a.0 - 2.0 * b.0 + c.0, a.1 - 2.0 * b.1 + c.1);
     let second = 6.0 * bend(p[0], p[1], p[2]).max(bend(p[1], p[2], p[3]));
     let wanted = (second / (8.0 * FLATTENING)).sqrt().ceil();
-    let count = if wanted.is_finite() { (wanted as u32).clamp(1, MOST_POINTS) } else { 1 };
+    let mut count = 1;
+    while count < MOST_POINTS && f64::from(count) < wanted {
+        count += 1;
+    }
     (1..=count).map(move |i| {
         let t = f64::from(i) / f64::from(count);
         let s = 1.0 - t;

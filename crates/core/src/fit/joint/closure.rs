@@ -85,7 +85,8 @@ fn play(meeting: &Meeting) -> Option<Play> {
             Some(Play { round, slot: least_slot(a).max(least_slot(b)) })
         }
         (PortKind::Pins(a), PortKind::Pins(b)) => {
-            let running = a.points.iter().zip(&b.points).map(|(a, b)| Some((a.diameter?.value - b.diameter?.value).abs()));
+            let running =
+                a.points.iter().zip(&b.points).map(|(a, b)| Some((a.diameter?.value - b.diameter?.value).abs()));
             let least = running.reduce(|a, b| Some(a?.min(b?)))??;
             Some(Play { round: least / 2.0, slot: Length::ZERO })
         }
@@ -105,8 +106,9 @@ fn least_play(pattern: &BoltPattern, bolt: Length) -> Option<Length> {
 /// side plate.
 fn least_slot(pattern: &BoltPattern) -> Length {
     let along = |angle: f64| libm::sin(angle).abs() < 1e-6;
-    let travels = pattern.holes.iter().map(|hole| {
-        hole.slot.filter(|slot| along(slot.direction.rad())).map_or(Length::ZERO, |slot| slot.travel)
-    });
+    let travels = pattern
+        .holes
+        .iter()
+        .map(|hole| hole.slot.filter(|slot| along(slot.direction.rad())).map_or(Length::ZERO, |slot| slot.travel));
     travels.reduce(Length::min).unwrap_or(Length::ZERO)
 }

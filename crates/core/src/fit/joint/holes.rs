@@ -96,9 +96,7 @@ fn weigh(meeting: &Meeting, plates: &Plates, found: &Registration) -> Mating {
 
 /// Patterns that do not meet as they are: opened up, drilled, or not at all.
 fn mend(meeting: &Meeting, plates: &Plates, missed: Option<(&Registration, Length)>) -> Mating {
-    if let Ok(Some(opened)) =
-        pattern::opening(&plates.a, &plates.b, plates.bolt.m(), plates.required, plates.flip)
-    {
+    if let Ok(Some(opened)) = pattern::opening(&plates.a, &plates.b, plates.bolt.m(), plates.required, plates.flip) {
         let finding = meeting
             .finding("holes-need-opening", Verdict::BoltsUpWithWork)
             .with("bolts", plates.bolts())
@@ -107,9 +105,7 @@ fn mend(meeting: &Meeting, plates: &Plates, missed: Option<(&Registration, Lengt
             .caution(Caution::DrillingOrWelding);
         return Mating { findings: vec![finding], overlay: Some(overlay(plates, &opened.registration)) };
     }
-    if let Ok(Some(drilled)) =
-        pattern::drilling(&plates.a, &plates.b, plates.bolt.m(), plates.required, plates.flip)
-    {
+    if let Ok(Some(drilled)) = pattern::drilling(&plates.a, &plates.b, plates.bolt.m(), plates.required, plates.flip) {
         let side = match drilled.holes.first().map(|hole| hole.into) {
             Some(pattern::Side::A) => meeting.carrier.0,
             _ => meeting.carried.0,

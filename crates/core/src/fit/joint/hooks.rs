@@ -44,7 +44,12 @@ pub(super) fn judge(meeting: &Meeting, carrier: &HookRack, carried: &HookRack) -
 
 type Dimension = Option<Stated<Length>>;
 
-fn both(meeting: &Meeting, name: &str, carrier: Dimension, carried: Dimension) -> Result<[Stated<Length>; 2], Box<Finding>> {
+fn both(
+    meeting: &Meeting,
+    name: &str,
+    carrier: Dimension,
+    carried: Dimension,
+) -> Result<[Stated<Length>; 2], Box<Finding>> {
     let a = carrier.ok_or_else(|| Box::new(meeting.unknown("hooks-unknown", Side::Carrier, name)))?;
     let b = carried.ok_or_else(|| Box::new(meeting.unknown("hooks-unknown", Side::Carried, name)))?;
     Ok([a, b])

@@ -10,13 +10,12 @@ use crate::fit::lineage::SetId;
 /// The strongest listing this joint has: direct, then by the same parts, then by replacement.
 pub(super) fn find(context: &Context, meeting: &Meeting) -> Option<Finding> {
     let (x, y) = (meeting.carrier.0, meeting.carried.0);
-    if let Some(row) = context.desk.listed_at(meeting.role, x, y) {
+    if let Some(by) = context.desk.listed_at(meeting.role, x, y) {
         let mut finding = meeting.finding("joint-listed", Verdict::BoltsUp);
-        finding.evidence = Evidence { witness: Some((x, y)), guide_row: row, ..Evidence::of(Grade::Listed) };
-        if let (Some(_), Some(guide)) = (row, &context.catalogue().guide) {
-            finding = finding
-                .with("guide", Value::Label(guide.name.clone()))
-                .with("date", Value::Label(guide.date.clone()));
+        finding.evidence = Evidence { witness: Some((x, y)), guide_row: by.guide_row(), ..Evidence::of(Grade::Listed) };
+        if let (Some(_), Some(guide)) = (by.guide_row(), &context.catalogue().guide) {
+            finding =
+                finding.with("guide", Value::Label(guide.name.clone())).with("date", Value::Label(guide.date.clone()));
         }
         return Some(finding);
     }
@@ -71,6 +70,6 @@ fn witnessed(
         .with("witness", Value::Item(listing.witness.0))
         .with("witness-other", Value::Item(listing.witness.1));
     finding.evidence =
-        Evidence { witness: Some(listing.witness), guide_row: listing.guide_row, chains, ..Evidence::of(grade) };
+        Evidence { witness: Some(listing.witness), guide_row: listing.by.guide_row(), chains, ..Evidence::of(grade) };
     finding
 }

@@ -98,8 +98,7 @@ impl Point<'_> {
         };
         let running = bore.value - pin.value;
         let ranges = self.half_ranges(&bore, &pin);
-        let (Some(enters), Some(tight)) =
-            (Weighed::new(running, &ranges), Weighed::new(SLOP_LIMIT - running, &ranges))
+        let (Some(enters), Some(tight)) = (Weighed::new(running, &ranges), Weighed::new(SLOP_LIMIT - running, &ranges))
         else {
             return self.unknown(Side::Carrier, "diameter");
         };
@@ -139,10 +138,7 @@ impl Point<'_> {
             return self.unknown(Side::Carrier, "width");
         };
         let base = |code, verdict| {
-            self.meeting
-                .finding(code, verdict)
-                .with("limit", Value::Length(SIDE_PLAY_LIMIT))
-                .with("point", self.name())
+            self.meeting.finding(code, verdict).with("limit", Value::Length(SIDE_PLAY_LIMIT)).with("point", self.name())
         };
         match enters.decided {
             Decided::Misfits => self.will_not_enter("width", &gap, &lug),

@@ -17,7 +17,6 @@ pub(super) enum Decided {
 /// A margin that has been weighed against the half ranges of its figures.
 pub(super) struct Weighed {
     pub decided: Decided,
-    pub margin: Length,
     assessment: Assessment,
 }
 
@@ -32,7 +31,7 @@ impl Weighed {
             Standing::CertainMisfit => Decided::Misfits,
             Standing::ProbableFit | Standing::Undecided | Standing::ProbableMisfit => Decided::Open,
         };
-        Some(Self { decided, margin, assessment })
+        Some(Self { decided, assessment })
     }
 
     /// Sum of all effects.
@@ -65,7 +64,6 @@ impl Weighed {
 impl Meeting<'_> {
     /// The half ranges of the two ports where a length states none of its own.
     pub fn port_half_ranges(&self) -> [Length; 2] {
-        [self.carrier_port, self.carried_port]
-            .map(|port| port.tolerance.unwrap_or(port.source.usual_half_range()))
+        [self.carrier_port, self.carried_port].map(|port| port.tolerance.unwrap_or(port.source.usual_half_range()))
     }
 }

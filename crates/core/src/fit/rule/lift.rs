@@ -15,8 +15,8 @@ pub const LIFT_POINT_BEHIND: Length = Length::from_mm(610.0);
 pub(super) fn rule(context: &Context, out: &mut Vec<Finding>) {
     let (Some((machine_id, machine)), Some((id, implement))) = (context.machine(), context.implement()) else { return };
     let item = ItemRef::Implement(id);
-    let on_hitch = context.build.carrying == Carrying::Hitch
-        && context.stack.joints.iter().any(|joint| joint.role == Role::Hitch);
+    let on_hitch =
+        context.build.carrying == Carrying::Hitch && context.stack.joints.iter().any(|joint| joint.role == Role::Hitch);
     if !on_hitch {
         return;
     }
@@ -40,6 +40,10 @@ pub(super) fn rule(context: &Context, out: &mut Vec<Finding>) {
     };
     let lift = match behind {
         Some(behind) if behind <= Length::ZERO => hitch.lift.or(hitch.lift_610),
+        // Farther back than either rating the same moment lifts less.
+        Some(behind) if behind > LIFT_POINT_BEHIND => {
+            hitch.lift_610.or(hitch.lift).map(|lift| lift * (LIFT_POINT_BEHIND / behind))
+        }
         // Between the two ratings the smaller one is on the safe side.
         _ => hitch.lift_610.or(hitch.lift),
     };

@@ -1,10 +1,12 @@
 //! Rules beyond joints, one a file. Each looks at the build and adds the findings it has.
 
+mod adapter;
 mod arm_on_hitch;
 mod fitted;
 mod front_seat;
 mod hydraulics;
 mod lift;
+mod loads;
 mod power;
 mod presence;
 mod seat_kind;
@@ -17,11 +19,13 @@ use crate::finding::Finding;
 
 /// Every rule, in the order of the files.
 pub(super) const RULES: &[fn(&Context, &mut Vec<Finding>)] = &[
+    adapter::rule,
     arm_on_hitch::rule,
     fitted::rule,
     front_seat::rule,
     hydraulics::rule,
     lift::rule,
+    loads::rule,
     power::rule,
     presence::rule,
     seat_kind::rule,

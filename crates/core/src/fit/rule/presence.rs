@@ -16,7 +16,6 @@ pub(super) fn rule(context: &Context, out: &mut Vec<Finding>) {
                 Finding::new(code, subject, verdict, grade).with("port", Value::Label(port.name.clone()))
             };
             match (seen, context.build.serials.get(&item)) {
-                (Some(Presence::Yes), _) => {}
                 (Some(Presence::No), _) => {
                     out.push(named("port-looked-missing", Verdict::WontMount, Grade::Measured));
                 }
@@ -28,7 +27,7 @@ pub(super) fn rule(context: &Context, out: &mut Vec<Finding>) {
                     named("port-serial-unknown", Verdict::CheckFirst, Grade::None)
                         .check(Check::Look { item, what: port.name.clone() }),
                 ),
-                (None, _) => {}
+                (Some(Presence::Yes) | None, _) => {}
             }
         }
     }

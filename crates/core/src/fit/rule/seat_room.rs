@@ -11,7 +11,10 @@ pub(super) fn rule(context: &Context, out: &mut Vec<Finding>) {
     let (Some((seat_id, seat)), Some((implement_id, implement))) = (context.seat(), context.implement()) else {
         return;
     };
-    if !implement.worked_from_seat || context.machine().is_none() || context.placement(ItemRef::Implement(implement_id)).is_none() {
+    if !implement.worked_from_seat
+        || context.machine().is_none()
+        || context.placement(ItemRef::Implement(implement_id)).is_none()
+    {
         return;
     }
     match room(context, seat_id, seat, implement_id) {

@@ -1,0 +1,142 @@
+//! What the placed stack measures.
+
+use super::answer::Footprint;
+use super::context::Context;
+use super::loads::Loads;
+use super::outline::placed;
+use crate::build::Change;
+use crate::item::{Axle, ItemRef, Machine, ShapeRole, View};
+use crate::quantity::{Length, Mass};
+
+/// A box that grows.
+#[derive(Debug, Clone, Copy)]
+struct Span {
+    least: f64,
+    most: f64,
+}
+
+impl Span {
+    const EMPTY: Self = Self { least: f64::INFINITY, most: f64::NEG_INFINITY };
+
+    fn take(&mut self, value: f64) {
+        self.least = self.least.min(value);
+        self.most = self.most.max(value);
+    }
+
+    fn length(self) -> Option<Length> {
+        (self.least <= self.most).then(|| Length::from_m(self.most - self.least))
+    }
+}
+
+/// The footprint of the stack, or of the bare machine alone if `bare`.
+pub(super) fn footprint(context: &Context, loads: Option<&Loads>, bare: bool) -> Footprint {
+    let Some((id, machine)) = context.machine() else { return Footprint::default() };
+    let machine_item = ItemRef::Machine(id);
+    let items: Vec<ItemRef> =
+        context.stack.placed.iter().map(|p| p.item).filter(|&item| !bare || item == machine_item).collect();
+    let folded = !bare && context.build.changes.contains(&Change::FoldRollOverBar);
+    let (mut x, mut y, mut z) = (Span::EMPTY, Span::EMPTY, Span::EMPTY);
+    let mut lowest = Span::EMPTY;
+    let mut underside = Vec::new();
+    for &item in &items {
+        let Some(at) = context.placement(item) else { continue };
+        for shape in context.desk.outline(item) {
+            let hidden = if folded { ShapeRole::RollOverBar } else { ShapeRole::RollOverBarFolded };
+            if shape.role == hidden {
+                continue;
+            }
+            for run in &shape.runs {
+                let points: Vec<(f64, f64)> = run.iter().map(|&p| placed(shape.view, &at, p)).collect();
+                for &(a, b) in &points {
+                    match shape.view {
+                        View::Side => {
+                            x.take(a);
+                            z.take(b);
+                            if shape.role != ShapeRole::Tyre {
+                                lowest.take(b);
+                            }
+                        }
+                        View::Plan => {
+                            x.take(a);
+                            y.take(b);
+                        }
+                        View::Rear => {
+                            y.take(a);
+                            z.take(b);
+                        }
+                    }
+                }
+                if shape.view == View::Side && shape.role != ShapeRole::Tyre {
+                    underside.push((item, points));
+                }
+            }
+        }
+        for line in &context.catalogue().body(item).underside {
+            let points: Vec<(f64, f64)> =
+                line.iter().map(|&(a, b)| at.side(a, b)).map(|(a, b)| (a.m(), b.m())).collect();
+            for &(a, b) in &points {
+                x.take(a);
+                lowest.take(b);
+            }
+            underside.push((item, points));
+        }
+    }
+    let tyres = [(0.0, machine.rear), (machine.wheelbase.map_or(f64::NAN, |w| w.value.m()), machine.front)];
+    for (at, axle) in tyres {
+        take_tyre(&mut x, &mut y, at, &axle);
+    }
+    take_bar(&mut z, machine, folded);
+    if !bare
+        && let Some((implement, row)) = context.implement()
+        && context.placement(ItemRef::Implement(implement)).is_some()
+        && let Some(width) = row.transport_width
+    {
+        y.take(width.m() / 2.0);
+        y.take(-width.m() / 2.0);
+    }
+    let wheelbase = machine.wheelbase.map(|w| w.value);
+    let angles = super::angles::angles(machine, &underside);
+    Footprint {
+        length: x.length(),
+        width: y.length(),
+        height: (z.least <= z.most).then(|| Length::from_m(z.most)),
+        wheelbase,
+        rear_overhang: (x.least <= x.most).then(|| Length::from_m(-x.least)),
+        front_overhang: wheelbase.filter(|_| x.least <= x.most).map(|w| Length::from_m(x.most) - w),
+        ground_clearance: (lowest.least <= lowest.most).then(|| Length::from_m(lowest.least)),
+        departure: angles.departure,
+        approach: angles.approach,
+        breakover: angles.breakover,
+        mass: if bare { bare_mass(machine) } else { loads.map(|loads| loads.total) },
+        front_load: if bare { machine.front.bare_load } else { loads.map(|loads| loads.front) },
+        rear_load: if bare { machine.rear.bare_load } else { loads.map(|loads| loads.rear) },
+        extent_x: (x.least <= x.most).then(|| (Length::from_m(x.least), Length::from_m(x.most))),
+    }
+}
+
+fn bare_mass(machine: &Machine) -> Option<Mass> {
+    let axles = machine.front.bare_load.zip(machine.rear.bare_load).map(|(front, rear)| front + rear);
+    axles.or(machine.body.mass.map(|mass| mass.value))
+}
+
+/// A tyre's extent; one whose place or size is not known takes no part.
+fn take_tyre(x: &mut Span, y: &mut Span, at: f64, axle: &Axle) {
+    if let Some(radius) = axle.overall_radius.or(axle.static_loaded_radius)
+        && at.is_finite()
+    {
+        x.take(at - radius.m());
+        x.take(at + radius.m());
+    }
+    if let (Some(track), Some(width)) = (axle.track, axle.tyre_width) {
+        let half = f64::midpoint(track.m(), width.m());
+        y.take(half);
+        y.take(-half);
+    }
+}
+
+fn take_bar(z: &mut Span, machine: &Machine, folded: bool) {
+    if let Some(bar) = machine.roll_over_bar {
+        let height = if folded { bar.height_folded.unwrap_or(bar.height_up) } else { bar.height_up };
+        z.take(height.m());
+    }
+}

@@ -1,0 +1,69 @@
+//! Outlines laid out for judging: flattened once, arms in their transport pose.
+
+use crate::build::{ArmAngles, Placement, arm_pose};
+use crate::item::{Carrier, Catalogue, ItemRef, ShapeRole, View, flatten};
+use crate::quantity::Length;
+
+/// A shape as straight runs in the item's local axes, metres.
+#[derive(Debug, Clone, PartialEq)]
+pub struct FlatShape {
+    /// Index in the item's shapes.
+    pub shape: usize,
+    /// View.
+    pub view: View,
+    /// What it shows.
+    pub role: ShapeRole,
+    /// What it moves with.
+    pub carrier: Carrier,
+    /// Whether others have to keep clear of it.
+    pub clearance: bool,
+    /// The runs; links of an arm stand in their transport pose.
+    pub runs: Vec<Vec<(f64, f64)>>,
+}
+
+/// Flattens an item's shapes; a digging arm's links are posed as in transport.
+pub(super) fn flat_shapes(catalogue: &Catalogue, item: ItemRef) -> Vec<FlatShape> {
+    let pose = match item {
+        ItemRef::Implement(id) => catalogue.implement(id).arm.map(|arm| arm_pose(&arm, ArmAngles::transport(&arm))),
+        _ => None,
+    };
+    catalogue
+        .body(item)
+        .shapes
+        .iter()
+        .enumerate()
+        .map(|(index, shape)| {
+            let mut runs = flatten(shape);
+            if let Some(link) = pose.and_then(|pose| pose.link(shape.carrier)) {
+                for (a, b) in runs.iter_mut().flatten() {
+                    let (x, z) = link.point(Length::from_m(*a), Length::from_m(*b));
+                    (*a, *b) = (x.m(), z.m());
+                }
+            }
+            FlatShape {
+                shape: index,
+                view: shape.view,
+                role: shape.role,
+                carrier: shape.carrier,
+                clearance: shape.clearance,
+                runs,
+            }
+        })
+        .collect()
+}
+
+/// Points of a view moved to where the item stands, metres.
+///
+/// Side (x, z) turns and shifts with the placement; plan (x, y) and rear (y, z) only shift and
+/// turn half round, since a pitch of a few degrees is below what a plan shows.
+pub fn placed(view: View, placement: &Placement, (a, b): (f64, f64)) -> (f64, f64) {
+    let sign = if placement.reversed { -1.0 } else { 1.0 };
+    match view {
+        View::Side => {
+            let (x, z) = placement.side(Length::from_m(a), Length::from_m(b));
+            (x.m(), z.m())
+        }
+        View::Plan => (placement.at.x.m() + sign * a, placement.at.y.m() + sign * b),
+        View::Rear => (placement.at.y.m() + sign * a, placement.at.z.m() + b),
+    }
+}
