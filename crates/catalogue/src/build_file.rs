@@ -1,0 +1,170 @@
+//! A build as a file: what is chosen, changed, measured and on hand, by the ids of the rows.
+//!
+//! Ids, not indices, so that a build made against one edition of a catalogue opens against the
+//! next. What an edition no longer has is named, and everything else still opens.
+
+mod lower;
+mod of;
+
+use std::collections::BTreeMap;
+
+use serde::{Deserialize, Serialize};
+
+pub use lower::{Unresolved, UnresolvedIn};
+
+/// The newest build format this version reads and the one it writes.
+pub const BUILD_FORMAT: u32 = 1;
+
+/// A build in a file.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", deny_unknown_fields)]
+pub struct BuildFile {
+    /// Number of the build format.
+    pub format: u32,
+    /// Id of the machine.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub machine: Option<String>,
+    /// Id of the frame.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub frame: Option<String>,
+    /// Whether the implement hangs on the three-point hitch, without a frame.
+    #[serde(default, skip_serializing_if = "is_false")]
+    pub hitch: bool,
+    /// Id of the seat arrangement.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub seat: Option<String>,
+    /// Id of the implement.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub implement: Option<String>,
+    /// Ids of the adapters; the same one may be there twice.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub adapters: Vec<String>,
+    /// Work decided on.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub changes: Vec<ChangeFile>,
+    /// What was measured.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub measured: Vec<MeasuredFile>,
+    /// What was looked for: item, what, whether it is there.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub looked: Vec<LookedFile>,
+    /// Serial numbers by item.
+    #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
+    pub serials: BTreeMap<String, u64>,
+    /// Ids of what is on hand.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub on_hand: Vec<String>,
+    /// Id of the trailer.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub trailer: Option<String>,
+    /// Id of the site.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub site: Option<String>,
+}
+
+impl Default for BuildFile {
+    fn default() -> Self {
+        Self {
+            format: BUILD_FORMAT,
+            machine: None,
+            frame: None,
+            hitch: false,
+            seat: None,
+            implement: None,
+            adapters: Vec::new(),
+            changes: Vec::new(),
+            measured: Vec::new(),
+            looked: Vec::new(),
+            serials: BTreeMap::new(),
+            on_hand: Vec::new(),
+            trailer: None,
+            site: None,
+        }
+    }
+}
+
+/// Work decided on, in a file.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", rename_all_fields = "kebab-case", deny_unknown_fields)]
+pub enum ChangeFile {
+    /// Drill the missing holes of a port.
+    Drill {
+        /// Id of the item.
+        item: String,
+        /// Its port.
+        port: String,
+    },
+    /// Open up the holes of a port.
+    OpenUp {
+        /// Id of the item.
+        item: String,
+        /// Its port.
+        port: String,
+        /// Millimetres added to every hole's diameter.
+        by_mm: f64,
+    },
+    /// The operator's seat goes forward.
+    FrontSeatForward,
+    /// The roll-over bar is folded.
+    FoldRollOverBar,
+    /// Something comes off the machine.
+    TakeOff(String),
+    /// Something goes on the machine.
+    PutOn(String),
+    /// Ballast.
+    Ballast {
+        /// Its mass in kilograms.
+        mass_kg: f64,
+        /// Its place in the machine's axes, millimetres forward of the rear axle.
+        x_mm: f64,
+    },
+}
+
+/// A measurement in a file.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", deny_unknown_fields)]
+pub struct MeasuredFile {
+    /// Id of the item.
+    pub item: String,
+    /// Its port.
+    pub port: String,
+    /// The dimension.
+    pub dimension: String,
+    /// The value in millimetres.
+    pub mm: f64,
+    /// The tool.
+    pub tool: ToolFile,
+    /// Half range in millimetres, if it differs from the tool's usual one.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub plus_minus_mm: Option<f64>,
+    /// Free note.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub note: String,
+}
+
+/// A measuring tool in a file.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum ToolFile {
+    /// A caliper.
+    Caliper,
+    /// A tape.
+    Tape,
+}
+
+/// What was looked for, in a file.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", deny_unknown_fields)]
+pub struct LookedFile {
+    /// Id of the item.
+    pub item: String,
+    /// What was looked for.
+    pub what: String,
+    /// Whether it is there.
+    pub there: bool,
+}
+
+#[expect(clippy::trivially_copy_pass_by_ref, reason = "serde calls it with a reference")]
+const fn is_false(value: &bool) -> bool {
+    !*value
+}
