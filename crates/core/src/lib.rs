@@ -20,3 +20,4 @@ pub mod finding;
 pub mod fit;
 pub mod item;
 pub mod quantity;
+pub mod search;

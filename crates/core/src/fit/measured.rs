@@ -24,6 +24,61 @@ pub fn dimensions(port: &Port) -> Vec<String> {
     all
 }
 
+/// The stated value of a dimension of a port and how far it may be off; `None` if it states none.
+pub fn dimension_of(port: &Port, dimension: &str) -> Option<(Length, Length)> {
+    let usual = port.tolerance.unwrap_or(port.source.usual_half_range());
+    let stated = |value: Option<Stated<Length>>| value.map(|value| (value.value, port.half_range(&value)));
+    let plain = |value: Option<Length>| value.map(|value| (value, usual));
+    match (dimension, port.pose) {
+        ("at-x", pose) => return plain(pose.map(|pose| pose.at.x)),
+        ("at-z", pose) => return plain(pose.map(|pose| pose.at.z)),
+        _ => {}
+    }
+    match &port.kind {
+        PortKind::BoltPattern(pattern) | PortKind::SeatBase(SeatBase { pattern, .. }) => {
+            if dimension == "bolt" {
+                return plain(pattern.bolt);
+            }
+            let (index, what) = numbered(dimension, "hole-")?;
+            let hole = pattern.holes.get(index)?;
+            plain(match what {
+                "u" => Some(hole.u),
+                "v" => Some(hole.v),
+                "diameter" => Some(hole.diameter),
+                _ => None,
+            })
+        }
+        PortKind::Pins(pins) => match numbered(dimension, "point-") {
+            Some((index, what)) => {
+                let point = pins.points.get(index)?;
+                stated(match what {
+                    "diameter" => point.diameter,
+                    "width" => point.width,
+                    "height" => point.height,
+                    _ => None,
+                })
+            }
+            None => stated(pins.spread.filter(|_| dimension == "spread")),
+        },
+        PortKind::HookRack(rack) => stated(match dimension {
+            "diameter" => rack.diameter,
+            "spread" => rack.spread,
+            "drop" => rack.drop,
+            "latch" => rack.latch,
+            "setback" => rack.setback,
+            _ => None,
+        }),
+        PortKind::ThreePoint(hitch) => stated(match dimension {
+            "lower-pin" => hitch.lower_pin,
+            "upper-pin" => hitch.upper_pin,
+            "span" => hitch.span,
+            "mast" => hitch.mast,
+            _ => None,
+        }),
+        PortKind::PowerTakeOff(_) | PortKind::Coupler(_) | PortKind::Electric(_) => None,
+    }
+}
+
 fn of_kind(kind: &PortKind) -> Vec<String> {
     let names = |fixed: &[&str]| fixed.iter().map(|&name| name.to_owned()).collect::<Vec<_>>();
     match kind {

@@ -24,5 +24,5 @@ pub use codes::{CODES, Code, MISSING};
 pub use desk::{Desk, ListedBy};
 pub use judge::{judge, role_name, verdict};
 pub use loads::{Body, Loads, OPERATOR};
-pub use measured::dimensions;
+pub use measured::{dimension_of, dimensions};
 pub use outline::{FlatShape, placed};

@@ -1,0 +1,14 @@
+//! Search: what can still be reached, what would mend a build, what would settle it, which
+//! catalogue item an unknown unit is, and builds side by side.
+
+mod checks;
+mod compare;
+mod identify;
+mod reachable;
+mod remedies;
+
+pub use checks::{RankedCheck, checks};
+pub use compare::{Comparison, MOST_COMPARED, Row, Sameness, compare};
+pub use identify::{Candidate, Identified, TellApart, identify};
+pub use reachable::{Reach, Reachable, Step, reachable};
+pub use remedies::{Remedy, RemedyStep, remedies};

@@ -1,0 +1,217 @@
+//! Remedies: changes to a build that lift its verdict, each a whole re-judged build.
+
+use crate::build::{Build, Carrying, Change, Seating};
+use crate::finding::{Finding, Value, Verdict};
+use crate::fit::{Answer, Desk, judge};
+use crate::item::{AdapterId, End, FrameId, ItemRef, Role, SeatId};
+use crate::quantity::{Length, Mass, Money, Work};
+
+/// One step of a remedy.
+#[derive(Debug, Clone, PartialEq)]
+pub enum RemedyStep {
+    /// Put this adapter in.
+    Adapter(AdapterId),
+    /// Take another seat arrangement.
+    Seat(SeatId),
+    /// Take another frame, or the bare hitch.
+    Carry(Carrying),
+    /// Do this to the machine.
+    Change(Change),
+}
+
+/// A remedy.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Remedy {
+    /// What is changed.
+    pub steps: Vec<RemedyStep>,
+    /// The build with the change.
+    pub build: Build,
+    /// Its verdict.
+    pub verdict: Verdict,
+    /// What has to be bought more than before; negative = less; `None` = a price is missing.
+    pub buy_more: Option<Money>,
+    /// Workshop time more than before.
+    pub work_more: Work,
+    /// Length more than before; `None` = not known.
+    pub length_more: Option<Length>,
+}
+
+/// Adapters put between two ports at most.
+pub const MOST_ADAPTERS: usize = 3;
+
+/// Builds judged at most, so that a catalogue of thousands of adapters cannot hold the page up.
+/// Common practice, no source.
+const MOST_TRIED: usize = 4_000;
+
+/// Changes that give a better verdict than the build has, best first: by verdict, then number of
+/// steps, then what has to be bought, hours and added length.
+///
+/// Tried: what the findings themselves name (taking off, putting on, ballast, the front seat
+/// forward), every other seat, every other frame, and up to three adapters, each alone and
+/// adapters together. A remedy that holds a step it could do without is left out.
+pub fn remedies(desk: &Desk, build: &Build) -> Vec<Remedy> {
+    let now = judge(desk, build);
+    if now.verdict == Verdict::BoltsUp {
+        return Vec::new();
+    }
+    let mut search = Search { desk, build, now: &now, tried: 0, found: Vec::new() };
+    let named = named_changes(&now.findings);
+    for change in &named {
+        search.attempt(vec![RemedyStep::Change(change.clone())]);
+    }
+    if named.len() > 1 {
+        search.attempt(named.into_iter().map(RemedyStep::Change).collect());
+    }
+    if build.seating != Seating::Open {
+        for index in 0..desk.catalogue().seats.len() {
+            search.attempt(vec![RemedyStep::Seat(SeatId::at(index))]);
+        }
+    }
+    if build.carrying != Carrying::Open {
+        search.attempt(vec![RemedyStep::Carry(Carrying::Hitch)]);
+        for index in 0..desk.catalogue().frames.len() {
+            search.attempt(vec![RemedyStep::Carry(Carrying::Frame(FrameId::at(index)))]);
+        }
+    }
+    search.adapters(&useful_adapters(desk, build), &mut Vec::new());
+    let mut found = search.found;
+    found.sort_by(order);
+    found
+}
+
+struct Search<'a> {
+    desk: &'a Desk,
+    build: &'a Build,
+    now: &'a Answer,
+    tried: usize,
+    found: Vec<Remedy>,
+}
+
+impl Search<'_> {
+    fn adapters(&mut self, useful: &[AdapterId], chosen: &mut Vec<AdapterId>) {
+        if chosen.len() == MOST_ADAPTERS {
+            return;
+        }
+        for (index, &id) in useful.iter().enumerate() {
+            chosen.push(id);
+            self.attempt(chosen.iter().copied().map(RemedyStep::Adapter).collect());
+            self.adapters(&useful[index + 1..], chosen);
+            chosen.pop();
+        }
+    }
+
+    /// Judges the build with the steps taken and keeps it if its verdict is better and no smaller
+    /// remedy already does as well.
+    fn attempt(&mut self, steps: Vec<RemedyStep>) {
+        if self.tried == MOST_TRIED {
+            return;
+        }
+        self.tried += 1;
+        let build = with_steps(self.build, &steps);
+        if build == *self.build {
+            return;
+        }
+        let answer = judge(self.desk, &build);
+        let is_better = answer.verdict < self.now.verdict;
+        let smaller_does = self.found.iter().any(|known| {
+            known.verdict <= answer.verdict
+                && known.steps.len() < steps.len()
+                && known.steps.iter().all(|step| steps.contains(step))
+        });
+        if is_better && !smaller_does {
+            self.found.push(Remedy {
+                verdict: answer.verdict,
+                buy_more: difference(answer.parts.total, self.now.parts.total),
+                work_more: answer.parts.work - self.now.parts.work,
+                length_more: answer.footprint.length.zip(self.now.footprint.length).map(|(a, b)| a - b),
+                steps,
+                build,
+            });
+        }
+    }
+}
+
+fn difference(after: Option<Money>, before: Option<Money>) -> Option<Money> {
+    Some(Money::from_hundredths(after?.hundredths().saturating_sub(before?.hundredths())))
+}
+
+fn with_steps(build: &Build, steps: &[RemedyStep]) -> Build {
+    let mut build = build.clone();
+    for step in steps {
+        match step {
+            RemedyStep::Adapter(id) => build.adapters.push(*id),
+            RemedyStep::Seat(id) => build.seating = Seating::This(*id),
+            RemedyStep::Carry(carrying) => build.carrying = *carrying,
+            RemedyStep::Change(change) => {
+                if !build.changes.contains(change) {
+                    build.changes.push(change.clone());
+                }
+            }
+        }
+    }
+    build
+}
+
+/// Changes that the findings themselves name.
+fn named_changes(findings: &[Finding]) -> Vec<Change> {
+    let label = |finding: &Finding| match finding.figure("what") {
+        Some(Value::Label(what)) => Some(what.clone()),
+        _ => None,
+    };
+    let mut changes: Vec<Change> = Vec::new();
+    for finding in findings {
+        let change = match finding.code {
+            "must-come-off" => label(finding).map(Change::TakeOff),
+            "must-go-on" => label(finding).map(Change::PutOn),
+            "front-seat-in-the-way" => Some(Change::FrontSeatForward),
+            "bar-in-the-way" => Some(Change::FoldRollOverBar),
+            "front-axle-light" | "front-axle-lifts" => ballast(finding),
+            _ => None,
+        };
+        if let Some(change) = change
+            && !changes.contains(&change)
+        {
+            changes.push(change);
+        }
+    }
+    changes
+}
+
+/// The ballast a finding asks for, rounded up to whole weights of 5 kg as they are sold (common
+/// practice, no source).
+fn ballast(finding: &Finding) -> Option<Change> {
+    let (Some(Value::Mass(mass)), Some(Value::Length(x))) = (finding.figure("ballast"), finding.figure("ballast-at"))
+    else {
+        return None;
+    };
+    let whole = (mass.kg() / 5.0).ceil() * 5.0;
+    (whole.is_finite() && whole > 0.0).then_some(Change::Ballast { mass: Mass::from_kg(whole), x: *x })
+}
+
+/// Adapters whose ports can answer something of this build, or that sleeve a bore.
+fn useful_adapters(desk: &Desk, build: &Build) -> Vec<AdapterId> {
+    let catalogue = desk.catalogue();
+    let offers = |role: Role, end: End| {
+        build.items().into_iter().any(|item| catalogue.body(item).ports.iter().any(|p| p.role == role && p.end == end))
+    };
+    (0..catalogue.adapters.len())
+        .map(AdapterId::at)
+        .filter(|&id| !build.adapters.contains(&id))
+        .filter(|&id| {
+            let ports = &catalogue.body(ItemRef::Adapter(id)).ports;
+            let hangs = ports.iter().any(|p| p.end == End::Carried && offers(p.role, End::Carrier));
+            let takes = ports.iter().any(|p| p.end == End::Carrier && offers(p.role, End::Carried));
+            catalogue.adapter(id).sleeve.is_some() || hangs || takes
+        })
+        .collect()
+}
+
+fn order(a: &Remedy, b: &Remedy) -> std::cmp::Ordering {
+    let money = |remedy: &Remedy| remedy.buy_more.map_or(i64::MAX, Money::hundredths);
+    let length = |remedy: &Remedy| remedy.length_more.map_or(f64::INFINITY, Length::m);
+    (a.verdict.cmp(&b.verdict))
+        .then_with(|| a.steps.len().cmp(&b.steps.len()))
+        .then_with(|| money(a).cmp(&money(b)))
+        .then_with(|| a.work_more.total_cmp(&b.work_more))
+        .then_with(|| length(a).total_cmp(&length(b)))
+}
