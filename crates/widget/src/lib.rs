@@ -1,0 +1,7 @@
+//! The `<fit-up>` element: the only crate that knows the browser.
+
+mod app;
+mod element;
+
+pub use app::{App, AppProps};
+pub use element::{mount, observed, styles, tag, unmount, update};

@@ -1,2 +1,0 @@
-//! The `<fit-up>` element.
-fn main() {}

@@ -1,0 +1,113 @@
+//! A small server for the built site, strict as a dealer's would be.
+
+use std::fs;
+use std::path::{Component, Path, PathBuf};
+
+use tiny_http::{Header, Request, Response, Server, StatusCode};
+
+use crate::build::{dist, release};
+use crate::failure::{Failure, failure};
+use crate::flag_value;
+
+/// What the pages are allowed: nothing but their own files.
+pub const POLICY: &str = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; connect-src 'self'; \
+     img-src 'self' data:; manifest-src 'self'; worker-src 'self'; base-uri 'none'; form-action 'none'; \
+     frame-ancestors 'self'";
+
+/// Builds the release widget and serves it until stopped.
+pub fn command(arguments: &[String]) -> Result<(), Failure> {
+    let port: u16 = match flag_value(arguments, "--port")? {
+        None => 8080,
+        Some(text) => text.parse().map_err(|_| {
+            failure("reading --port", format!("{text:?} is not a port"), "give a number from 0 to 65535")
+        })?,
+    };
+    if !arguments.iter().any(|argument| argument == "--no-build") {
+        release()?;
+    }
+    let server = listen(port)?;
+    println!("http://{}/", server.server_addr());
+    eprintln!("serving {} (stop with Ctrl-C)", dist().display());
+    for request in server.incoming_requests() {
+        // A visitor who hangs up is no failure of the server.
+        let _ = answer(request, &dist());
+    }
+    Ok(())
+}
+
+fn listen(port: u16) -> Result<Server, Failure> {
+    let address = format!("127.0.0.1:{port}");
+    Server::http(&address)
+        .map_err(|error| failure(format!("listening on {address}"), error.to_string(), "choose another with --port N"))
+}
+
+fn answer(request: Request, site: &Path) -> std::io::Result<()> {
+    let path = request.url().split(['?', '#']).next().unwrap_or_default().to_owned();
+    let Some(file) = resolve(site, &path).filter(|file| file.is_file()) else {
+        return request.respond(Response::from_string("not found\n").with_status_code(StatusCode(404)));
+    };
+    let accepts = |coding: &str| {
+        request
+            .headers()
+            .iter()
+            .any(|header| header.field.equiv("Accept-Encoding") && header.value.as_str().contains(coding))
+    };
+    let coded = [("br", "br"), ("gzip", "gz")].into_iter().find_map(|(coding, suffix)| {
+        let beside = PathBuf::from(format!("{}.{suffix}", file.display()));
+        (accepts(coding) && beside.is_file()).then_some((coding, beside))
+    });
+    let body = fs::read(coded.as_ref().map_or(&file, |(_, beside)| beside))?;
+    let mut response = Response::from_data(body)
+        .with_header(header("Content-Type", content_type(&file)))
+        .with_header(header("Content-Security-Policy", POLICY))
+        .with_header(header("X-Content-Type-Options", "nosniff"))
+        .with_header(header("Referrer-Policy", "no-referrer"))
+        .with_header(header("Vary", "Accept-Encoding"))
+        .with_header(header("Cache-Control", "no-cache"));
+    if let Some((coding, _)) = coded {
+        response = response.with_header(header("Content-Encoding", coding));
+    }
+    request.respond(response)
+}
+
+/// The file a path names, if it stays inside the site.
+fn resolve(site: &Path, path: &str) -> Option<PathBuf> {
+    let relative = Path::new(path.trim_start_matches('/'));
+    if relative.components().any(|component| !matches!(component, Component::Normal(_))) {
+        return path.chars().all(|c| c == '/').then(|| site.join("index.html"));
+    }
+    let file = site.join(relative);
+    Some(if file.is_dir() || relative.as_os_str().is_empty() { file.join("index.html") } else { file })
+}
+
+fn header(name: &str, value: &str) -> Header {
+    Header::from_bytes(name, value).expect("names and values here are plain ASCII")
+}
+
+fn content_type(file: &Path) -> &'static str {
+    match file.extension().and_then(|extension| extension.to_str()) {
+        Some("html") => "text/html; charset=utf-8",
+        Some("js") => "text/javascript; charset=utf-8",
+        Some("css") => "text/css; charset=utf-8",
+        Some("json") => "application/json",
+        Some("wasm") => "application/wasm",
+        Some("svg") => "image/svg+xml",
+        Some("png") => "image/png",
+        Some("webmanifest") => "application/manifest+json",
+        _ => "text/plain; charset=utf-8",
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn paths_stay_inside_the_site() {
+        let site = Path::new("/site");
+        assert_eq!(resolve(site, "/"), Some("/site/index.html".into()));
+        assert_eq!(resolve(site, "/a/b.js"), Some("/site/a/b.js".into()));
+        assert_eq!(resolve(site, "/../etc/passwd"), None);
+        assert_eq!(resolve(site, "/a/../../etc/passwd"), None);
+    }
+}
