@@ -16,8 +16,10 @@
 //! plain SI (metres, radians, kilograms) in the frame above.
 
 pub mod build;
+pub mod dimension;
 pub mod finding;
 pub mod fit;
 pub mod item;
+pub mod plane;
 pub mod quantity;
 pub mod search;

@@ -1,0 +1,73 @@
+//! `end-angles`: departure or approach angle.
+
+use fitup_core::dimension::{EndWheel, approach, departure};
+use serde::Deserialize;
+use serde_json::{Value, json};
+
+use super::CaseError;
+use super::wire::{Item, deg, lines, m, mm, read};
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Inputs {
+    end: End,
+    axle_x_mm: f64,
+    static_loaded_radius_mm: f64,
+    items: Vec<Item>,
+}
+
+#[derive(Deserialize)]
+#[serde(rename_all = "lowercase")]
+enum End {
+    Rear,
+    Front,
+}
+
+const KEYS: &[(&str, &str)] = &[("axle", "axle_x_mm"), ("radius", "static_loaded_radius_mm"), ("underside", "items")];
+
+/// The angle of the end asked for, and the point that governs it.
+pub fn compute(inputs: &Value) -> Result<Value, CaseError> {
+    let inputs: Inputs = read(inputs)?;
+    let wheel = EndWheel { axle: m(inputs.axle_x_mm), radius: m(inputs.static_loaded_radius_mm) };
+    let lines = lines(&inputs.items);
+    let found = match inputs.end {
+        End::Rear => departure(wheel, &lines),
+        End::Front => approach(wheel, &lines),
+    };
+    let found = found.map_err(|error| CaseError::refused(error, KEYS))?;
+    Ok(json!({
+        "angle_deg": deg(found.map(|found| found.angle)),
+        "strict_angle_deg": deg(found.and_then(|found| found.strict)),
+        "point_x_mm": mm(found.map(|found| found.point.x)),
+        "point_z_mm": mm(found.map(|found| found.point.y)),
+        "item": found.map(|found| &inputs.items[found.line].name),
+    }))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn nothing_that_limits_is_null_throughout() {
+        let inputs = json!({"end": "front", "axle_x_mm": 1500, "static_loaded_radius_mm": 300, "items": [
+            {"name": "rear", "points_mm": [[-500, 100]]}]});
+        assert_eq!(
+            compute(&inputs).expect("sound"),
+            json!({"angle_deg": null, "strict_angle_deg": null, "point_x_mm": null, "point_z_mm": null, "item": null})
+        );
+    }
+
+    #[test]
+    fn a_wrong_end_or_radius_is_told() {
+        let mut inputs = json!({"end": "left", "axle_x_mm": 0, "static_loaded_radius_mm": 300, "items": []});
+        assert!(compute(&inputs).expect_err("no such end").message.contains("expected `rear` or `front`"));
+        inputs["end"] = json!("rear");
+        inputs["static_loaded_radius_mm"] = json!(0);
+        let error = compute(&inputs).expect_err("no radius");
+        assert_eq!(
+            (error.path.as_str(), error.message.as_str()),
+            ("inputs.static_loaded_radius_mm", "must be above zero")
+        );
+    }
+}

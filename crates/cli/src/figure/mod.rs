@@ -1,0 +1,76 @@
+//! One figure alone, from a JSON case: `fitup figure NAME FILE`.
+//!
+//! A new figure is a file here with a `compute` and a line in [`FIGURES`].
+
+mod case;
+mod end_angles;
+mod fault;
+mod wire;
+
+use std::fmt;
+
+use serde_json::Value;
+
+pub use case::{Answer, Case, CasesError, answer, cases, to_json};
+pub use fault::CaseError;
+
+/// Computes a case's result from its `inputs`.
+pub type Compute = fn(&Value) -> Result<Value, CaseError>;
+
+/// Every figure by name, in alphabetical order.
+pub const FIGURES: &[(&str, Compute)] = &[("end-angles", end_angles::compute)];
+
+/// A name that no figure has.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct UnknownFigure {
+    /// The name as given.
+    pub name: String,
+    /// The figure whose name is nearest, when one is near.
+    pub nearest: Option<&'static str>,
+}
+
+impl fmt::Display for UnknownFigure {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "no figure is called \"{}\"", self.name)?;
+        if let Some(nearest) = self.nearest {
+            write!(f, "; did you mean \"{nearest}\"?")?;
+        }
+        let names: Vec<&str> = FIGURES.iter().map(|(name, _)| *name).collect();
+        write!(f, " The figures are: {}", names.join(", "))
+    }
+}
+
+/// The figure called `name`.
+///
+/// # Errors
+/// No figure has the name.
+pub fn find(name: &str) -> Result<Compute, UnknownFigure> {
+    FIGURES.iter().find(|(known, _)| *known == name).map(|(_, compute)| *compute).ok_or_else(|| UnknownFigure {
+        name: name.to_owned(),
+        nearest: FIGURES
+            .iter()
+            .map(|(known, _)| (strsim::damerau_levenshtein(&name.to_lowercase().replace('_', "-"), known), *known))
+            .filter(|(steps, known)| steps * 2 <= known.len())
+            .min()
+            .map(|(_, known)| known),
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_near_name_is_proposed_and_all_are_listed() {
+        let told = find("end_angle").map(|_| ()).expect_err("no such figure").to_string();
+        assert!(told.contains("did you mean \"end-angles\"?"), "{told}");
+        let told = find("zzz").map(|_| ()).expect_err("no such figure").to_string();
+        assert!(!told.contains("did you mean") && told.contains("The figures are: "), "{told}");
+        assert!(find("").is_err());
+    }
+
+    #[test]
+    fn names_stand_in_order_and_once() {
+        assert!(FIGURES.windows(2).all(|pair| pair[0].0 < pair[1].0));
+    }
+}

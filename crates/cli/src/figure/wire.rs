@@ -1,0 +1,82 @@
+//! Shapes that several figures read, and how a shape is read with its path told.
+
+use fitup_core::plane::Point;
+use fitup_core::quantity::Length;
+use serde::Deserialize;
+use serde::de::DeserializeOwned;
+use serde_json::{Value, json};
+
+use super::CaseError;
+
+/// The inputs as the figure's own shape.
+///
+/// # Errors
+/// A key that is missing, unknown or holds something else, with its path.
+pub fn read<T: DeserializeOwned>(inputs: &Value) -> Result<T, CaseError> {
+    serde_path_to_error::deserialize(inputs).map_err(|error| {
+        let path = error.path().to_string();
+        let path = if path == "." { "inputs".to_owned() } else { format!("inputs.{path}") };
+        CaseError::new(path, error.into_inner().to_string())
+    })
+}
+
+/// A named open polyline of the side view.
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Item {
+    /// Name told in the result.
+    pub name: String,
+    /// Its points (x, z).
+    pub points_mm: Vec<[f64; 2]>,
+}
+
+/// The items' points in metres.
+pub fn lines(items: &[Item]) -> Vec<Vec<Point>> {
+    items.iter().map(|item| item.points_mm.iter().map(|&[x, z]| Point::new(m(x), m(z))).collect()).collect()
+}
+
+/// Metres from millimetres.
+pub fn m(mm: f64) -> f64 {
+    Length::from_mm(mm).m()
+}
+
+/// A length in millimetres, or null.
+pub fn mm(length: impl Into<Option<f64>>) -> Value {
+    json!(length.into().map(|length| Length::from_m(length).mm()))
+}
+
+/// An angle in degrees, or null.
+pub fn deg(angle: impl Into<Option<f64>>) -> Value {
+    json!(angle.into().map(f64::to_degrees))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn fault(value: &Value) -> String {
+        let error = read::<Item>(value).expect_err("must not be readable");
+        format!("{}: {}", error.path, error.message)
+    }
+
+    #[test]
+    fn faults_name_their_path() {
+        assert_eq!(
+            fault(&json!({"name": "a", "points_mm": [[0, 1], [2, "x"]]})),
+            "inputs.points_mm[1][1]: invalid type: string \"x\", expected f64"
+        );
+        assert_eq!(fault(&json!({"name": "a"})), "inputs: missing field `points_mm`");
+        assert!(
+            fault(&json!({"name": "a", "points_mm": [], "colour": 1})).contains("unknown field `colour`, expected")
+        );
+        assert!(fault(&json!({"name": "a", "points_mm": [[0]]})).starts_with("inputs.points_mm[0]"));
+        assert!(fault(&json!({"name": null, "points_mm": []})).starts_with("inputs.name"));
+    }
+
+    #[test]
+    fn lengths_and_angles_are_told_in_the_keys_units() {
+        assert_eq!(mm(0.38), json!(380.0));
+        assert_eq!(mm(None), Value::Null);
+        assert_eq!(deg(Some(std::f64::consts::PI)), json!(180.0));
+    }
+}

@@ -1,0 +1,3 @@
+//! What the `fitup` command does, apart from reading its arguments.
+
+pub mod figure;

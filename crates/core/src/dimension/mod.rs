@@ -1,0 +1,13 @@
+//! What the finished machine measures: one published quantity a file.
+//!
+//! Every function takes plain SI numbers (metres, radians, kilograms) in the frame of the crate:
+//! x forward, y left, z up, origin on level ground under the centre of the rear axle. Side-view
+//! points are (x, z), written as the two numbers of a [`Point`](crate::plane::Point). Functions
+//! are total: every input gives a value or an [`InputError`] that names what is wrong; nothing
+//! that limits nothing is `None`.
+
+mod departure;
+mod input;
+
+pub use departure::{EndAngle, EndWheel, approach, departure};
+pub use input::{Fault, InputError, LARGEST};
