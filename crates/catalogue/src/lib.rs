@@ -1,19 +1,24 @@
 //! The catalogue file: what a dealer's file may say, read with positions, checked, and lowered to
 //! the core's [`fitup_core::item::Catalogue`]. Beside it, a build as a file and as a link.
 
+mod at;
 mod build_file;
+mod check;
+mod decode;
 pub mod link;
 mod lower;
 mod problem;
 mod read;
+mod report;
 #[cfg(feature = "schema")]
 mod schema;
+mod tree;
 pub mod wire;
 
 pub use build_file::{
     BUILD_FORMAT, BuildFile, ChangeFile, LookedFile, MeasuredFile, ToolFile, Unresolved, UnresolvedIn,
 };
 pub use problem::{Code, Position, Problem, Severity};
-pub use read::{Reading, read, read_bytes};
+pub use read::{Reading, read, read_bytes, read_closely};
 #[cfg(feature = "schema")]
 pub use schema::{reference, schema};

@@ -2,8 +2,12 @@
 
 use fitup_core::item::Catalogue;
 
-use crate::lower::lower;
-use crate::problem::{Code, Position, Problem, Severity};
+use crate::check;
+use crate::decode::decode;
+use crate::lower::{Units, lower};
+use crate::problem::{Code, Problem, Severity};
+use crate::report::Report;
+use crate::tree::{self, Lines, Node};
 use crate::wire::CatalogueFile;
 
 /// What came of reading a file.
@@ -16,22 +20,16 @@ pub struct Reading {
 }
 
 /// Reads a catalogue file. Any text is safe to give: the worst that comes of it is a problem.
+///
+/// # Examples
+/// ```
+/// let reading = fitup_catalogue::read(r#"{"format": 2}"#);
+/// assert_eq!(reading.problems[0].code.as_str(), "newer-format");
+/// assert!(reading.catalogue.is_none());
+/// ```
 pub fn read(text: &str) -> Reading {
-    let mut problems = Vec::new();
-    let file: Option<CatalogueFile> = match serde_json::from_str(text) {
-        Ok(file) => Some(file),
-        Err(error) => {
-            let code = if error.is_data() { Code::Decode } else { Code::Syntax };
-            let count = |n: usize| u32::try_from(n).unwrap_or(u32::MAX);
-            let position = Position { line: count(error.line()), column: count(error.column()) };
-            let problem = Problem::new(code, "").with("found", error.to_string());
-            problems.push(Problem { position: Some(position), ..problem });
-            None
-        }
-    };
-    let catalogue = file.and_then(|file| lower(&file, &mut problems));
-    let usable = problems.iter().all(|problem| problem.code.severity() == Severity::Warning);
-    Reading { catalogue: catalogue.filter(|_| usable), problems }
+    let (read, problems) = read_text(text, Depth::Quick);
+    Reading { catalogue: read.map(|(_, catalogue)| catalogue), problems }
 }
 
 /// Reads a catalogue file from bytes, which may not even be text.
@@ -39,8 +37,93 @@ pub fn read_bytes(bytes: &[u8]) -> Reading {
     match std::str::from_utf8(bytes) {
         Ok(text) => read(text),
         Err(error) => {
-            let problem = Problem::new(Code::Syntax, "").with("found", error.to_string());
+            let problem = Problem::new(Code::NotText, "").with("byte", error.valid_up_to());
             Reading { catalogue: None, problems: vec![problem] }
         }
+    }
+}
+
+/// Reads a catalogue file and looks closer than [`read`]: the guide's sets are judged one by one
+/// for joints whose dimensions cannot mate. Keeps the records as they are written, too, to turn
+/// them into another form. There is something when no problem is an error.
+///
+/// A reader in the browser leaves this out: it costs a judgement for each set, and a build says
+/// the same of its own joints anyway.
+pub fn read_closely(text: &str) -> (Option<(CatalogueFile, Catalogue)>, Vec<Problem>) {
+    read_text(text, Depth::Close)
+}
+
+/// How far reading looks.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Depth {
+    /// At everything but the guide's joints.
+    Quick,
+    /// At the guide's joints too.
+    Close,
+}
+
+fn read_text(text: &str, depth: Depth) -> (Option<(CatalogueFile, Catalogue)>, Vec<Problem>) {
+    match tree::parse(text) {
+        Ok(mut tree) => {
+            let (read, mut problems) = examine(&mut tree, depth);
+            locate(text, &mut problems);
+            (read, problems)
+        }
+        Err((mut problem, byte)) => {
+            problem.at = u32::try_from(byte).ok();
+            let mut problems = vec![problem];
+            locate(text, &mut problems);
+            (None, problems)
+        }
+    }
+}
+
+/// Decodes, checks and lowers a tree. The problems come in the order of the file, each with the
+/// place of its value but without a position.
+pub(crate) fn examine(tree: &mut Node<'_>, depth: Depth) -> (Option<(CatalogueFile, Catalogue)>, Vec<Problem>) {
+    let mut report = Report::new();
+    let read = decode(tree, &mut report).map(|decoded| {
+        report.silence(decoded.invented);
+        let file = decoded.file;
+        let units = Units::of(&file.units, &mut report);
+        check::records(&file, &mut report);
+        let catalogue = lower(&file, units, &mut report);
+        check::outlines(&catalogue, units, &mut report);
+        if depth == Depth::Close && !report.has_error() {
+            check::listed_joints(&catalogue, &mut report);
+        }
+        (file, catalogue)
+    });
+    let read = read.filter(|_| !report.has_error());
+    let mut problems = report.into_problems();
+    for problem in &mut problems {
+        problem.row = tree::row_id(tree, &problem.path);
+        if problem.at.is_none() && problem.code != Code::MoreProblems {
+            problem.at = Some(tree::find(tree, &problem.path).at);
+        }
+    }
+    problems.sort_by(|a, b| {
+        let last = |p: &Problem| p.code == Code::MoreProblems;
+        (last(a), a.at, a.code, &a.path).cmp(&(last(b), b.at, b.code, &b.path))
+    });
+    (read, problems)
+}
+
+/// Gives every problem its line and column; the problems are in the order of the text.
+fn locate(text: &str, problems: &mut [Problem]) {
+    if problems.is_empty() {
+        return;
+    }
+    let located = problems.iter_mut().filter_map(|problem| problem.at.map(|at| (at as usize, &mut problem.position)));
+    let (bytes, positions): (Vec<usize>, Vec<_>) = located.unzip();
+    for (position, found) in positions.into_iter().zip(Lines::of(text).positions(&bytes)) {
+        *position = Some(found);
+    }
+}
+
+impl Report {
+    /// Whether anything that is written down keeps the file from being used.
+    fn has_error(&self) -> bool {
+        self.problems().iter().any(|problem| problem.code.severity() == Severity::Error)
     }
 }

@@ -5,23 +5,27 @@ use std::collections::BTreeMap;
 use fitup_core::item as core;
 use fitup_core::item::PartsListRow;
 
+use super::path::PathFault;
 use super::units::{self, Units};
 use super::{path, port};
+use crate::at::At;
+use crate::decode::shortened;
 use crate::problem::{Code, Problem};
+use crate::report::Report;
 use crate::wire::body::{Body, Point, Serials, Stock};
 use crate::wire::shape::{Carrier, Shape, ShapeRole, View};
 
 /// Parts list rows by item id.
 pub type PartsLists = BTreeMap<String, Vec<PartsListRow>>;
 
-/// An item's common fields; `at` is the path of its row.
-pub fn body(row: Body<'_>, at: &str, units: &Units, lists: &mut PartsLists, problems: &mut Vec<Problem>) -> core::Body {
-    let underside = path::polylines(row.underside, units).unwrap_or_else(|_| {
-        problems.push(Problem::new(Code::PathUnreadable, format!("{at}.underside")).with("found", row.underside));
+/// An item's common fields; `at` is the place of its row.
+pub fn body(row: Body<'_>, at: At<'_>, units: Units, lists: &mut PartsLists, report: &mut Report) -> core::Body {
+    let underside = path::polylines(row.underside, units).unwrap_or_else(|fault| {
+        report.add(unreadable(fault, row.underside, at.field("underside")));
         Vec::new()
     });
-    let shapes =
-        row.shapes.iter().enumerate().map(|(i, one)| shape(one, &format!("{at}.shapes[{i}]"), units, problems));
+    let place = at.field("shapes");
+    let shapes = row.shapes.iter().enumerate().map(|(i, one)| shape(one, place.index(i), units, report));
     core::Body {
         id: row.id.to_owned(),
         label: row.label.to_owned(),
@@ -52,13 +56,13 @@ pub fn serials(range: Option<Serials>) -> core::Serials {
 }
 
 /// A point.
-pub fn point(p: Point, units: &Units) -> core::Point3 {
+pub fn point(p: Point, units: Units) -> core::Point3 {
     core::Point3 { x: units.length(p.x), y: units.length(p.y), z: units.length(p.z) }
 }
 
-fn shape(shape: &Shape, at: &str, units: &Units, problems: &mut Vec<Problem>) -> core::Shape {
-    let steps = path::steps(&shape.path, units).unwrap_or_else(|_| {
-        problems.push(Problem::new(Code::PathUnreadable, format!("{at}.path")).with("found", &shape.path));
+fn shape(shape: &Shape, at: At<'_>, units: Units, report: &mut Report) -> core::Shape {
+    let steps = path::steps(&shape.path, units).unwrap_or_else(|fault| {
+        report.add(unreadable(fault, &shape.path, at.field("path")));
         Vec::new()
     });
     core::Shape {
@@ -77,6 +81,14 @@ fn shape(shape: &Shape, at: &str, units: &Units, problems: &mut Vec<Problem>) ->
         },
         clearance: shape.clearance,
         path: steps,
+    }
+}
+
+fn unreadable(fault: PathFault, data: &str, at: At<'_>) -> Problem {
+    match fault {
+        PathFault::Unreadable => Problem::new(Code::PathUnreadable, at).with("found", shortened(data)),
+        PathFault::OutOfRange => Problem::new(Code::PathOutOfRange, at).with("greatest", path::GREATEST),
+        PathFault::Curved => Problem::new(Code::PathCurved, at),
     }
 }
 

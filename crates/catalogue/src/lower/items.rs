@@ -13,7 +13,7 @@ use crate::wire::site::Site;
 use crate::wire::trailer::{Ramp, Trailer};
 
 /// A machine.
-pub fn machine(row: &Machine, body: core::Body, units: &Units) -> core::Machine {
+pub fn machine(row: &Machine, body: core::Body, units: Units) -> core::Machine {
     core::Machine {
         body,
         station: station(row.station),
@@ -63,7 +63,7 @@ pub fn frame(row: &Frame, body: core::Body) -> core::Frame {
 }
 
 /// A seat arrangement.
-pub fn seat(row: &Seat, body: core::Body, units: &Units) -> core::Seat {
+pub fn seat(row: &Seat, body: core::Body, units: Units) -> core::Seat {
     core::Seat {
         body,
         kind: match row.kind {
@@ -95,7 +95,7 @@ pub fn seat(row: &Seat, body: core::Body, units: &Units) -> core::Seat {
 }
 
 /// An implement.
-pub fn implement(row: &Implement, body: core::Body, units: &Units) -> core::Implement {
+pub fn implement(row: &Implement, body: core::Body, units: Units) -> core::Implement {
     core::Implement {
         body,
         kind: match row.kind {
@@ -112,7 +112,7 @@ pub fn implement(row: &Implement, body: core::Body, units: &Units) -> core::Impl
             Mount::Rack => core::Mount::Rack,
             Mount::ThreePoint => core::Mount::ThreePoint,
         },
-        arm: row.arm.map(|it| arm(it, units)),
+        arm: row.arm.as_ref().map(|it| arm(it, units)),
         console: row.console.map(|p| point(p, units)),
         worked_from_seat: row.worked_from_seat,
         hydraulics: row.hydraulics.map(|it| hydraulic_need(it, units)),
@@ -124,7 +124,7 @@ pub fn implement(row: &Implement, body: core::Body, units: &Units) -> core::Impl
 }
 
 /// An adapter.
-pub fn adapter(row: &Adapter, body: core::Body, units: &Units) -> core::Adapter {
+pub fn adapter(row: &Adapter, body: core::Body, units: Units) -> core::Adapter {
     core::Adapter {
         body,
         work: units::hours(row.hours),
@@ -137,7 +137,7 @@ pub fn adapter(row: &Adapter, body: core::Body, units: &Units) -> core::Adapter 
 }
 
 /// A trailer.
-pub fn trailer(row: &Trailer, units: &Units) -> core::Trailer {
+pub fn trailer(row: &Trailer, units: Units) -> core::Trailer {
     core::Trailer {
         id: row.id.clone(),
         label: row.label.clone(),
@@ -164,7 +164,7 @@ pub fn trailer(row: &Trailer, units: &Units) -> core::Trailer {
 }
 
 /// A site.
-pub fn site(row: &Site, units: &Units) -> core::Site {
+pub fn site(row: &Site, units: Units) -> core::Site {
     core::Site {
         id: row.id.clone(),
         label: row.label.clone(),
@@ -184,7 +184,7 @@ const fn station(station: Station) -> core::Station {
     }
 }
 
-fn axle(axle: Axle, units: &Units) -> core::Axle {
+fn axle(axle: Axle, units: Units) -> core::Axle {
     core::Axle {
         track: axle.track.map(|it| units.length(it)),
         tyre_width: axle.tyre_width.map(|it| units.length(it)),
@@ -196,7 +196,7 @@ fn axle(axle: Axle, units: &Units) -> core::Axle {
     }
 }
 
-fn arm(arm: DiggingArm, units: &Units) -> core::DiggingArm {
+fn arm(arm: &DiggingArm, units: Units) -> core::DiggingArm {
     core::DiggingArm {
         swing_x: units.length(arm.swing_x),
         foot_u: units.length(arm.foot_u),
@@ -214,7 +214,7 @@ fn arm(arm: DiggingArm, units: &Units) -> core::DiggingArm {
     }
 }
 
-fn link(link: ArmLink, units: &Units) -> core::ArmLink {
+fn link(link: ArmLink, units: Units) -> core::ArmLink {
     core::ArmLink {
         length: units.length(link.length),
         least: units.angle(link.least),
@@ -225,7 +225,7 @@ fn link(link: ArmLink, units: &Units) -> core::ArmLink {
     }
 }
 
-fn hydraulic_need(need: HydraulicNeed, units: &Units) -> core::HydraulicNeed {
+fn hydraulic_need(need: HydraulicNeed, units: Units) -> core::HydraulicNeed {
     core::HydraulicNeed {
         flow_min: need.flow_min.map(|it| units.flow(it)),
         flow_max: need.flow_max.map(|it| units.flow(it)),

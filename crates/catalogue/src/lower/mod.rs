@@ -10,13 +10,14 @@ mod units;
 use fitup_core::item as core;
 
 use self::body::PartsLists;
-use self::units::Units;
-use crate::problem::Problem;
+pub use self::units::Units;
+use crate::at::At;
+use crate::report::Report;
 use crate::wire::CatalogueFile;
 
-/// The core's catalogue of a file, with every problem that stands in its way.
-pub fn lower(file: &CatalogueFile, problems: &mut Vec<Problem>) -> Option<core::Catalogue> {
-    let units = Units::of(&file.units, problems)?;
+/// The core's catalogue of a file, row for row. Where something cannot be lowered, the report
+/// says so and nothing stands in its place.
+pub fn lower(file: &CatalogueFile, units: Units, report: &mut Report) -> core::Catalogue {
     let mut lists = parts_lists(file);
     let mut catalogue = core::Catalogue {
         name: core::CatalogueName {
@@ -26,26 +27,26 @@ pub fn lower(file: &CatalogueFile, problems: &mut Vec<Problem>) -> Option<core::
             currency: file.units.money.clone(),
         },
         parts: file.parts.iter().map(|row| (row.number.clone(), part(row))).collect(),
-        trailers: file.trailers.iter().map(|row| items::trailer(row, &units)).collect(),
-        sites: file.sites.iter().map(|row| items::site(row, &units)).collect(),
+        trailers: file.trailers.iter().map(|row| items::trailer(row, units)).collect(),
+        sites: file.sites.iter().map(|row| items::site(row, units)).collect(),
         ..core::Catalogue::default()
     };
     macro_rules! table {
         ($table:ident, |$row:ident, $body:ident| $make:expr) => {
             for (index, $row) in file.$table.iter().enumerate() {
-                let at = format!(concat!(stringify!($table), "[{}]"), index);
-                let $body = body::body($row.body(), &at, &units, &mut lists, problems);
+                let table = At::top(stringify!($table));
+                let $body = body::body($row.body(), table.index(index), units, &mut lists, report);
                 catalogue.$table.push($make);
             }
         };
     }
-    table!(machines, |row, body| items::machine(row, body, &units));
+    table!(machines, |row, body| items::machine(row, body, units));
     table!(frames, |row, body| items::frame(row, body));
-    table!(seats, |row, body| items::seat(row, body, &units));
-    table!(implements, |row, body| items::implement(row, body, &units));
-    table!(adapters, |row, body| items::adapter(row, body, &units));
-    catalogue.guide = file.guide.as_ref().map(|it| guide::guide(it, &catalogue, problems));
-    Some(catalogue)
+    table!(seats, |row, body| items::seat(row, body, units));
+    table!(implements, |row, body| items::implement(row, body, units));
+    table!(adapters, |row, body| items::adapter(row, body, units));
+    catalogue.guide = file.guide.as_ref().map(|it| guide::guide(it, &catalogue));
+    catalogue
 }
 
 fn part(row: &crate::wire::part::Part) -> core::Part {

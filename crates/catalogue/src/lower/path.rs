@@ -14,7 +14,7 @@ const ARC_DEVIATION: f64 = 1e-4;
 
 /// Greatest coordinate, in the file's unit. A limit of good sense, no source: it keeps every
 /// later product finite.
-const GREATEST: f64 = 1e9;
+pub const GREATEST: f64 = 1e9;
 
 /// Where and how path data goes wrong.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -33,7 +33,7 @@ pub enum PathFault {
 ///
 /// # Errors
 /// The first fault.
-pub fn steps(data: &str, units: &Units) -> Result<Vec<Step>, PathFault> {
+pub fn steps(data: &str, units: Units) -> Result<Vec<Step>, PathFault> {
     let mut pen = Pen { units, steps: Vec::new(), start: Point::ZERO, at: Point::ZERO };
     for segment in PathParser::from(data) {
         pen.draw(segment.map_err(|_| PathFault::Unreadable)?)?;
@@ -45,7 +45,7 @@ pub fn steps(data: &str, units: &Units) -> Result<Vec<Step>, PathFault> {
 ///
 /// # Errors
 /// The first fault.
-pub fn polylines(data: &str, units: &Units) -> Result<Vec<Vec<(CoreLength, CoreLength)>>, PathFault> {
+pub fn polylines(data: &str, units: Units) -> Result<Vec<Vec<(CoreLength, CoreLength)>>, PathFault> {
     let mut lines: Vec<Vec<(CoreLength, CoreLength)>> = Vec::new();
     for step in steps(data, units)? {
         match (step, lines.last_mut()) {
@@ -60,14 +60,14 @@ pub fn polylines(data: &str, units: &Units) -> Result<Vec<Vec<(CoreLength, CoreL
 }
 
 /// What path data is drawn with.
-struct Pen<'a> {
-    units: &'a Units,
+struct Pen {
+    units: Units,
     steps: Vec<Step>,
     start: Point,
     at: Point,
 }
 
-impl Pen<'_> {
+impl Pen {
     fn draw(&mut self, segment: PathSegment) -> Result<(), PathFault> {
         let origin = if segment.is_abs() { Vec2::ZERO } else { self.at.to_vec2() };
         let point = |x: f64, y: f64| Point::new(x, y) + origin;

@@ -10,7 +10,7 @@ use crate::wire::port::{
 };
 
 /// A port.
-pub fn port(port: &Port, units: &Units) -> core::Port {
+pub fn port(port: &Port, units: Units) -> core::Port {
     core::Port {
         name: port.name.clone(),
         role: role(port.role),
@@ -27,7 +27,7 @@ pub fn port(port: &Port, units: &Units) -> core::Port {
     }
 }
 
-fn pose(pose: Pose, units: &Units) -> core::Pose {
+fn pose(pose: Pose, units: Units) -> core::Pose {
     core::Pose { at: point(pose.at, units), faces: towards(pose.faces), up: towards(pose.up) }
 }
 
@@ -57,7 +57,7 @@ const fn towards(towards: Towards) -> core::Towards {
     }
 }
 
-fn kind(kind: &PortKind, units: &Units) -> core::PortKind {
+fn kind(kind: &PortKind, units: Units) -> core::PortKind {
     match kind {
         PortKind::BoltPattern(pattern) => core::PortKind::BoltPattern(bolt_pattern(pattern, units)),
         PortKind::Pins(it) => core::PortKind::Pins(pins(it, units)),
@@ -82,7 +82,7 @@ fn kind(kind: &PortKind, units: &Units) -> core::PortKind {
     }
 }
 
-fn bolt_pattern(pattern: &BoltPattern, units: &Units) -> core::BoltPattern {
+fn bolt_pattern(pattern: &BoltPattern, units: Units) -> core::BoltPattern {
     core::BoltPattern {
         holes: pattern.holes.iter().map(|one| hole(one, units)).collect(),
         plate: pattern.plate.map(|thickness| units.length(thickness)),
@@ -92,7 +92,7 @@ fn bolt_pattern(pattern: &BoltPattern, units: &Units) -> core::BoltPattern {
     }
 }
 
-fn hole(hole: &Hole, units: &Units) -> core::Hole {
+fn hole(hole: &Hole, units: Units) -> core::Hole {
     core::Hole {
         u: units.length(hole.u),
         v: units.length(hole.v),
@@ -107,7 +107,7 @@ fn hole(hole: &Hole, units: &Units) -> core::Hole {
     }
 }
 
-fn pins(pins: &Pins, units: &Units) -> core::Pins {
+fn pins(pins: &Pins, units: Units) -> core::Pins {
     let points = pins.points.iter().map(|point| core::PinPoint {
         name: point.name.clone(),
         diameter: point.diameter.map(|it| units.stated_length(it)),
@@ -124,7 +124,7 @@ fn pins(pins: &Pins, units: &Units) -> core::Pins {
     }
 }
 
-fn hook_rack(rack: &HookRack, units: &Units) -> core::HookRack {
+fn hook_rack(rack: &HookRack, units: Units) -> core::HookRack {
     core::HookRack {
         side: match rack.side {
             HookSide::Bar => core::HookSide::Bar,
@@ -138,7 +138,7 @@ fn hook_rack(rack: &HookRack, units: &Units) -> core::HookRack {
     }
 }
 
-fn three_point(hitch: &ThreePoint, units: &Units) -> core::ThreePoint {
+fn three_point(hitch: &ThreePoint, units: Units) -> core::ThreePoint {
     core::ThreePoint {
         categories: hitch.categories.clone(),
         quick_attach: hitch.quick_attach,
@@ -151,7 +151,7 @@ fn three_point(hitch: &ThreePoint, units: &Units) -> core::ThreePoint {
     }
 }
 
-fn power_take_off(shaft: &PowerTakeOff, units: &Units) -> core::PowerTakeOff {
+fn power_take_off(shaft: &PowerTakeOff, units: Units) -> core::PowerTakeOff {
     core::PowerTakeOff {
         shaft_type: shaft.shaft_type,
         speeds: shaft.speeds.clone(),

@@ -3,7 +3,10 @@
 use fitup_core::quantity as core;
 use fitup_core::quantity::{AngleUnit, FlowUnit, LengthUnit, MassUnit, PowerUnit, PressureUnit, Tool};
 
+use crate::at::At;
+use crate::decode::shortened;
 use crate::problem::{Code, Problem};
+use crate::report::Report;
 use crate::wire::header;
 use crate::wire::value::{Angle, Flow, Hours, Length, Mass, Money, Power, Pressure, Source, Stated};
 
@@ -19,59 +22,71 @@ pub struct Units {
 }
 
 impl Units {
-    /// The units of a header, or a problem for each that is not known.
-    pub fn of(header: &header::Units, problems: &mut Vec<Problem>) -> Option<Self> {
+    /// The units of a header. A unit that nobody knows is reported; its SI unit stands in for it,
+    /// so that the checks can go on.
+    pub fn of(header: &header::Units, report: &mut Report) -> Self {
+        let top = At::top("units");
         macro_rules! unit {
-            ($field:ident, $unit:ident) => {{
-                let found = $unit::from_symbol(&header.$field);
-                if found.is_none() {
+            ($field:ident, $unit:ident, $instead:ident) => {
+                $unit::from_symbol(&header.$field).unwrap_or_else(|| {
                     let known: Vec<_> = $unit::ALL.iter().map(|unit| unit.symbol()).collect();
-                    problems.push(unknown(concat!("units.", stringify!($field)), &header.$field, &known));
-                }
-                found
-            }};
+                    report_unknown(report, top.field(stringify!($field)), &header.$field, &known);
+                    $unit::$instead
+                })
+            };
         }
-        let (length, mass, pressure) =
-            (unit!(length, LengthUnit), unit!(mass, MassUnit), unit!(pressure, PressureUnit));
-        let (flow, power, angle) = (unit!(flow, FlowUnit), unit!(power, PowerUnit), unit!(angle, AngleUnit));
+        let units = Self {
+            length: unit!(length, LengthUnit, Metre),
+            mass: unit!(mass, MassUnit, Kilogram),
+            pressure: unit!(pressure, PressureUnit, Pascal),
+            flow: unit!(flow, FlowUnit, CubicMetrePerSecond),
+            power: unit!(power, PowerUnit, Watt),
+            angle: unit!(angle, AngleUnit, Radian),
+        };
         if header.money.len() != 3 || !header.money.bytes().all(|b| b.is_ascii_uppercase()) {
-            problems.push(unknown("units.money", &header.money, &["USD", "EUR", "GBP"]));
+            let problem = Problem::new(Code::UnknownCurrency, top.field("money"));
+            report.add(problem.with("found", shortened(&header.money)));
         }
-        Some(Self { length: length?, mass: mass?, pressure: pressure?, flow: flow?, power: power?, angle: angle? })
+        units
+    }
+
+    /// A length of the core in the file's unit, to show.
+    pub fn shown_length(self, metres: f64) -> f64 {
+        core::Length::from_m(metres).value_in(self.length)
     }
 
     /// A length.
-    pub fn length(&self, value: Length) -> core::Length {
+    pub fn length(self, value: Length) -> core::Length {
         core::Length::new(value.0, self.length)
     }
 
     /// A mass.
-    pub fn mass(&self, value: Mass) -> core::Mass {
+    pub fn mass(self, value: Mass) -> core::Mass {
         core::Mass::new(value.0, self.mass)
     }
 
     /// A pressure.
-    pub fn pressure(&self, value: Pressure) -> core::Pressure {
+    pub fn pressure(self, value: Pressure) -> core::Pressure {
         core::Pressure::new(value.0, self.pressure)
     }
 
     /// A flow.
-    pub fn flow(&self, value: Flow) -> core::Flow {
+    pub fn flow(self, value: Flow) -> core::Flow {
         core::Flow::new(value.0, self.flow)
     }
 
     /// A power.
-    pub fn power(&self, value: Power) -> core::Power {
+    pub fn power(self, value: Power) -> core::Power {
         core::Power::new(value.0, self.power)
     }
 
     /// An angle.
-    pub fn angle(&self, value: Angle) -> core::Angle {
+    pub fn angle(self, value: Angle) -> core::Angle {
         core::Angle::new(value.0, self.angle)
     }
 
     /// A stated length.
-    pub fn stated_length(&self, stated: Stated<Length>) -> core::Stated<core::Length> {
+    pub fn stated_length(self, stated: Stated<Length>) -> core::Stated<core::Length> {
         core::Stated {
             value: self.length(stated.value),
             plus_minus: stated.plus_minus.map(|half| self.length(half)),
@@ -80,7 +95,7 @@ impl Units {
     }
 
     /// A stated mass.
-    pub fn stated_mass(&self, stated: Stated<Mass>) -> core::Stated<core::Mass> {
+    pub fn stated_mass(self, stated: Stated<Mass>) -> core::Stated<core::Mass> {
         core::Stated {
             value: self.mass(stated.value),
             plus_minus: stated.plus_minus.map(|half| self.mass(half)),
@@ -112,6 +127,12 @@ pub const fn source(source: Source) -> core::Source {
     }
 }
 
-fn unknown(path: &str, found: &str, known: &[&str]) -> Problem {
-    Problem::new(Code::UnknownUnit, path).with("found", found).with("expected", known.join(", "))
+fn report_unknown(report: &mut Report, at: At<'_>, found: &str, known: &[&str]) {
+    let problem = Problem::new(Code::UnknownUnit, at).with("found", shortened(found));
+    let problem = problem.with("expected", known.join(", "));
+    let suggestion = report.nearest(found, known.iter().copied());
+    report.add(match suggestion {
+        Some(near) => problem.with("suggestion", near),
+        None => problem,
+    });
 }

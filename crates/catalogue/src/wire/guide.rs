@@ -2,6 +2,12 @@
 
 use serde::{Deserialize, Serialize};
 
+/// What a column says that admits whatever stands there.
+pub const ANY: &str = "any";
+
+/// What a column says where nothing may stand.
+pub const WITHOUT: &str = "without";
+
 /// The maker's guide: the sets sold together.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]

@@ -62,6 +62,24 @@ pub enum Role {
     Wiring,
 }
 
+impl Role {
+    /// The role as the file writes it.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::AxleAnchor => "axle_anchor",
+            Self::FrontAnchor => "front_anchor",
+            Self::Rack => "rack",
+            Self::Hitch => "hitch",
+            Self::SeatDeck => "seat_deck",
+            Self::PowerTakeOff => "power_take_off",
+            Self::Pressure => "pressure",
+            Self::Return => "return",
+            Self::CaseDrain => "case_drain",
+            Self::Wiring => "wiring",
+        }
+    }
+}
+
 /// Which side of a joint a port is on.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -105,6 +123,20 @@ pub enum Towards {
     Down,
 }
 
+impl Towards {
+    /// The direction as the file writes it.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Front => "front",
+            Self::Rear => "rear",
+            Self::Left => "left",
+            Self::Right => "right",
+            Self::Up => "up",
+            Self::Down => "down",
+        }
+    }
+}
+
 /// The kinds of port.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -126,6 +158,22 @@ pub enum PortKind {
     SeatBase(SeatBase),
     /// Electric connector.
     Electric(Electric),
+}
+
+impl PortKind {
+    /// The kind as the file writes it.
+    pub const fn name(&self) -> &'static str {
+        match self {
+            Self::BoltPattern(_) => "bolt_pattern",
+            Self::Pins(_) => "pins",
+            Self::HookRack(_) => "hook_rack",
+            Self::ThreePoint(_) => "three_point",
+            Self::PowerTakeOff(_) => "power_take_off",
+            Self::Coupler(_) => "coupler",
+            Self::SeatBase(_) => "seat_base",
+            Self::Electric(_) => "electric",
+        }
+    }
 }
 
 /// Holes in a plate, in the port's plane.

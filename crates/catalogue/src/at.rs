@@ -1,0 +1,58 @@
+//! The way to a place in the file, written out only when something is wrong there.
+
+use std::fmt;
+
+/// A place: a step from the one above it.
+#[derive(Debug, Clone, Copy)]
+pub struct At<'a> {
+    above: Option<&'a At<'a>>,
+    step: Step<'a>,
+}
+
+#[derive(Debug, Clone, Copy)]
+enum Step<'a> {
+    Field(&'a str),
+    Index(usize),
+}
+
+impl<'a> At<'a> {
+    /// A field of the file.
+    pub const fn top(field: &'a str) -> Self {
+        Self { above: None, step: Step::Field(field) }
+    }
+
+    /// A field of the record here.
+    pub const fn field(&'a self, field: &'a str) -> Self {
+        Self { above: Some(self), step: Step::Field(field) }
+    }
+
+    /// An element of the list here.
+    pub const fn index(&'a self, index: usize) -> Self {
+        Self { above: Some(self), step: Step::Index(index) }
+    }
+}
+
+impl fmt::Display for At<'_> {
+    fn fmt(&self, f: &mut fmt::Formatter) -> fmt::Result {
+        if let Some(above) = self.above {
+            above.fmt(f)?;
+        }
+        match (self.step, self.above) {
+            (Step::Index(index), _) => write!(f, "[{index}]"),
+            (Step::Field(field), Some(_)) => write!(f, ".{field}"),
+            (Step::Field(field), None) => f.write_str(field),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_place_is_written_as_the_way_to_it() {
+        let table = At::top("machines");
+        let row = table.index(3);
+        assert_eq!(row.field("ports").to_string(), "machines[3].ports");
+    }
+}

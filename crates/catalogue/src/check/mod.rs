@@ -1,0 +1,56 @@
+//! What a file may say by its form and still be wrong.
+//!
+//! The checks of records look at the file as it is written; those of outlines and listed joints
+//! need the core's geometry and judgement and look at the lowered catalogue, row for row the same.
+
+mod centre;
+mod crossing;
+mod figures;
+mod guide;
+mod ids;
+mod joints;
+mod lineage;
+mod outlines;
+mod ports;
+mod ranges;
+mod references;
+mod rows;
+mod stack;
+
+use crate::at::At;
+use crate::report::Report;
+use crate::wire::CatalogueFile;
+use crate::wire::body::Body;
+
+pub use joints::listed_joints;
+pub use outlines::outlines;
+
+/// Checks every record of a file.
+pub fn records(file: &CatalogueFile, report: &mut Report) {
+    rows::header(file, report);
+    let known = ids::ids(file, report);
+    references::references(file, &known, report);
+    lineage::lineage(&file.parts, report);
+    if let Some(guide) = &file.guide {
+        guide::guide(guide, report);
+    }
+    each_item(file, |at, body| {
+        rows::body(at, body, report);
+        ports::ports(at, body, report);
+    });
+    rows::own_fields(file, report);
+    stack::stack(file, report);
+}
+
+/// Every item row with its place.
+fn each_item<'f>(file: &'f CatalogueFile, mut visit: impl FnMut(At<'_>, Body<'f>)) {
+    macro_rules! tables {
+        ($($table:ident),+) => { $(
+            let table = At::top(stringify!($table));
+            for (index, row) in file.$table.iter().enumerate() {
+                visit(table.index(index), row.body());
+            }
+        )+ };
+    }
+    tables!(machines, frames, seats, implements, adapters);
+}

@@ -1,0 +1,83 @@
+//! References: each leads to a row that is there.
+
+use super::each_item;
+use super::ids::Known;
+use crate::at::At;
+use crate::decode::shortened;
+use crate::problem::{Code, Problem};
+use crate::report::Report;
+use crate::wire::CatalogueFile;
+use crate::wire::guide::{ANY, WITHOUT};
+
+/// Checks every reference of the file.
+pub fn references(file: &CatalogueFile, known: &Known<'_>, report: &mut Report) {
+    each_item(file, |at, body| {
+        for (index, id) in body.listed_with.iter().enumerate() {
+            item(id, None, known, at.field("listed_with").index(index), report);
+        }
+        for (index, port) in body.ports.iter().enumerate() {
+            for (nth, number) in port.parts.iter().enumerate() {
+                part(number, known, at.field("ports").index(index).field("parts").index(nth), report);
+            }
+        }
+    });
+    let parts = At::top("parts");
+    for (index, row) in file.parts.iter().enumerate() {
+        let at = parts.index(index);
+        let by = row.replaced.iter().flat_map(|replaced| &replaced.by);
+        for (nth, number) in by.enumerate() {
+            part(number, known, at.field("replaced").field("by").index(nth), report);
+        }
+    }
+    let lists = At::top("parts_lists");
+    for (index, row) in file.parts_lists.iter().enumerate() {
+        let at = lists.index(index);
+        item(&row.item, None, known, at.field("item"), report);
+        part(&row.part, known, at.field("part"), report);
+    }
+    let guide = At::top("guide");
+    let sets = guide.field("sets");
+    for (index, set) in file.guide.iter().flat_map(|guide| &guide.sets).enumerate() {
+        let at = sets.index(index);
+        let columns = [
+            ("machine", &set.machine, "machines"),
+            ("frame", &set.frame, "frames"),
+            ("seat", &set.seat, "seats"),
+            ("implement", &set.implement, "implements"),
+        ];
+        for (column, id, table) in columns {
+            if id != ANY && id != WITHOUT {
+                item(id, Some(table), known, at.field(column), report);
+            }
+        }
+    }
+}
+
+/// An item of any table, or of the one named.
+fn item(id: &str, table: Option<&'static str>, known: &Known<'_>, at: At<'_>, report: &mut Report) {
+    let is_known = known.items.get(id).is_some_and(|&found| table.is_none_or(|table| table == found));
+    if is_known || report.is_full() {
+        return;
+    }
+    let of_table = known.items.iter().filter(|(_, found)| table.is_none_or(|table| table == **found));
+    let suggestion = report.nearest(id, of_table.map(|(&id, _)| id));
+    let problem = Problem::new(Code::UnknownReference, at).with("found", shortened(id));
+    let problem = problem.with("table", table.unwrap_or("items"));
+    report.add(with_suggestion(problem, suggestion));
+}
+
+fn part(number: &str, known: &Known<'_>, at: At<'_>, report: &mut Report) {
+    if known.parts.contains_key(number) || report.is_full() {
+        return;
+    }
+    let suggestion = report.nearest(number, known.parts.keys().copied());
+    let problem = Problem::new(Code::UnknownPart, at).with("found", shortened(number));
+    report.add(with_suggestion(problem, suggestion));
+}
+
+fn with_suggestion(problem: Problem, suggestion: Option<String>) -> Problem {
+    match suggestion {
+        Some(near) => problem.with("suggestion", near),
+        None => problem,
+    }
+}

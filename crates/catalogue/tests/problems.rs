@@ -1,0 +1,327 @@
+//! Every code is reached, at the right place, by one small fault in a good file.
+
+use std::collections::BTreeSet;
+
+use fitup_catalogue::{Code, Position, Problem, Severity, read, read_bytes, read_closely};
+
+const GOOD: &str = include_str!("minimal.json");
+
+/// A code, the path it is reported at, and the fault: this text replaced by that.
+type Case = (Code, &'static str, &'static str, &'static str);
+
+const CASES: &[Case] = &[
+    // The file as a whole.
+    (Code::Syntax, "", "\"format\": 1,", "\"format\": 1"),
+    (Code::Syntax, "", "\"format\": 1,", "// a remark\n\"format\": 1,"),
+    (Code::MissingFormat, "", "\"format\": 1,", ""),
+    (Code::NewerFormat, "format", "\"format\": 1,", "\"format\": 2, \"wheels\": [],"),
+    (Code::UnknownFormat, "format", "\"format\": 1,", "\"format\": 0,"),
+    (Code::UnknownFormat, "format", "\"format\": 1,", "\"format\": \"1\","),
+    (Code::WrongType, "", "{\n  \"format\": 1,", "[{\n  \"format\": 1,"),
+    // Values that are not what the format wants.
+    (Code::WrongType, "machines[0].mass", "\"mass\": 780", "\"mass\": \"780 kg\""),
+    (Code::WrongType, "frames[0].price", "\"price\": 1250", "\"price\": null"),
+    (Code::WrongType, "machines[0].front_axle", "{\"oscillating\": {\"pivot_height\": 330}}", "3"),
+    (Code::WrongType, "machines[0].operator_seat.turns", "\"turns\": false", "\"turns\": \"no\""),
+    (Code::WrongType, "seats[0].front_seat", "\"front_seat\": \"flips_forward\"", "\"front_seat\": \"slides_forward\""),
+    (Code::UnknownField, "machines[0].wheelbas", "\"wheelbase\"", "\"wheelbas\""),
+    (Code::UnknownField, "currency", "\"edition\"", "\"currency\": \"USD\", \"edition\""),
+    (Code::UnknownField, "machines[0].wheelbase.plusminus", "\"plus_minus\": 5", "\"plusminus\": 5"),
+    (Code::MissingField, "machines[0]", "\"station\": \"open\",", ""),
+    (Code::MissingField, "units", "\"power\": \"kW\", ", ""),
+    (
+        Code::DuplicateField,
+        "machines[0].station",
+        "\"station\": \"open\",",
+        "\"station\": \"open\", \"station\": \"cab\",",
+    ),
+    (Code::UnknownWord, "machines[0].ports[0].role", "\"role\": \"axle_anchor\"", "\"role\": \"axle_ancor\""),
+    (
+        Code::UnknownWord,
+        "frames[0].ports[1].kind",
+        "\"hook_rack\": {\n              \"side\": \"bar\"",
+        "\"hookrack\": {\n              \"side\": \"bar\"",
+    ),
+    (Code::UnknownWord, "frames[0].stations[0]", "\"stations\": [\"open\"]", "\"stations\": [\"opne\"]"),
+    (Code::NotExactlyOne, "machines[0].stock", "\"stock\": {\"used\": 1}", "\"stock\": {\"used\": 1, \"new\": 2}"),
+    (Code::NotExactlyOne, "machines[0].stock", "\"stock\": {\"used\": 1}", "\"stock\": {}"),
+    (Code::NumberNotFinite, "machines[0].mass", "\"mass\": 780", "\"mass\": 1e999"),
+    (Code::NumberNotFinite, "machines[0].mass", "\"mass\": 780", "\"mass\": NaN"),
+    (Code::NumberNotFinite, "machines[0].mass", "\"mass\": 780", "\"mass\": -Infinity"),
+    (Code::NumberOutOfRange, "machines[0].mass", "\"mass\": 780", "\"mass\": 1e10"),
+    (Code::NumberOutOfRange, "machines[0].years.first", "\"first\": 2009", "\"first\": 70000"),
+    (
+        Code::NumberOutOfRange,
+        "machines[0].serials.first",
+        "\"serials\": {\"first\": 1000}",
+        "\"serials\": {\"first\": -1}",
+    ),
+    (Code::NumberNotWhole, "machines[0].hydraulics.outlets", "\"outlets\": 1,", "\"outlets\": 1.5,"),
+    (Code::UnsafeCharacter, "machines[0].label", "\"label\": \"Small, open\"", "\"label\": \"Small\\u202e, open\""),
+    (Code::UnsafeCharacter, "machines[0].label", "\"label\": \"Small, open\"", "\"label\": \"Small\\u0000\""),
+    (Code::BlankText, "machines[0].label", "\"label\": \"Small, open\"", "\"label\": \" \""),
+    (Code::BlankText, "name", "\"Smallest example\"", "\"\""),
+    (Code::UnknownUnit, "units.length", "\"length\": \"mm\"", "\"length\": \"mn\""),
+    (Code::UnknownUnit, "units.pressure", "\"pressure\": \"bar\"", "\"pressure\": \"atm\""),
+    (Code::UnknownCurrency, "units.money", "\"money\": \"USD\"", "\"money\": \"$\""),
+    (Code::BadDate, "guide.date", "\"2014-02-01\"", "\"Feb 2014\""),
+    // Ids and references.
+    (Code::BadId, "sites[0].id", "\"id\": \"churchyard\"", "\"id\": \"Church Yard\""),
+    (Code::BadId, "sites[0].id", "\"id\": \"churchyard\"", "\"id\": \"javascript:alert(1)\""),
+    (Code::ReservedId, "sites[0].id", "\"id\": \"churchyard\"", "\"id\": \"any\""),
+    (Code::DuplicateId, "sites[0].id", "\"id\": \"churchyard\"", "\"id\": \"small-open\""),
+    (Code::DuplicatePart, "parts[1].number", "\"number\": \"FR-19\"", "\"number\": \"AX-10\""),
+    (Code::DuplicatePort, "machines[0].ports[1].name", "\"name\": \"pressure\"", "\"name\": \"axle pads\""),
+    (
+        Code::UnknownReference,
+        "parts_lists[1].item",
+        "{\"item\": \"small-frame\", \"assembly\": \"Rack\"",
+        "{\"item\": \"smal-frame\", \"assembly\": \"Rack\"",
+    ),
+    (Code::UnknownReference, "guide.sets[0].frame", "\"frame\": \"small-frame\"", "\"frame\": \"small-open\""),
+    (Code::UnknownReference, "frames[0].listed_with[0]", "\"stations\": [\"open\"]", "\"listed_with\": [\"nobody\"]"),
+    (Code::UnknownPart, "machines[0].ports[0].parts[0]", "\"parts\": [\"AX-10\"]", "\"parts\": [\"AX-1O\"]"),
+    (Code::UnknownPart, "parts_lists[2].part", "\"part\": \"DA-11\"", "\"part\": \"DA-1\""),
+    (Code::UnknownPart, "parts[1].replaced.by[0]", "\"by\": [\"FR-20\"]", "\"by\": [\"FR-21\"]"),
+    // Numbers that cannot be.
+    (Code::MassNotPositive, "machines[0].mass", "\"mass\": 780", "\"mass\": 0"),
+    (Code::MassNotPositive, "implements[0].arm.boom.mass", "\"mass\": 70", "\"mass\": -70"),
+    (
+        Code::NotPositive,
+        "machines[0].rear.static_loaded_radius",
+        "\"static_loaded_radius\": 410",
+        "\"static_loaded_radius\": 0",
+    ),
+    (
+        Code::NotPositive,
+        "parts_lists[2].quantity",
+        "\"description\": \"Mast\", \"quantity\": 1",
+        "\"description\": \"Mast\", \"quantity\": 0",
+    ),
+    (Code::Negative, "machines[0].wheelbase.plus_minus", "\"plus_minus\": 5", "\"plus_minus\": -5"),
+    (Code::Negative, "adapters[0].hours", "\"hours\": 0.5", "\"hours\": -0.5"),
+    (Code::RangeUpsideDown, "machines[0].years", "\"last\": 2014", "\"last\": 2004"),
+    (
+        Code::RangeUpsideDown,
+        "machines[0].serials",
+        "\"serials\": {\"first\": 1000}",
+        "\"serials\": {\"first\": 1000, \"last\": 999}",
+    ),
+    (Code::RangeUpsideDown, "implements[0].arm.boom.greatest", "\"greatest\": 70", "\"greatest\": -70"),
+    (Code::RangeUpsideDown, "implements[0].hydraulics.flow_max", "\"flow_max\": 30", "\"flow_max\": 3"),
+    (Code::RangeUpsideDown, "machines[0].rear.overall_radius", "\"overall_radius\": 425", "\"overall_radius\": 405"),
+    (Code::OutsideOwnRange, "implements[0].arm.boom.transport", "\"transport\": 65", "\"transport\": 75"),
+    (Code::ShareOutOfRange, "trailers[0].nose_most", "\"nose_most\": 0.15", "\"nose_most\": 15"),
+    (Code::PriceTooFine, "adapters[0].price", "\"price\": 22.5,", "\"price\": 22.505,"),
+    (Code::SleeveInsideOut, "adapters[0].sleeve", "\"inner\": 22.2", "\"inner\": 25.4"),
+    // Ports.
+    (
+        Code::HolesCoincide,
+        "machines[0].ports[0].kind.bolt_pattern.holes[1]",
+        "{\"u\": -250, \"v\": 40, \"diameter\": 14,",
+        "{\"u\": -250, \"v\": -40, \"diameter\": 14,",
+    ),
+    (Code::MoreBoltsThanHoles, "frames[0].ports[0].kind.bolt_pattern.required", "\"required\": 4", "\"required\": 5"),
+    (
+        Code::PoseNotSquare,
+        "machines[0].ports[0].pose",
+        "\"faces\": \"down\", \"up\": \"front\"",
+        "\"faces\": \"down\", \"up\": \"up\"",
+    ),
+    (
+        Code::PoseMissing,
+        "implements[0].ports[0]",
+        "\"pose\": {\"at\": {\"x\": 0, \"z\": 0}, \"faces\": \"front\", \"up\": \"up\"},",
+        "",
+    ),
+    (
+        Code::KindNotOfRole,
+        "machines[0].ports[1].kind",
+        "\"role\": \"pressure\",\n          \"end\": \"carrier\"",
+        "\"role\": \"wiring\",\n          \"end\": \"carrier\"",
+    ),
+    (
+        Code::MachineCarried,
+        "machines[0].ports[1].end",
+        "\"role\": \"pressure\",\n          \"end\": \"carrier\"",
+        "\"role\": \"pressure\",\n          \"end\": \"carried\"",
+    ),
+    (
+        Code::AdapterLeadsNowhere,
+        "adapters[0].ports",
+        ",\n      \"sleeve\": {\"outer\": 25.4, \"inner\": 22.2, \"count\": 2}",
+        "",
+    ),
+    (Code::MountWithoutPort, "implements[0].mount", "\"mount\": \"rack\"", "\"mount\": \"three_point\""),
+    // Outlines.
+    (Code::PathUnreadable, "frames[0].shapes[0].path", "M -420 -40 L 1300 -40", "M -420 -40 K 1300 -40"),
+    (Code::PathUnreadable, "machines[0].underside", "M -150 300 L 600 260", "L 600 260"),
+    (Code::PathOutOfRange, "frames[0].shapes[0].path", "L 1300 -40 L 1300 60", "L 1e12 -40 L 1300 60"),
+    (Code::PathCurved, "machines[0].underside", "L 600 260", "Q 600 260 700 260"),
+    (Code::OutlineCrosses, "frames[0].shapes[0].path", "L 1300 60 L -420 60 Z", "L -420 60 L 1300 60 Z"),
+    (Code::CentreOutside, "frames[0].centre_of_gravity", "{\"x\": 100, \"z\": 20}", "{\"x\": 100, \"z\": 200}"),
+    (
+        Code::CarrierWithoutArm,
+        "frames[0].shapes[0].carrier",
+        "\"role\": \"frame_rail\",",
+        "\"role\": \"frame_rail\", \"carrier\": \"boom\",",
+    ),
+    // Lineage.
+    (
+        Code::LineageCircle,
+        "parts[2].replaced.by",
+        "{\"number\": \"FR-20\", \"name\": \"Plate, left\"}",
+        "{\"number\": \"FR-20\", \"name\": \"Plate, left\", \"replaced\": {\"by\": [\"FR-19\"], \"serves\": \"both_ways\"}}",
+    ),
+    (Code::ReplacedByNothing, "parts[1].replaced.by", "\"by\": [\"FR-20\"]", "\"by\": []"),
+    // The guide.
+    (
+        Code::DuplicateSet,
+        "guide.sets[1]",
+        "\"sets\": [",
+        "\"sets\": [{\"machine\": \"small-open\", \"frame\": \"small-frame\", \"seat\": \"own-seat\", \"implement\": \"small-arm\"},",
+    ),
+    (
+        Code::SetNamesNothing,
+        "guide.sets[0]",
+        "\"sets\": [",
+        "\"sets\": [{\"machine\": \"any\", \"frame\": \"without\", \"seat\": \"any\", \"implement\": \"any\"},",
+    ),
+];
+
+/// Faults that cannot be made by one small replacement, or bring a second problem with them.
+fn special() -> Vec<(Code, &'static str, Vec<Problem>)> {
+    let holes: String = (0..101).map(|i| format!("{{\"u\": {i}, \"v\": 0, \"diameter\": 15}},")).collect();
+    let many_holes = GOOD.replace("{\"u\": -250, \"v\": -40, \"diameter\": 15},", &holes);
+    let no_holes = {
+        let start = GOOD.find("\"holes\": [").unwrap() + "\"holes\": [".len();
+        let end = start + GOOD[start..].find(']').unwrap();
+        format!("{}{}", &GOOD[..start], &GOOD[end..])
+    };
+    let comb: String = (0..20_000).map(|i| format!(" L {} {i}", i % 2 * 400)).collect();
+    let long = GOOD.replace("Invented from end to end.", &"x".repeat(70_000));
+    let many = format!("{{\"format\": 1, \"sites\": [{}{{}}]}}", "{},".repeat(1200));
+    let contradictory = GOOD.replace(
+        "{\"number\": \"FR-20\", \"name\": \"Plate, left\"}",
+        "{\"number\": \"FR-20\", \"name\": \"Plate\"}, {\"number\": \"FR-19\", \"name\": \"Plate\", \"replaced\": {\"by\": [\"FR-20\"], \"serves\": \"both_ways\"}}",
+    );
+    let no_points = GOOD.replace(
+        "{\"hook_rack\": {\"side\": \"hook\", \"diameter\": 38.5, \"spread\": 521, \"drop\": 300, \"latch\": 25, \"setback\": 60}}",
+        "{\"pins\": {\"form\": \"lug\", \"points\": []}}",
+    );
+    let misfit = GOOD.replace("\"spread\": 521", "\"spread\": 821");
+    let combs: String = (0..4)
+        .map(|i| {
+            format!(
+                "{{\"name\": \"comb {i}\", \"view\": \"side\", \"role\": \"tool\", \"path\": \"M 0 0{} Z\"}},",
+                &comb[..60_000]
+            )
+        })
+        .collect();
+    let detailed = GOOD.replace("{\"name\": \"rail\"", &format!("{combs}{{\"name\": \"rail\""));
+    vec![
+        (Code::NotText, "", read_bytes(b"{\"format\": \xff}").problems),
+        (Code::TooLarge, "", read(&" ".repeat((16 << 20) + 1)).problems),
+        (Code::TooManyValues, "", read(&format!("[{}0]", "0,".repeat(2_000_000))).problems),
+        (Code::TooDeep, "", read(&"[".repeat(1 << 20)).problems),
+        (Code::MoreProblems, "", read(&many).problems),
+        (Code::TextTooLong, "notice", read(&long).problems),
+        (Code::NoHoles, "machines[0].ports[0].kind.bolt_pattern.holes", read(&no_holes).problems),
+        (Code::TooManyHoles, "frames[0].ports[0].kind.bolt_pattern.holes", read(&many_holes).problems),
+        (Code::NoPoints, "implements[0].ports[0].kind.pins.points", read(&no_points).problems),
+        (Code::LineageContradictory, "parts[3].replaced.serves", read(&contradictory).problems),
+        (Code::OutlineTooDetailed, "frames[0].shapes[3].path", read(&detailed).problems),
+        (Code::ListedCannotMate, "guide.sets[0]", read_closely(&misfit).1),
+    ]
+}
+
+fn broken(from: &str, to: &str) -> String {
+    assert!(GOOD.contains(from), "the good file has {from:?}");
+    let text = GOOD.replacen(from, to, 1);
+    // The one case that turns the file into a list has to close it.
+    if text.starts_with('[') { text + "]" } else { text }
+}
+
+#[test]
+fn every_fault_is_found_at_its_place_and_brings_no_other() {
+    for &(code, path, from, to) in CASES {
+        let text = broken(from, to);
+        let reading = read(&text);
+        let found: Vec<_> = reading.problems.iter().map(|p| (p.code, p.path.as_str())).collect();
+        assert!(found.contains(&(code, path)), "{code:?} at {path:?} for {to:?}: {found:?}");
+        let usable = reading.problems.iter().all(|p| p.code.severity() == Severity::Warning);
+        assert_eq!(reading.catalogue.is_some(), usable, "{to:?}");
+        for problem in &reading.problems {
+            let Some(Position::Text { line, column }) = problem.position else { panic!("{problem:?} has a position") };
+            let text_line = text.lines().nth(line as usize - 1).unwrap_or_default();
+            assert!(column as usize <= text_line.chars().count() + 1, "{problem:?}");
+        }
+        // A changed id or number breaks what refers to it: the one way a fault brings others.
+        let renames = [Code::DuplicateId, Code::BadId, Code::ReservedId, Code::DuplicatePart, Code::UnknownField];
+        if !renames.contains(&code) {
+            let rest: Vec<_> = found.iter().filter(|&&it| it != (code, path)).collect();
+            assert!(rest.is_empty(), "{code:?} for {to:?} brings {rest:?}");
+        }
+    }
+}
+
+#[test]
+fn every_special_fault_is_found_at_its_place() {
+    for (code, path, problems) in special() {
+        let found: Vec<_> = problems.iter().take(8).map(|p| (p.code, p.path.as_str())).collect();
+        assert!(problems.iter().any(|p| p.code == code && p.path == path), "{code:?} at {path:?}: {found:?}");
+    }
+}
+
+#[test]
+fn every_code_is_reached() {
+    let mut reached: BTreeSet<Code> = special().into_iter().map(|(code, ..)| code).collect();
+    reached.extend(CASES.iter().map(|case| case.0));
+    let missed: Vec<_> = Code::ALL.iter().filter(|code| !reached.contains(code)).collect();
+    assert!(missed.is_empty(), "{missed:?}");
+}
+
+#[test]
+fn a_position_points_at_the_value() {
+    let text = broken("\"mass\": 780", "\"mass\": 0");
+    let problem = &read(&text).problems[0];
+    let Some(Position::Text { line, column }) = problem.position else { panic!("a position") };
+    let text_line = text.lines().nth(line as usize - 1).unwrap();
+    assert!(text_line[column as usize - 1..].starts_with("0,"));
+    assert_eq!(problem.row, "small-open");
+    assert_eq!((problem.table(), problem.field()), ("machines", "mass"));
+}
+
+#[test]
+fn all_problems_come_in_one_run_and_in_the_order_of_the_file() {
+    let text = GOOD
+        .replace("\"length\": \"mm\"", "\"length\": \"mil\"")
+        .replace("\"mass\": 780", "\"mass\": \"heavy\"")
+        .replace("\"station\": \"open\",", "\"station\": \"opne\", \"colour\": \"green\",")
+        .replace("\"diameter\": 14, \"kind\": \"tapped\"", "\"diameter\": -14, \"kind\": \"taped\"")
+        .replace("\"frame\": \"small-frame\"", "\"frame\": \"small-fram\"")
+        .replace("\"greatest\": 70", "\"greatest\": -70");
+    let problems = read(&text).problems;
+    let found: Vec<_> = problems.iter().map(|p| (p.code.as_str(), p.path.as_str())).collect();
+    assert_eq!(
+        found,
+        [
+            ("unknown-unit", "units.length"),
+            ("wrong-type", "machines[0].mass"),
+            ("unknown-word", "machines[0].station"),
+            ("unknown-field", "machines[0].colour"),
+            ("not-positive", "machines[0].ports[0].kind.bolt_pattern.holes[0].diameter"),
+            ("unknown-word", "machines[0].ports[0].kind.bolt_pattern.holes[0].kind"),
+            ("not-positive", "machines[0].ports[0].kind.bolt_pattern.holes[1].diameter"),
+            ("unknown-word", "machines[0].ports[0].kind.bolt_pattern.holes[1].kind"),
+            ("not-positive", "machines[0].ports[0].kind.bolt_pattern.holes[2].diameter"),
+            ("unknown-word", "machines[0].ports[0].kind.bolt_pattern.holes[2].kind"),
+            ("not-positive", "machines[0].ports[0].kind.bolt_pattern.holes[3].diameter"),
+            ("unknown-word", "machines[0].ports[0].kind.bolt_pattern.holes[3].kind"),
+            ("range-upside-down", "implements[0].arm.boom.greatest"),
+            ("unknown-reference", "guide.sets[0].frame"),
+        ]
+    );
+    let suggestions: Vec<_> = problems.iter().filter_map(|p| p.arg("suggestion")).collect();
+    assert_eq!(suggestions, ["open", "tapped", "tapped", "tapped", "tapped", "small-frame"]);
+}
