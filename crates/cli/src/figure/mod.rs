@@ -2,9 +2,11 @@
 //!
 //! A new figure is a file here with a `compute` and a line in [`FIGURES`].
 
+mod breakover;
 mod case;
 mod end_angles;
 mod fault;
+mod swing;
 mod wire;
 
 use std::fmt;
@@ -18,7 +20,8 @@ pub use fault::CaseError;
 pub type Compute = fn(&Value) -> Result<Value, CaseError>;
 
 /// Every figure by name, in alphabetical order.
-pub const FIGURES: &[(&str, Compute)] = &[("end-angles", end_angles::compute)];
+pub const FIGURES: &[(&str, Compute)] =
+    &[("breakover", breakover::compute), ("end-angles", end_angles::compute), ("swing", swing::compute)];
 
 /// A name that no figure has.
 #[derive(Debug, Clone, PartialEq, Eq)]

@@ -6,8 +6,12 @@
 //! are total: every input gives a value or an [`InputError`] that names what is wrong; nothing
 //! that limits nothing is `None`.
 
+mod breakover;
 mod departure;
 mod input;
+mod swing;
 
+pub use breakover::{Breakover, Wheels, breakover};
 pub use departure::{EndAngle, EndWheel, approach, departure};
 pub use input::{Fault, InputError, LARGEST};
+pub use swing::{Block, Corridor, Swing, swing, turned};

@@ -1,0 +1,53 @@
+//! `breakover`: breakover angle.
+
+use fitup_core::dimension::{Wheels, breakover};
+use serde::Deserialize;
+use serde_json::{Value, json};
+
+use super::CaseError;
+use super::wire::{Item, deg, lines, m, mm, read};
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Inputs {
+    rear_radius_mm: f64,
+    front_radius_mm: f64,
+    wheelbase_mm: f64,
+    items: Vec<Item>,
+}
+
+const KEYS: &[(&str, &str)] = &[
+    ("rear-radius", "rear_radius_mm"),
+    ("front-radius", "front_radius_mm"),
+    ("wheelbase", "wheelbase_mm"),
+    ("underside", "items"),
+];
+
+/// The angle with its two parts, and the point that governs it.
+pub fn compute(inputs: &Value) -> Result<Value, CaseError> {
+    let inputs: Inputs = read(inputs)?;
+    let wheels =
+        Wheels { rear: m(inputs.rear_radius_mm), front: m(inputs.front_radius_mm), wheelbase: m(inputs.wheelbase_mm) };
+    let found = breakover(wheels, &lines(&inputs.items)).map_err(|error| CaseError::refused(error, KEYS))?;
+    Ok(json!({
+        "angle_deg": deg(found.map(|found| found.angle)),
+        "rear_part_deg": deg(found.map(|found| found.rear_part)),
+        "front_part_deg": deg(found.map(|found| found.front_part)),
+        "point_x_mm": mm(found.map(|found| found.point.x)),
+        "point_z_mm": mm(found.map(|found| found.point.y)),
+        "item": found.map(|found| &inputs.items[found.line].name),
+    }))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn nothing_between_the_tyres_is_null_and_a_bad_number_is_told() {
+        let mut inputs = json!({"rear_radius_mm": 380, "front_radius_mm": 280, "wheelbase_mm": 1500, "items": []});
+        assert_eq!(compute(&inputs).expect("sound")["angle_deg"], Value::Null);
+        inputs["wheelbase_mm"] = json!(-1500);
+        assert_eq!(compute(&inputs).expect_err("negative").path, "inputs.wheelbase_mm");
+    }
+}
