@@ -12,8 +12,11 @@ mod read;
 mod report;
 #[cfg(feature = "schema")]
 mod schema;
+mod shortened;
 mod tree;
 pub mod wire;
+#[cfg(feature = "write")]
+mod write;
 
 pub use build_file::{
     BUILD_FORMAT, BuildFile, ChangeFile, LookedFile, MeasuredFile, ToolFile, Unresolved, UnresolvedIn,
@@ -22,3 +25,5 @@ pub use problem::{Code, Position, Problem, Severity};
 pub use read::{Reading, read, read_bytes, read_closely};
 #[cfg(feature = "schema")]
 pub use schema::{reference, schema};
+#[cfg(feature = "write")]
+pub use write::write;

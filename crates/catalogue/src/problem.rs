@@ -99,6 +99,8 @@ codes! {
     TextTooLong, Error, "text-too-long";
     /// Text that may not be empty.
     BlankText, Error, "blank-text";
+    /// A record that says nothing and can be left out.
+    EmptyRecord, Warning, "empty-record";
     /// A unit nobody knows. Args: `found`, `expected`, perhaps `suggestion`.
     UnknownUnit, Error, "unknown-unit";
     /// A currency that is not written as ISO 4217 does. Args: `found`.

@@ -69,7 +69,8 @@ fn read_text(text: &str, depth: Depth) -> (Option<(CatalogueFile, Catalogue)>, V
             locate(text, &mut problems);
             (read, problems)
         }
-        Err((mut problem, byte)) => {
+        Err(fault) => {
+            let (mut problem, byte) = *fault;
             problem.at = u32::try_from(byte).ok();
             let mut problems = vec![problem];
             locate(text, &mut problems);

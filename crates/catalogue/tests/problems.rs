@@ -83,6 +83,13 @@ const CASES: &[Case] = &[
     (Code::UnknownPart, "machines[0].ports[0].parts[0]", "\"parts\": [\"AX-10\"]", "\"parts\": [\"AX-1O\"]"),
     (Code::UnknownPart, "parts_lists[2].part", "\"part\": \"DA-11\"", "\"part\": \"DA-1\""),
     (Code::UnknownPart, "parts[1].replaced.by[0]", "\"by\": [\"FR-20\"]", "\"by\": [\"FR-21\"]"),
+    (Code::EmptyRecord, "machines[0].years", "\"years\": {\"first\": 2009, \"last\": 2014}", "\"years\": {}"),
+    (
+        Code::EmptyRecord,
+        "machines[0].hydraulics",
+        "\"hydraulics\": {\"flow\": 18.5, \"relief\": 135, \"outlets\": 1, \"power_beyond\": true}",
+        "\"hydraulics\": {}",
+    ),
     // Numbers that cannot be.
     (Code::MassNotPositive, "machines[0].mass", "\"mass\": 780", "\"mass\": 0"),
     (Code::MassNotPositive, "implements[0].arm.boom.mass", "\"mass\": 70", "\"mass\": -70"),
@@ -191,14 +198,14 @@ const CASES: &[Case] = &[
 
 /// Faults that cannot be made by one small replacement, or bring a second problem with them.
 fn special() -> Vec<(Code, &'static str, Vec<Problem>)> {
-    let holes: String = (0..101).map(|i| format!("{{\"u\": {i}, \"v\": 0, \"diameter\": 15}},")).collect();
+    let holes = (0..101).map(|i| format!("{{\"u\": {i}, \"v\": 0, \"diameter\": 15}},")).collect::<Vec<_>>().concat();
     let many_holes = GOOD.replace("{\"u\": -250, \"v\": -40, \"diameter\": 15},", &holes);
     let no_holes = {
-        let start = GOOD.find("\"holes\": [").unwrap() + "\"holes\": [".len();
-        let end = start + GOOD[start..].find(']').unwrap();
+        let start = GOOD.find("\"holes\": [").expect("the good file has holes") + "\"holes\": [".len();
+        let end = start + GOOD[start..].find(']').expect("the list ends");
         format!("{}{}", &GOOD[..start], &GOOD[end..])
     };
-    let comb: String = (0..20_000).map(|i| format!(" L {} {i}", i % 2 * 400)).collect();
+    let comb = (0..20_000).map(|i| format!(" L {} {i}", i % 2 * 400)).collect::<Vec<_>>().concat();
     let long = GOOD.replace("Invented from end to end.", &"x".repeat(70_000));
     let many = format!("{{\"format\": 1, \"sites\": [{}{{}}]}}", "{},".repeat(1200));
     let contradictory = GOOD.replace(
@@ -210,14 +217,15 @@ fn special() -> Vec<(Code, &'static str, Vec<Problem>)> {
         "{\"pins\": {\"form\": \"lug\", \"points\": []}}",
     );
     let misfit = GOOD.replace("\"spread\": 521", "\"spread\": 821");
-    let combs: String = (0..4)
+    let combs = (0..4)
         .map(|i| {
             format!(
                 "{{\"name\": \"comb {i}\", \"view\": \"side\", \"role\": \"tool\", \"path\": \"M 0 0{} Z\"}},",
                 &comb[..60_000]
             )
         })
-        .collect();
+        .collect::<Vec<_>>()
+        .concat();
     let detailed = GOOD.replace("{\"name\": \"rail\"", &format!("{combs}{{\"name\": \"rail\""));
     vec![
         (Code::NotText, "", read_bytes(b"{\"format\": \xff}").problems),

@@ -7,6 +7,7 @@ use std::io::{Read, Write};
 use std::process::ExitCode;
 
 use clap::{Parser, Subcommand};
+use fitup_cli::check::{Format, problems_text};
 use fitup_cli::figure;
 
 /// Does this implement fit that machine, through which frame, and what does the result measure?
@@ -26,12 +27,24 @@ enum Task {
         /// JSON file with one case {"id", "inputs"} or a list of them; `-` reads the standard input.
         file: String,
     },
+    /// Find everything that is wrong with a catalogue. Exit 1 if there is anything.
+    Check {
+        /// The catalogue's JSON file; `-` reads the standard input.
+        file: String,
+        /// How problems are printed.
+        #[arg(long, value_enum, default_value_t)]
+        format: Format,
+    },
+    /// Print the JSON Schema of the catalogue format.
+    Schema,
 }
 
 fn main() -> ExitCode {
     let arguments = Arguments::parse();
     let done = match arguments.task {
         Task::Figure { name, file } => figure_task(&name, &file),
+        Task::Check { file, format } => check_task(&file, format),
+        Task::Schema => print(&fitup_catalogue::schema()).map(|()| ExitCode::SUCCESS),
     };
     done.unwrap_or_else(|failure| {
         eprintln!("fitup: {failure}");
@@ -52,21 +65,37 @@ fn figure_task(name: &str, file: &str) -> Result<ExitCode, String> {
     Ok(ExitCode::from(1))
 }
 
+fn check_task(file: &str, format: Format) -> Result<ExitCode, String> {
+    let bytes = read_bytes(file)?;
+    let problems = match std::str::from_utf8(&bytes) {
+        Ok(text) => fitup_catalogue::read_closely(text).1,
+        Err(_) => fitup_catalogue::read_bytes(&bytes).problems,
+    };
+    print_text(&problems_text(file, std::str::from_utf8(&bytes).ok(), &problems, format))?;
+    Ok(ExitCode::from(u8::from(!problems.is_empty())))
+}
+
 fn read(file: &str) -> Result<String, String> {
-    let mut text = String::new();
+    String::from_utf8(read_bytes(file)?).map_err(|error| format!("{file}: {error}; give a file in UTF-8"))
+}
+
+fn read_bytes(file: &str) -> Result<Vec<u8>, String> {
+    let mut bytes = Vec::new();
     if file == "-" {
-        std::io::stdin().read_to_string(&mut text).map_err(|error| format!("standard input: {error}"))?;
+        std::io::stdin().read_to_end(&mut bytes).map_err(|error| format!("standard input: {error}"))?;
     } else {
-        text = std::fs::read_to_string(file).map_err(|error| format!("{file}: {error}; give a JSON file or -"))?;
+        bytes = std::fs::read(file).map_err(|error| format!("{file}: {error}; give a JSON file or -"))?;
     }
-    Ok(text)
+    Ok(bytes)
 }
 
 fn print(value: &serde_json::Value) -> Result<(), String> {
-    let mut out = std::io::stdout().lock();
-    let told = serde_json::to_writer_pretty(&mut out, value).map_err(std::io::Error::from);
+    print_text(&format!("{value:#}\n"))
+}
+
+fn print_text(text: &str) -> Result<(), String> {
     // A reader that closes early (such as `head`) is no failure of ours.
-    match told.and_then(|()| writeln!(out)) {
+    match std::io::stdout().lock().write_all(text.as_bytes()) {
         Err(error) if error.kind() != std::io::ErrorKind::BrokenPipe => Err(format!("standard output: {error}")),
         _ => Ok(()),
     }

@@ -3,9 +3,9 @@
 use std::collections::BTreeMap;
 
 use crate::at::At;
-use crate::decode::shortened;
 use crate::problem::{Code, Problem};
 use crate::report::Report;
+use crate::shortened::shortened;
 use crate::wire::guide::{ANY, Guide, WITHOUT};
 
 /// Checks date and sets of the guide.

@@ -5,9 +5,9 @@ use std::fmt::Write as _;
 
 use super::each_item;
 use crate::at::At;
-use crate::decode::shortened;
 use crate::problem::{Code, Problem};
 use crate::report::Report;
+use crate::shortened::shortened;
 use crate::wire::CatalogueFile;
 use crate::wire::guide::{ANY, WITHOUT};
 

@@ -8,9 +8,9 @@ use fitup_core::fit::{Desk, judge, role_name};
 use fitup_core::item::{Catalogue, GuideRow, ItemRef, Named};
 
 use crate::at::At;
-use crate::decode::shortened;
 use crate::problem::{Code, Problem};
 use crate::report::Report;
+use crate::shortened::shortened;
 
 /// Judges every set of the guide, as far as it names its items, and reports joints where listing
 /// and dimensions disagree, each where it is first listed.

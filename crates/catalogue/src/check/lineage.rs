@@ -3,9 +3,9 @@
 use std::collections::BTreeMap;
 
 use crate::at::At;
-use crate::decode::shortened;
 use crate::problem::{Code, Problem};
 use crate::report::Report;
+use crate::shortened::shortened;
 use crate::wire::part::{Part, Serves};
 
 /// Most parts of a circle that are named. No source: more cannot be read.

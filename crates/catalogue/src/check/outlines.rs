@@ -7,10 +7,10 @@ use fitup_core::item::{Body, Carrier, Catalogue, Machine, Shape, View, flatten};
 use super::centre::is_inside;
 use super::crossing::{Budget, Crossing, crossing};
 use crate::at::At;
-use crate::decode::shortened;
 use crate::lower::Units;
 use crate::problem::{Code, Problem};
 use crate::report::Report;
+use crate::shortened::shortened;
 
 /// A point of a view, metres.
 type Point = (f64, f64);

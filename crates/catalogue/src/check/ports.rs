@@ -6,10 +6,10 @@ use super::figures::{above_zero, any_value, not_below_zero};
 use super::ranges::upright;
 use super::rows::not_blank;
 use crate::at::At;
-use crate::decode::shortened;
 use crate::problem::{Code, Problem};
 use crate::report::Report;
-use crate::wire::body::Body;
+use crate::shortened::shortened;
+use crate::wire::body::{Body, Serials};
 use crate::wire::port::{
     BoltPattern, End, HookRack, Pins, Port, PortKind, Pose, PowerTakeOff, Role, ThreePoint, Towards,
 };
@@ -37,6 +37,9 @@ pub fn ports(at: At<'_>, body: Body<'_>, report: &mut Report) {
 
 fn port(port: &Port, at: At<'_>, report: &mut Report) {
     if let Some(serials) = port.serials {
+        if serials == Serials::default() {
+            report.add(Problem::new(Code::EmptyRecord, at.field("serials")));
+        }
         upright(serials.first, serials.last, at.field("serials"), report);
     }
     not_below_zero(port.tolerance, at.field("tolerance"), report);

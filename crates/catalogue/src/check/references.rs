@@ -3,9 +3,9 @@
 use super::each_item;
 use super::ids::Known;
 use crate::at::At;
-use crate::decode::shortened;
 use crate::problem::{Code, Problem};
 use crate::report::Report;
+use crate::shortened::shortened;
 use crate::wire::CatalogueFile;
 use crate::wire::guide::{ANY, WITHOUT};
 

@@ -7,9 +7,9 @@ use crate::problem::{Code, Problem};
 use crate::report::Report;
 use crate::wire::CatalogueFile;
 use crate::wire::adapter::Adapter;
-use crate::wire::body::Body;
+use crate::wire::body::{Body, Serials, Years};
 use crate::wire::implement::{ArmLink, DiggingArm, HydraulicNeed, Implement};
-use crate::wire::machine::{Axle, FrontAxle, Machine};
+use crate::wire::machine::{Axle, FrontAxle, HydraulicSupply, Machine};
 use crate::wire::seat::{FrontSeatEffect, Seat};
 use crate::wire::site::Site;
 use crate::wire::trailer::{Ramp, Trailer};
@@ -28,6 +28,13 @@ pub fn not_blank(text: &str, at: At<'_>, report: &mut Report) {
     }
 }
 
+/// Reports a record of optional fields that has none of them.
+fn not_empty<T: PartialEq>(record: Option<&T>, empty: &T, at: At<'_>, report: &mut Report) {
+    if record == Some(empty) {
+        report.add(Problem::new(Code::EmptyRecord, at));
+    }
+}
+
 /// Checks the header.
 pub fn header(file: &CatalogueFile, report: &mut Report) {
     not_blank(&file.name, At::top("name"), report);
@@ -36,6 +43,8 @@ pub fn header(file: &CatalogueFile, report: &mut Report) {
 /// Checks what every item has, ports and shapes aside.
 pub fn body(at: At<'_>, body: Body<'_>, report: &mut Report) {
     not_blank(body.label, at.field("label"), report);
+    not_empty(body.years.as_ref(), &Years::default(), at.field("years"), report);
+    not_empty(body.serials.as_ref(), &Serials::default(), at.field("serials"), report);
     if let Some(years) = body.years {
         upright(years.first, years.last, at.field("years"), report);
     }
@@ -71,6 +80,9 @@ pub fn own_fields(file: &CatalogueFile, report: &mut Report) {
 
 fn machine(row: &Machine, at: At<'_>, report: &mut Report) {
     fields!(above_zero(row, at, report): wheelbase, centre_of_gravity_height, turning_radius);
+    not_empty(row.rear.as_ref(), &Axle::default(), at.field("rear"), report);
+    not_empty(row.front.as_ref(), &Axle::default(), at.field("front"), report);
+    not_empty(row.hydraulics.as_ref(), &HydraulicSupply::default(), at.field("hydraulics"), report);
     if let Some(rear) = &row.rear {
         axle(rear, at.field("rear"), report);
     }

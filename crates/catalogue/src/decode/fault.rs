@@ -4,6 +4,8 @@ use std::fmt;
 
 use serde::de;
 
+use crate::shortened::shortened;
+
 /// What is wrong.
 #[derive(Debug, Clone, PartialEq)]
 pub enum Wrong {
@@ -149,15 +151,4 @@ impl de::Error for Fault {
     fn duplicate_field(name: &'static str) -> Self {
         Self::new(Wrong::DuplicateField(name))
     }
-}
-
-/// Text of a file, short enough to show in a message.
-pub fn shortened(text: &str) -> String {
-    const SHOWN: usize = 60;
-    let mut chars = text.chars();
-    let mut short: String = chars.by_ref().take(SHOWN).collect();
-    if chars.next().is_some() {
-        short.push('…');
-    }
-    short
 }

@@ -7,5 +7,4 @@ mod fault;
 mod table;
 mod value;
 
-pub use fault::shortened;
 pub use table::decode;

@@ -6,6 +6,7 @@ use super::fault::{Fault, Spot, Wrong};
 use super::value::Source;
 use crate::problem::{Code, Problem};
 use crate::report::Report;
+use crate::shortened::shortened;
 use crate::tree::{Entry, Kind, Node};
 use crate::wire::{CatalogueFile, FORMAT, guide, part};
 
@@ -69,9 +70,7 @@ fn is_ours(tree: &Node<'_>, report: &mut Report) -> bool {
         Some(Kind::Number(number)) if number.parse::<u32>().is_ok_and(|number| number > FORMAT) => {
             Problem::new(Code::NewerFormat, "format").with("found", number.as_ref())
         }
-        Some(Kind::Number(number)) => {
-            Problem::new(Code::UnknownFormat, "format").with("found", super::shortened(number))
-        }
+        Some(Kind::Number(number)) => Problem::new(Code::UnknownFormat, "format").with("found", shortened(number)),
         Some(_) => {
             let found = tree.field("format").map_or("null", Node::word);
             Problem::new(Code::UnknownFormat, "format").with("found", found)
@@ -159,7 +158,7 @@ fn mend(root: &mut Node<'_>, path: &str, fault: &Fault, report: &mut Report) -> 
         (Wrong::UnknownField { .. } | Wrong::DuplicateField(_), Spot::Entry(index), Kind::Record(entries)) => {
             let entry = entries.remove(index);
             at = entry.at;
-            path = joined(&path, &super::shortened(&entry.name));
+            path = joined(&path, &shortened(&entry.name));
         }
         (_, Spot::Entry(index), Kind::Record(entries)) => {
             at = entries[index].at;

@@ -3,7 +3,8 @@
 
 use serde::de::{self, DeserializeSeed, Deserializer, IntoDeserializer, Visitor};
 
-use super::fault::{Fault, Spot, Wrong, shortened};
+use super::fault::{Fault, Spot, Wrong};
+use crate::shortened::{is_unsafe, shortened};
 use crate::tree::{Entry, Kind, Node};
 
 /// Greatest size of a number in a file, in whatever unit. Good sense, no source: it keeps every
@@ -74,16 +75,6 @@ impl<'n> Source<'n, '_> {
         };
         Err(Fault::new(wrong).at(Spot::Value))
     }
-}
-
-/// Whether a character may not stand in a file's text: control characters other than tab and
-/// line feed, and those that turn the direction of the text around them.
-///
-/// # Source
-/// The directional ones: Unicode Standard Annex 9, table 4 (explicit formatting characters).
-fn is_unsafe(c: char) -> bool {
-    // Nearly all text is plain; the narrow test comes first.
-    (c.is_control() && c != '\n' && c != '\t') || matches!(c, '\u{202a}'..='\u{202e}' | '\u{2066}'..='\u{2069}')
 }
 
 macro_rules! wholes {

@@ -9,9 +9,9 @@ use super::path::PathFault;
 use super::units::{self, Units};
 use super::{path, port};
 use crate::at::At;
-use crate::decode::shortened;
 use crate::problem::{Code, Problem};
 use crate::report::Report;
+use crate::shortened::shortened;
 use crate::wire::body::{Body, Point, Serials, Stock};
 use crate::wire::shape::{Carrier, Shape, ShapeRole, View};
 

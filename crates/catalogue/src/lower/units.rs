@@ -4,9 +4,9 @@ use fitup_core::quantity as core;
 use fitup_core::quantity::{AngleUnit, FlowUnit, LengthUnit, MassUnit, PowerUnit, PressureUnit, Tool};
 
 use crate::at::At;
-use crate::decode::shortened;
 use crate::problem::{Code, Problem};
 use crate::report::Report;
+use crate::shortened::shortened;
 use crate::wire::header;
 use crate::wire::value::{Angle, Flow, Hours, Length, Mass, Money, Power, Pressure, Source, Stated};
 

@@ -8,25 +8,26 @@ use jsonc_parser::{Scanner, ScannerOptions};
 
 use super::{Entry, GREATEST_COUNT, GREATEST_DEPTH, GREATEST_SIZE, Kind, Node};
 use crate::problem::{Code, Problem};
+use crate::shortened::shortened;
 
-/// The tree of a text, or the first fault with the byte it is at.
-pub fn parse(text: &str) -> Result<Node<'_>, (Problem, usize)> {
+/// A fault with the byte it is at.
+pub type Fault = Box<(Problem, usize)>;
+
+/// The tree of a text, or the first fault.
+pub fn parse(text: &str) -> Result<Node<'_>, Fault> {
     if text.len() > GREATEST_SIZE {
         let problem = Problem::new(Code::TooLarge, "").with("found", text.len().to_string());
-        return Err((problem.with("greatest", GREATEST_SIZE.to_string()), 0));
+        return Err(Box::new((problem.with("greatest", GREATEST_SIZE), 0)));
     }
     let skipped = if text.starts_with('\u{feff}') { '\u{feff}'.len_utf8() } else { 0 };
     let mut reader = Reader::new(&text[skipped..], skipped);
-    let node = reader.next().and_then(|token| reader.value(token, 0));
-    let node = node.map_err(|fault| *fault)?;
-    match reader.next() {
-        Ok(None) => Ok(node),
-        Ok(Some(token)) => Err(*reader.unexpected(Some(token), "end-of-file")),
-        Err(fault) => Err(*fault),
+    let first = reader.next()?;
+    let node = reader.value(first, 0)?;
+    match reader.next()? {
+        None => Ok(node),
+        token => Err(reader.unexpected(token.as_ref(), "end-of-file")),
     }
 }
-
-type Fault = Box<(Problem, usize)>;
 
 struct Reader<'t> {
     scanner: Scanner<'t>,
@@ -54,16 +55,15 @@ impl<'t> Reader<'t> {
             Err(error) => {
                 let at = error.range().start;
                 let rest = self.scanner.file_text().get(at..).unwrap_or_default();
-                let found: String = rest.chars().take(12).take_while(|c| !c.is_control()).collect();
+                let found = shortened(&rest.chars().take(12).collect::<String>());
                 let problem = Problem::new(Code::Syntax, "").with("found", found).with("expected", "value");
                 Err(Box::new((problem, at + self.skipped)))
             }
         }
     }
 
-    fn unexpected(&self, token: Option<Token<'t>>, expected: &'static str) -> Fault {
-        let found: String =
-            token.as_ref().map_or("end-of-file".into(), |token| token.as_str().chars().take(40).collect());
+    fn unexpected(&self, token: Option<&Token<'t>>, expected: &'static str) -> Fault {
+        let found = token.map_or("end-of-file".into(), |token| shortened(token.as_str()));
         let at = if token.is_some() { self.scanner.token_start() } else { self.scanner.file_text().len() };
         let problem = Problem::new(Code::Syntax, "").with("found", found).with("expected", expected);
         Box::new((problem, at + self.skipped))
@@ -92,7 +92,7 @@ impl<'t> Reader<'t> {
             }
             Some(Token::OpenBracket) => Kind::List(self.list(depth + 1)?),
             Some(Token::OpenBrace) => Kind::Record(self.record(depth + 1)?),
-            token => return Err(self.unexpected(token, "value")),
+            token => return Err(self.unexpected(token.as_ref(), "value")),
         };
         Ok(Node { at, kind })
     }
@@ -108,7 +108,7 @@ impl<'t> Reader<'t> {
             match self.next()? {
                 Some(Token::Comma) => token = self.next()?,
                 Some(Token::CloseBracket) => return Ok(nodes),
-                token => return Err(self.unexpected(token, "comma-or-close-bracket")),
+                token => return Err(self.unexpected(token.as_ref(), "comma-or-close-bracket")),
             }
         }
     }
@@ -120,18 +120,18 @@ impl<'t> Reader<'t> {
             return Ok(entries);
         }
         loop {
-            let Some(Token::String(name)) = token else { return Err(self.unexpected(token, "field-name")) };
+            let Some(Token::String(name)) = token else { return Err(self.unexpected(token.as_ref(), "field-name")) };
             let at = self.place();
             match self.next()? {
                 Some(Token::Colon) => {}
-                token => return Err(self.unexpected(token, "colon")),
+                token => return Err(self.unexpected(token.as_ref(), "colon")),
             }
             let first = self.next()?;
             entries.push(Entry { at, name, value: self.value(first, depth)? });
             match self.next()? {
                 Some(Token::Comma) => token = self.next()?,
                 Some(Token::CloseBrace) => return Ok(entries),
-                token => return Err(self.unexpected(token, "comma-or-close-brace")),
+                token => return Err(self.unexpected(token.as_ref(), "comma-or-close-brace")),
             }
         }
     }
@@ -142,7 +142,7 @@ mod tests {
     use super::*;
 
     fn fault(text: &str) -> (Code, usize, String) {
-        let (problem, at) = parse(text).unwrap_err();
+        let (problem, at) = *parse(text).unwrap_err();
         (problem.code, at, problem.arg("expected").unwrap_or_default().to_owned())
     }
 

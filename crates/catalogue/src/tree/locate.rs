@@ -2,6 +2,7 @@
 
 use super::{Kind, Node};
 use crate::problem::Position;
+use crate::shortened::shortened;
 
 /// The value that a path leads to, or the deepest one on the way that is there. A path is written
 /// `machines[3].ports[1].kind`; the place of a field is that of its value.
@@ -26,7 +27,7 @@ pub fn row_id(tree: &Node<'_>, path: &str) -> String {
     let Some(end) = path.find(']') else { return String::new() };
     let row = find(tree, &path[..=end]);
     let id = ["id", "number", "item"].iter().find_map(|name| row.field(name)).and_then(Node::text);
-    id.map(|id| id.chars().take(80).collect()).unwrap_or_default()
+    id.map(shortened).unwrap_or_default()
 }
 
 /// Lines and columns of a text.

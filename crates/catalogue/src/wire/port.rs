@@ -230,7 +230,6 @@ pub enum HoleKind {
 
 impl HoleKind {
     /// Whether it is a clearance hole.
-    #[expect(clippy::trivially_copy_pass_by_ref, reason = "serde passes a reference")]
     pub fn is_plain(&self) -> bool {
         *self == Self::Plain
     }

@@ -70,7 +70,6 @@ pub enum SuppliedWith {
 
 impl SuppliedWith {
     /// Whether it is bought as a kit.
-    #[expect(clippy::trivially_copy_pass_by_ref, reason = "serde passes a reference")]
     pub fn is_kit(&self) -> bool {
         *self == Self::Kit
     }

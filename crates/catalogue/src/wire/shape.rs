@@ -116,7 +116,6 @@ pub enum Carrier {
 
 impl Carrier {
     /// Whether it is the item itself.
-    #[expect(clippy::trivially_copy_pass_by_ref, reason = "serde passes a reference")]
     pub fn is_item(&self) -> bool {
         *self == Self::Item
     }

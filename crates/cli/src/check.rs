@@ -1,0 +1,165 @@
+//! `check`: everything that is wrong with a catalogue.
+
+use std::fmt::Write as _;
+
+use clap::ValueEnum;
+use fitup_catalogue::{Position, Problem, Severity};
+use serde_json::{Value, json};
+
+use crate::problem_text::{mend, place, sentence};
+
+/// How findings and problems are printed.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, ValueEnum)]
+pub enum Format {
+    /// One line for each.
+    Short,
+    /// Each with its place, the line it is in and the mend.
+    #[default]
+    Full,
+    /// Data.
+    Json,
+}
+
+/// The problems of a file as they are printed. `text` is what was read, if it was text: the full
+/// format shows lines of it.
+pub fn problems_text(file: &str, text: Option<&str>, problems: &[Problem], format: Format) -> String {
+    match format {
+        Format::Short => problems.iter().map(|problem| short(file, problem)).collect::<Vec<_>>().concat(),
+        Format::Full => {
+            let mut all: String = problems.iter().map(|problem| full(file, text, problem)).collect::<Vec<_>>().concat();
+            all.push_str(&summary(file, problems));
+            all
+        }
+        Format::Json => {
+            let list: Vec<Value> = problems.iter().map(data).collect();
+            let pretty = serde_json::to_string_pretty(&json!({ "file": file, "problems": list }));
+            pretty.expect("text, numbers and lists of them are JSON") + "\n"
+        }
+    }
+}
+
+fn short(file: &str, problem: &Problem) -> String {
+    let at = place(problem);
+    let at = if at.is_empty() { String::new() } else { format!(":{at}") };
+    format!("{file}{at}: {}[{}]: {} {}\n", severity(problem), problem.code.as_str(), sentence(problem), mend(problem))
+}
+
+fn full(file: &str, text: Option<&str>, problem: &Problem) -> String {
+    let mut out = format!("{}[{}]: {}\n", severity(problem), problem.code.as_str(), sentence(problem));
+    let at = place(problem);
+    let at = if at.is_empty() { String::new() } else { format!(":{at}") };
+    let _ = writeln!(out, "  --> {file}{at}{}", whereabouts(problem));
+    if let (Some(Position::Text { line, column }), Some(text)) = (&problem.position, text) {
+        excerpt(&mut out, text, *line, *column);
+    }
+    let _ = writeln!(out, "  = {}\n", mend(problem));
+    out
+}
+
+/// Row and field of a problem in words a catalogue keeper finds again.
+fn whereabouts(problem: &Problem) -> String {
+    if problem.path.is_empty() {
+        return String::new();
+    }
+    let field = problem.field();
+    match (problem.row.is_empty(), field.is_empty()) {
+        (true, _) => format!(" ({})", problem.path),
+        (false, true) => format!(" ({} “{}”)", problem.table(), problem.row),
+        (false, false) => format!(" ({} “{}”, {field})", problem.table(), problem.row),
+    }
+}
+
+/// Characters of a line shown on either side of the place.
+const SHOWN: usize = 50;
+
+/// The line of the text, cut to what is near the place, with a mark under it.
+fn excerpt(out: &mut String, text: &str, line: u32, column: u32) {
+    let (line, column) = (line as usize, column as usize - 1);
+    let Some(content) = text.lines().nth(line - 1) else { return };
+    let from = column.saturating_sub(SHOWN);
+    // What a file holds must not steer the terminal.
+    let near: String =
+        content.chars().skip(from).take(2 * SHOWN).map(|c| if c.is_control() { ' ' } else { c }).collect();
+    let gutter = " ".repeat(line.to_string().len());
+    let _ = writeln!(out, "{gutter} |\n{line} | {near}\n{gutter} | {}^", " ".repeat(column - from));
+}
+
+fn summary(file: &str, problems: &[Problem]) -> String {
+    let errors = problems.iter().filter(|problem| problem.code.severity() == Severity::Error).count();
+    let warnings = problems.len() - errors;
+    let count = |n: usize, word: &str| format!("{n} {word}{}", if n == 1 { "" } else { "s" });
+    match (errors, warnings) {
+        (0, 0) => format!("{file}: no problems\n"),
+        (0, _) => format!("{file}: {}; the catalogue can be used\n", count(warnings, "warning")),
+        _ => format!("{file}: {}, {}\n", count(errors, "error"), count(warnings, "warning")),
+    }
+}
+
+fn severity(problem: &Problem) -> &'static str {
+    match problem.code.severity() {
+        Severity::Error => "error",
+        Severity::Warning => "warning",
+    }
+}
+
+fn data(problem: &Problem) -> Value {
+    let position = match &problem.position {
+        None => Value::Null,
+        Some(Position::Text { line, column }) => json!({ "line": line, "column": column }),
+        Some(Position::Cell { table, row, column }) => json!({ "table": table, "row": row, "column": column }),
+    };
+    let args: serde_json::Map<String, Value> =
+        problem.args.iter().map(|(name, value)| ((*name).to_owned(), Value::from(value.as_str()))).collect();
+    json!({
+        "code": problem.code.as_str(),
+        "severity": severity(problem),
+        "path": problem.path,
+        "row": problem.row,
+        "position": position,
+        "args": args,
+        "text": sentence(problem),
+        "mend": mend(problem),
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use fitup_catalogue::read;
+
+    const BAD: &str = "{\"format\": 1, \"name\": \"A\",\n\t\"unit\": {}}";
+
+    #[test]
+    fn the_short_format_is_one_line_a_problem() {
+        let text = problems_text("a.json", Some(BAD), &read(BAD).problems, Format::Short);
+        assert_eq!(
+            text,
+            "a.json:1:1: error[missing-field]: The field “units” is missing. Add it.\n\
+             a.json:2:2: error[unknown-field]: There is no field “unit” here. Did you mean “units”?\n"
+        );
+    }
+
+    #[test]
+    fn the_full_format_shows_the_line_and_the_mend() {
+        let text = problems_text("a.json", Some(BAD), &read(BAD).problems, Format::Full);
+        let last = "error[unknown-field]: There is no field “unit” here.\n  \
+                    --> a.json:2:2 (unit)\n  \
+                    |\n2 |  \"unit\": {}}\n  |  ^\n  = Did you mean “units”?\n\n\
+                    a.json: 2 errors, 0 warnings\n";
+        assert!(text.ends_with(last), "{text}");
+    }
+
+    #[test]
+    fn the_data_format_is_json_with_everything() {
+        let text = problems_text("a.json", None, &read(BAD).problems, Format::Json);
+        let data: Value = serde_json::from_str(&text).unwrap();
+        assert_eq!(data["problems"][1]["args"]["suggestion"], "units");
+        assert_eq!(data["problems"][1]["position"]["line"], 2);
+    }
+
+    #[test]
+    fn nothing_of_the_file_steers_the_terminal() {
+        let text = problems_text("a", Some("\u{1b}[31mred"), &read("\u{1b}[31mred").problems, Format::Full);
+        assert!(!text.contains('\u{1b}'), "{text:?}");
+    }
+}
