@@ -13,8 +13,6 @@ const PENDING: &[&str] = &[
     "bolt-pattern",
     "closure",
     "hydraulics",
-    "ramp-roll",
-    "shortest-ramp",
     "tie-downs",
     "tip-angles",
     "tipping",

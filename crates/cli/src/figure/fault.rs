@@ -31,6 +31,7 @@ impl CaseError {
             Fault::Below(least) => format!("lies below the least that can be computed, {}", in_unit(least, key)),
             Fault::Above(most) => format!("lies above the greatest that can be computed, {}", in_unit(most, key)),
             Fault::Unordered => "has its two ends in the wrong order; put the lower one first".to_owned(),
+            Fault::TooShort => "is too short for the other values; check them against each other".to_owned(),
         };
         Self::new(format!("inputs.{key}"), message)
     }
@@ -88,6 +89,7 @@ mod tests {
             Fault::Below(1.0),
             Fault::Above(2.0),
             Fault::Unordered,
+            Fault::TooShort,
         ] {
             let told = CaseError::refused(InputError { what: "mass", fault }, &[]);
             assert_eq!(told.path, "inputs.mass");

@@ -6,6 +6,8 @@ mod breakover;
 mod case;
 mod end_angles;
 mod fault;
+mod ramp_roll;
+mod shortest_ramp;
 mod swing;
 mod wire;
 
@@ -20,8 +22,13 @@ pub use fault::CaseError;
 pub type Compute = fn(&Value) -> Result<Value, CaseError>;
 
 /// Every figure by name, in alphabetical order.
-pub const FIGURES: &[(&str, Compute)] =
-    &[("breakover", breakover::compute), ("end-angles", end_angles::compute), ("swing", swing::compute)];
+pub const FIGURES: &[(&str, Compute)] = &[
+    ("breakover", breakover::compute),
+    ("end-angles", end_angles::compute),
+    ("ramp-roll", ramp_roll::compute),
+    ("shortest-ramp", shortest_ramp::compute),
+    ("swing", swing::compute),
+];
 
 /// A name that no figure has.
 #[derive(Debug, Clone, PartialEq, Eq)]

@@ -33,6 +33,8 @@ pub enum Fault {
     Above(f64),
     /// Its two ends are in the wrong order.
     Unordered,
+    /// It is too short for what the other numbers ask of it.
+    TooShort,
 }
 
 /// `value`, if it can be computed with.

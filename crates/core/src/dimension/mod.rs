@@ -9,9 +9,14 @@
 mod breakover;
 mod departure;
 mod input;
+mod ramp;
 mod swing;
 
 pub use breakover::{Breakover, Wheels, breakover};
 pub use departure::{EndAngle, EndWheel, approach, departure};
 pub use input::{Fault, InputError, LARGEST};
+pub use ramp::{
+    Facing, LoadingJob, Nearest, Ramp, RampRoll, RampStand, Rider, ShortestRamp, ramp_corners, ramp_roll, ramp_stand,
+    shortest_ramp,
+};
 pub use swing::{Block, Corridor, Swing, swing, turned};
