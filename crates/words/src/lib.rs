@@ -1,1 +1,17 @@
-//! Every human word.
+//! Every word for people: the texts of each language, numbers and units for each reader, findings
+//! put into words, and the whole answer as plain data for other programs.
+//!
+//! The texts are Fluent files in `text/`, one folder a language. The build fails if one is missing
+//! in a language or shows other values than the English one.
+
+mod lang;
+mod line;
+mod reader;
+mod terms;
+mod words;
+
+pub use lang::{Lang, Units};
+pub use line::{Line, LineRole, Span, text};
+pub use reader::{LengthStyle, Reader};
+pub use terms::{caution_key, grade_key, kind_name, verdict_key};
+pub use words::{Arg, Words};

@@ -13,5 +13,7 @@ quantity! {
         Newton, from_n, n, "N", 1.0;
         /// Kilonewton.
         Kilonewton, from_kn, kn, "kN", 1e3;
+        /// Pound-force (NIST SP 811, appendix B: one avoirdupois pound under standard gravity).
+        PoundForce, from_lbf, lbf, "lbf", 0.453_592_37 * STANDARD_GRAVITY;
     }
 }

@@ -1,0 +1,43 @@
+//! Checks the texts of every language against each other and lays each out as one resource.
+//!
+//! A text that is missing in a language, or that shows other values than the English one, fails
+//! the build with the place and the mend.
+
+use std::path::PathBuf;
+use std::{env, fs};
+
+#[path = "build/check.rs"]
+mod check;
+
+const LANGUAGES: [&str; 4] = ["en", "de", "es", "fr"];
+
+fn main() {
+    let root = PathBuf::from(env::var("CARGO_MANIFEST_DIR").expect("cargo sets it for build scripts")).join("text");
+    let out = PathBuf::from(env::var("OUT_DIR").expect("cargo sets it for build scripts"));
+    println!("cargo::rerun-if-changed=build");
+    println!("cargo::rerun-if-changed=text");
+    let mut faults = Vec::new();
+    let mut languages = Vec::new();
+    for language in LANGUAGES {
+        let mut files: Vec<(String, String)> = fs::read_dir(root.join(language))
+            .expect("each language has a folder under text/")
+            .map(|entry| entry.expect("the folder can be listed").path())
+            .filter(|path| path.extension().is_some_and(|ending| ending == "ftl"))
+            .map(|path| {
+                let name = path.strip_prefix(&root).expect("it lies under text/").display().to_string();
+                (name, fs::read_to_string(&path).expect("the text file can be read"))
+            })
+            .collect();
+        files.sort();
+        let read = check::read(&files, &mut faults);
+        fs::write(out.join(format!("{language}.ftl")), check::without_comments(&files))
+            .expect("OUT_DIR can be written");
+        languages.push((language, read));
+    }
+    check::compare(&languages, &mut faults);
+    if !faults.is_empty() {
+        for fault in &faults {
+            println!("cargo::error={fault}");
+        }
+    }
+}

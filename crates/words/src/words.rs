@@ -1,0 +1,202 @@
+//! The texts of one language, and how a text is made of them.
+
+use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
+use unic_langid::LanguageIdentifier;
+
+use crate::line::{Span, text};
+use crate::{Lang, Reader, Units};
+
+/// Opens a stand-in for a span; these are private-use characters, and what people wrote never
+/// passes through the text between them.
+const OPEN: char = '\u{e000}';
+/// Closes a stand-in for a span.
+const CLOSE: char = '\u{e001}';
+/// Marks a stand-in that holds a count instead of the place of a span.
+const COUNT: char = '#';
+
+/// Every text in one language, with figures for one reader.
+pub struct Words {
+    reader: Reader,
+    bundle: FluentBundle<FluentResource>,
+}
+
+/// A value that goes into a text.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Arg {
+    /// A count; chooses the plural.
+    Count(i64),
+    /// A word that only chooses between variants of the text.
+    Choice(String),
+    /// Spans to put in.
+    Spans(Vec<Span>),
+}
+
+impl From<&str> for Arg {
+    fn from(words: &str) -> Self {
+        Self::Spans(vec![Span::Label(words.to_owned())])
+    }
+}
+
+impl From<String> for Arg {
+    fn from(words: String) -> Self {
+        Self::Spans(vec![Span::Label(words)])
+    }
+}
+
+impl From<i64> for Arg {
+    fn from(count: i64) -> Self {
+        Self::Count(count)
+    }
+}
+
+impl From<usize> for Arg {
+    fn from(count: usize) -> Self {
+        Self::Count(i64::try_from(count).unwrap_or(i64::MAX))
+    }
+}
+
+impl From<Span> for Arg {
+    fn from(span: Span) -> Self {
+        Self::Spans(vec![span])
+    }
+}
+
+impl Words {
+    /// The texts of a language, with figures in these units.
+    pub fn new(lang: Lang, units: Units) -> Self {
+        let source = match lang {
+            Lang::En => include_str!(concat!(env!("OUT_DIR"), "/en.ftl")),
+            Lang::De => include_str!(concat!(env!("OUT_DIR"), "/de.ftl")),
+            Lang::Es => include_str!(concat!(env!("OUT_DIR"), "/es.ftl")),
+            Lang::Fr => include_str!(concat!(env!("OUT_DIR"), "/fr.ftl")),
+        };
+        // The build has parsed the texts; what could not be read would be missing here.
+        let resource = FluentResource::try_new(source.to_owned()).unwrap_or_else(|(readable, _)| readable);
+        let tag: LanguageIdentifier = lang.tag().parse().unwrap_or_default();
+        let mut bundle = FluentBundle::new(vec![tag]);
+        // Isolating marks would stand in the text of attributes; spans tell views what to isolate.
+        bundle.set_use_isolating(false);
+        bundle.set_formatter(Some(|value, _| match value {
+            FluentValue::Number(number) => Some(format!("{OPEN}{COUNT}{}{CLOSE}", number.value)),
+            _ => None,
+        }));
+        bundle.add_resource_overriding(resource);
+        Self { reader: Reader::new(lang, units), bundle }
+    }
+
+    /// The reader that figures are written for.
+    pub const fn reader(&self) -> Reader {
+        self.reader
+    }
+
+    /// Whether there is a text for a key (`message` or `message.attribute`).
+    pub fn has(&self, key: &str) -> bool {
+        match key.split_once('.') {
+            None => self.bundle.get_message(key).is_some_and(|message| message.value().is_some()),
+            Some((id, attribute)) => {
+                self.bundle.get_message(id).is_some_and(|message| message.get_attribute(attribute).is_some())
+            }
+        }
+    }
+
+    /// The text of a key as plain words. A key that has no text is shown as it is.
+    ///
+    /// # Examples
+    /// ```
+    /// use fitup_words::{Lang, Units, Words};
+    /// let words = Words::new(Lang::En, Units::Metric);
+    /// assert_eq!(words.ui("ui-step-machine", &[]), "Machine");
+    /// ```
+    pub fn ui(&self, key: &str, args: &[(&str, Arg)]) -> String {
+        text(&self.spans(key, args))
+    }
+
+    /// The text of a key as spans. A key that has no text is shown as it is.
+    pub fn spans(&self, key: &str, args: &[(&str, Arg)]) -> Vec<Span> {
+        let (id, attribute) = match key.split_once('.') {
+            None => (key, None),
+            Some((id, attribute)) => (id, Some(attribute)),
+        };
+        let pattern = self.bundle.get_message(id).and_then(|message| match attribute {
+            None => message.value(),
+            Some(name) => message.get_attribute(name).map(|attribute| attribute.value()),
+        });
+        let Some(pattern) = pattern else { return vec![Span::Text(key.to_owned())] };
+        let mut values = FluentArgs::with_capacity(args.len());
+        for (index, (name, arg)) in args.iter().enumerate() {
+            let value = match arg {
+                Arg::Count(count) => FluentValue::from(*count),
+                Arg::Choice(choice) => FluentValue::from(choice.as_str()),
+                Arg::Spans(_) => FluentValue::from(format!("{OPEN}{index}{CLOSE}")),
+            };
+            values.set(*name, value);
+        }
+        let mut errors = Vec::new();
+        let written = self.bundle.format_pattern(pattern, Some(&values), &mut errors);
+        debug_assert!(errors.is_empty(), "{key}: {errors:?}");
+        self.with_spans(&written, args)
+    }
+
+    fn with_spans(&self, written: &str, args: &[(&str, Arg)]) -> Vec<Span> {
+        let mut spans: Vec<Span> = Vec::new();
+        let mut rest = written;
+        while let Some((before, after)) = rest.split_once(OPEN) {
+            push_text(&mut spans, before);
+            let Some((stand_in, after)) = after.split_once(CLOSE) else { break };
+            rest = after;
+            if let Some(count) = stand_in.strip_prefix(COUNT) {
+                let text = self.reader.number(count.parse().unwrap_or(f64::NAN), 0);
+                spans.push(Span::Figure { name: "count", text });
+            } else if let Some((_, Arg::Spans(given))) = stand_in.parse().ok().and_then(|index: usize| args.get(index))
+            {
+                spans.extend(given.iter().cloned());
+            }
+        }
+        push_text(&mut spans, rest);
+        spans
+    }
+}
+
+impl std::fmt::Debug for Words {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.debug_struct("Words").field("reader", &self.reader).finish_non_exhaustive()
+    }
+}
+
+fn push_text(spans: &mut Vec<Span>, words: &str) {
+    if !words.is_empty() {
+        spans.push(Span::Text(words.to_owned()));
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_people_wrote_is_put_in_whole_and_never_read_as_a_stand_in() {
+        let words = Words::new(Lang::En, Units::Metric);
+        let hostile = "a\u{e000}0\u{e001}<b>{ $x }";
+        assert_eq!(
+            words.ui("ui-not-in-catalogue", &[("id", hostile.into())]),
+            format!("{hostile} is not in this catalogue")
+        );
+    }
+
+    #[test]
+    fn counts_choose_the_plural_and_are_grouped() {
+        let count = |lang, n: i64| Words::new(lang, Units::Metric).ui("ui-options", &[("count", n.into())]);
+        assert_eq!(count(Lang::En, 1), "1 option");
+        assert_eq!(count(Lang::En, 1200), "1,200 options");
+        assert_eq!(count(Lang::De, 1), "1 Auswahl");
+        assert_eq!(count(Lang::Fr, 0), "0 option");
+        assert_eq!(count(Lang::Es, 3), "3 opciones");
+    }
+
+    #[test]
+    fn a_key_without_a_text_is_shown_as_it_is() {
+        let words = Words::new(Lang::Fr, Units::Us);
+        assert_eq!(words.ui("ui-no-such-thing", &[]), "ui-no-such-thing");
+        assert!(!words.has("ui-no-such-thing") && words.has("ui-step-machine"));
+    }
+}
