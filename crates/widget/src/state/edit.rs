@@ -1,0 +1,209 @@
+//! Edits of a build: each takes a build and leaves another.
+
+use fitup_core::build::{Build, Carrying, Change, Measurement, Presence, Seating, place};
+use fitup_core::item::{AdapterId, Catalogue, ItemRef, SiteId, TrailerId};
+
+use super::{Pick, Step};
+
+/// One thing the user does to a build.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Edit {
+    /// Pick something in a step.
+    Choose(Pick),
+    /// Take the pick of a step out.
+    Clear(Step),
+    /// Take everything out.
+    Empty,
+    /// Enter a measurement, in place of an older one of the same dimension.
+    Measure(Measurement),
+    /// Forget a measurement.
+    Forget {
+        /// The item.
+        item: ItemRef,
+        /// Its port.
+        port: String,
+        /// The dimension.
+        dimension: String,
+    },
+    /// Say whether something is there; `None` = not looked.
+    Look(ItemRef, String, Option<Presence>),
+    /// Say which serial number the unit has.
+    Serial(ItemRef, Option<u64>),
+    /// Say whether an item is on hand.
+    OnHand(ItemRef, bool),
+    /// Put an adapter in.
+    AddAdapter(AdapterId),
+    /// Take the adapter at a place of the list out.
+    RemoveAdapter(usize),
+    /// Decide on work.
+    Decide(Change),
+    /// Drop work that was decided on.
+    Drop(Change),
+    /// Choose a trailer, or none.
+    Trailer(Option<TrailerId>),
+    /// Choose a site, or none.
+    Site(Option<SiteId>),
+    /// Take another build whole: a remedy, a saved build, one that an option leads to.
+    Take(Box<Build>),
+}
+
+impl Edit {
+    /// The build after the edit.
+    pub fn apply(self, catalogue: &Catalogue, build: &Build) -> Build {
+        let mut next = build.clone();
+        match self {
+            Self::Choose(pick) => {
+                pick.put(&mut next);
+                settle(catalogue, build, &mut next);
+            }
+            Self::Clear(step) => {
+                Pick::clear(&mut next, step);
+                settle(catalogue, build, &mut next);
+            }
+            Self::Empty => next = Build::default(),
+            Self::Measure(measured) => {
+                forget(&mut next, measured.item, &measured.port, &measured.dimension);
+                next.measured.push(measured);
+            }
+            Self::Forget { item, port, dimension } => forget(&mut next, item, &port, &dimension),
+            Self::Look(item, what, Some(seen)) => {
+                next.looked.insert((item, what), seen);
+            }
+            Self::Look(item, what, None) => {
+                next.looked.remove(&(item, what));
+            }
+            Self::Serial(item, Some(number)) => {
+                next.serials.insert(item, number);
+            }
+            Self::Serial(item, None) => {
+                next.serials.remove(&item);
+            }
+            Self::OnHand(item, true) => {
+                next.on_hand.insert(item);
+            }
+            Self::OnHand(item, false) => {
+                next.on_hand.remove(&item);
+            }
+            Self::AddAdapter(id) => next.adapters.push(id),
+            Self::RemoveAdapter(at) => {
+                if at < next.adapters.len() {
+                    next.adapters.remove(at);
+                }
+            }
+            Self::Decide(change) => {
+                if !next.changes.contains(&change) {
+                    next.changes.push(change);
+                }
+            }
+            Self::Drop(change) => next.changes.retain(|kept| *kept != change),
+            Self::Trailer(trailer) => next.trailer = trailer,
+            Self::Site(site) => next.site = site,
+            Self::Take(whole) => next = *whole,
+        }
+        next
+    }
+}
+
+fn forget(build: &mut Build, item: ItemRef, port: &str, dimension: &str) {
+    build.measured.retain(|m| !(m.item == item && m.port == port && m.dimension == dimension));
+}
+
+/// After another pick: adapters that had a place before and have none now go, and so does work
+/// on items that left. Measurements stay: they are true of the unit whatever it is tried with.
+fn settle(catalogue: &Catalogue, before: &Build, after: &mut Build) {
+    if !after.adapters.is_empty() {
+        let was_loose = place(catalogue, before).loose;
+        for loose in place(catalogue, after).loose {
+            if let ItemRef::Adapter(id) = loose
+                && !was_loose.contains(&loose)
+                && let Some(at) = after.adapters.iter().position(|&adapter| adapter == id)
+            {
+                after.adapters.remove(at);
+            }
+        }
+    }
+    let items = after.items();
+    after.changes.retain(|change| match change {
+        Change::Drill { item, .. } | Change::OpenUp { item, .. } => items.contains(item),
+        Change::FrontSeatForward => after.seating != Seating::Open,
+        Change::TakeOff(_) | Change::PutOn(_) => after.carrying != Carrying::Open || after.implement.is_some(),
+        Change::FoldRollOverBar | Change::Ballast { .. } => true,
+    });
+}
+
+#[cfg(test)]
+mod tests {
+    use fitup_core::item::{FrameId, ImplementId, MachineId, SeatId};
+    use fitup_core::quantity::{Length, Tool};
+
+    use super::*;
+
+    const ARM: ItemRef = ItemRef::Implement(ImplementId(0));
+
+    fn measured(mm: f64) -> Edit {
+        Edit::Measure(Measurement {
+            item: ARM,
+            port: "rack".into(),
+            dimension: "spread".into(),
+            value: Length::from_mm(mm),
+            tool: Tool::Tape,
+            plus_minus: None,
+            note: String::new(),
+        })
+    }
+
+    fn after(edits: impl IntoIterator<Item = Edit>) -> Build {
+        let catalogue = Catalogue::default();
+        edits.into_iter().fold(Build::default(), |build, edit| edit.apply(&catalogue, &build))
+    }
+
+    #[test]
+    fn the_order_of_the_steps_does_not_matter() {
+        let picks = [
+            Pick::Machine(MachineId(1)),
+            Pick::Frame(FrameId(0)),
+            Pick::Seat(SeatId(2)),
+            Pick::Implement(ImplementId(0)),
+        ];
+        let forward = after(picks.map(Edit::Choose));
+        let mut turned = picks;
+        turned.reverse();
+        assert_eq!(after(turned.map(Edit::Choose)), forward);
+        assert!(forward.is_complete());
+    }
+
+    #[test]
+    fn a_second_measurement_takes_the_place_of_the_first() {
+        let build = after([measured(410.0), measured(412.0)]);
+        assert_eq!(build.measured.len(), 1);
+        assert_eq!(build.measured[0].value, Length::from_mm(412.0));
+        let forgotten = Edit::Forget { item: ARM, port: "rack".into(), dimension: "spread".into() };
+        assert_eq!(after([measured(410.0), forgotten]), Build::default());
+    }
+
+    #[test]
+    fn work_on_an_item_leaves_with_the_item_and_measurements_stay() {
+        let drill = Edit::Decide(Change::Drill { item: ARM, port: "rack".into() });
+        let build = after([
+            Edit::Choose(Pick::Implement(ImplementId(0))),
+            drill,
+            measured(410.0),
+            Edit::Choose(Pick::Implement(ImplementId(1))),
+        ]);
+        assert_eq!(build.changes, []);
+        assert_eq!(build.measured.len(), 1);
+    }
+
+    #[test]
+    fn deciding_twice_is_deciding_once_and_dropping_undoes_it() {
+        let change = Change::FoldRollOverBar;
+        let decide = || Edit::Decide(change.clone());
+        assert_eq!(after([decide(), decide()]).changes.len(), 1);
+        assert_eq!(after([decide(), Edit::Drop(change.clone())]), Build::default());
+    }
+
+    #[test]
+    fn removing_an_adapter_that_is_not_there_changes_nothing() {
+        assert_eq!(after([Edit::RemoveAdapter(3)]), Build::default());
+    }
+}
