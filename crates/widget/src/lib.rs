@@ -2,6 +2,7 @@
 
 mod app;
 mod element;
+mod state;
 
 pub use app::{App, AppProps};
 pub use element::{mount, observed, styles, tag, unmount, update};

@@ -1,0 +1,187 @@
+//! The options of a step, searched and sorted.
+
+use std::cmp::Ordering;
+
+use fitup_core::finding::Verdict;
+use fitup_core::fit::{Desk, judge};
+use fitup_core::item::{Body, Catalogue};
+use fitup_core::quantity::Length;
+use fitup_core::search::{Reach, Reachable};
+
+use super::{Pick, Step};
+
+/// In which order the options of a step stand.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum Sort {
+    /// Best verdict still reachable first, then cheapest.
+    #[default]
+    Verdict,
+    /// Cheapest first; without a price last.
+    Price,
+    /// Shortest finished machine first; unknown last.
+    Length,
+    /// By name.
+    Name,
+}
+
+impl Sort {
+    /// Every order, as they are offered.
+    pub const ALL: [Self; 4] = [Self::Verdict, Self::Price, Self::Length, Self::Name];
+
+    /// Its name in message keys.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Verdict => "verdict",
+            Self::Price => "price",
+            Self::Length => "length",
+            Self::Name => "name",
+        }
+    }
+}
+
+/// What a pick still leads to; `None` when some step has no option at all.
+pub fn reach_of(reachable: &Reachable, pick: Pick) -> Option<&Reach> {
+    let entry = match pick {
+        Pick::Machine(id) => reachable.machines.get(id.index()),
+        Pick::Hitch => reachable.carrying.first(),
+        Pick::Frame(id) => reachable.carrying.get(id.index() + 1),
+        Pick::Seat(id) => reachable.seats.get(id.index()),
+        Pick::Implement(id) => reachable.implements.get(id.index()),
+    };
+    entry.and_then(Option::as_ref)
+}
+
+/// The picks of a step that answer a search, in order.
+///
+/// Every word of the search has to be found in the label, the series or the id; the bare hitch is
+/// found by its `hitch_label`. Equal picks keep the catalogue's order.
+pub fn options(
+    desk: &Desk,
+    reachable: &Reachable,
+    step: Step,
+    search: &str,
+    sort: Sort,
+    hitch_label: &str,
+) -> Vec<Pick> {
+    let catalogue = desk.catalogue();
+    let words: Vec<String> = search.split_whitespace().map(str::to_lowercase).collect();
+    let mut picks = Pick::all(catalogue, step);
+    picks.retain(|&pick| {
+        let text = text_of(catalogue, pick, hitch_label);
+        words.iter().all(|word| text.contains(word))
+    });
+    match sort {
+        Sort::Verdict => picks.sort_by(|&a, &b| {
+            let verdict = |pick| reach_of(reachable, pick).map_or(Verdict::WontMount, |reach| reach.verdict);
+            verdict(a).cmp(&verdict(b)).then_with(|| by_price(catalogue, a, b))
+        }),
+        Sort::Price => picks.sort_by(|&a, &b| by_price(catalogue, a, b)),
+        Sort::Length => picks.sort_by_cached_key(|&pick| {
+            let length = reach_of(reachable, pick).and_then(|reach| judge(desk, &reach.build).footprint.length);
+            ByLength(length)
+        }),
+        Sort::Name => picks.sort_by_cached_key(|&pick| text_of(catalogue, pick, hitch_label)),
+    }
+    picks
+}
+
+/// A known length before a longer one before an unknown one.
+#[derive(PartialEq)]
+struct ByLength(Option<Length>);
+
+impl Eq for ByLength {}
+
+impl PartialOrd for ByLength {
+    fn partial_cmp(&self, other: &Self) -> Option<Ordering> {
+        Some(self.cmp(other))
+    }
+}
+
+impl Ord for ByLength {
+    fn cmp(&self, other: &Self) -> Ordering {
+        match (&self.0, &other.0) {
+            (Some(a), Some(b)) => a.total_cmp(b),
+            (Some(_), None) => Ordering::Less,
+            (None, Some(_)) => Ordering::Greater,
+            (None, None) => Ordering::Equal,
+        }
+    }
+}
+
+fn body(catalogue: &Catalogue, pick: Pick) -> Option<&Body> {
+    pick.item().map(|item| catalogue.body(item))
+}
+
+fn text_of(catalogue: &Catalogue, pick: Pick, hitch_label: &str) -> String {
+    match body(catalogue, pick) {
+        Some(body) => format!("{} {} {}", body.label, body.series, body.id).to_lowercase(),
+        None => hitch_label.to_lowercase(),
+    }
+}
+
+/// The bare hitch costs nothing and stands first; without a price comes last.
+fn by_price(catalogue: &Catalogue, a: Pick, b: Pick) -> Ordering {
+    let key = |pick| match body(catalogue, pick) {
+        None => (0, None),
+        Some(body) => (if body.price.is_some() { 1 } else { 2 }, body.price),
+    };
+    key(a).cmp(&key(b))
+}
+
+#[cfg(test)]
+mod tests {
+    use fitup_core::build::Build;
+    use fitup_core::item::{Frame, FrameId};
+    use fitup_core::quantity::Money;
+    use fitup_core::search::reachable;
+
+    use super::*;
+
+    fn desk() -> Desk {
+        let frame = |id: &str, label: &str, price: Option<i64>| Frame {
+            body: Body {
+                id: id.into(),
+                label: label.into(),
+                price: price.map(Money::from_hundredths),
+                ..Body::default()
+            },
+            stations: Vec::new(),
+            excludes: Vec::new(),
+            requires: Vec::new(),
+        };
+        let frames = vec![
+            frame("long", "Long frame", None),
+            frame("short", "Short frame", Some(90_000)),
+            frame("cab", "Cab frame", Some(50_000)),
+        ];
+        Desk::new(Catalogue { frames, ..Catalogue::default() })
+    }
+
+    fn found(search: &str, sort: Sort) -> Vec<Pick> {
+        let desk = desk();
+        let reachable = reachable(&desk, &Build::default());
+        options(&desk, &reachable, Step::Frame, search, sort, "Three-point hitch")
+    }
+
+    const fn frame(n: u32) -> Pick {
+        Pick::Frame(FrameId(n))
+    }
+
+    #[test]
+    fn every_word_of_the_search_has_to_be_found() {
+        assert_eq!(found("FRAME short", Sort::Name), [frame(1)]);
+        assert_eq!(found("hitch", Sort::Name), [Pick::Hitch]);
+        assert_eq!(found("frame hitch", Sort::Name), []);
+        assert_eq!(found("  ", Sort::Name).len(), 4);
+    }
+
+    #[test]
+    fn cheapest_comes_first_and_without_a_price_last() {
+        assert_eq!(found("", Sort::Price), [Pick::Hitch, frame(2), frame(1), frame(0)]);
+    }
+
+    #[test]
+    fn names_sort_by_what_is_read() {
+        assert_eq!(found("", Sort::Name), [frame(2), frame(0), frame(1), Pick::Hitch]);
+    }
+}
