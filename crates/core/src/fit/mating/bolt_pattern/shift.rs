@@ -57,11 +57,12 @@ struct Still {
 /// The shift with the least worst excess, where excess = distance − allowance = −margin.
 ///
 /// `start` is a support found at another turn or for fewer pairs: its normals stay good everywhere, only its levels move.
-/// `mark`: values at or above it are of no interest, so the search ends once they are all that is left.
+/// `floor`: no shift can be better than this. `mark`: values at or above it are of no interest, so the search ends once they are all that is left.
 pub(super) fn best_shift(
     pairs: &[Pair],
     (sin, cos): (f64, f64),
     start: Option<&Support>,
+    floor: f64,
     mark: f64,
     until: Until,
     still_room: &mut StillRoom,
@@ -93,7 +94,7 @@ pub(super) fn best_shift(
         if worst < best.0 {
             best = (worst, shift);
         }
-        if best.0 - at_least <= CLOSED || (until == Until::Better && best.0 < mark && mark < f64::INFINITY) {
+        if best.0 - at_least.max(floor) <= CLOSED || (until == Until::Better && best.0 < mark && mark < f64::INFINITY) {
             break;
         }
         let entering = plane(still, pair, normal);

@@ -7,7 +7,7 @@
 use core::f64::consts::{FRAC_PI_2, PI, TAU};
 
 use super::pair::{Arc, P, Pair, dot};
-use super::shift::{Shifted, StillRoom, Support, Until, best_shift};
+use super::shift::{CLOSED, Shifted, StillRoom, Support, Until, best_shift};
 
 /// An improvement smaller than this, in metres, is not looked for.
 ///
@@ -41,7 +41,10 @@ struct Stretch {
     right: Option<Wave>,
 }
 
-/// The least worst excess of `pairs` over the turns of `arc`, if it is below `mark`.
+/// The least worst excess of `pairs` over the turns of `arc`, if it may be below `mark`.
+///
+/// Turns are excluded where the excess is at least `mark`, but any pose clearly below `mark + WORTH`, the best so far, is taken:
+/// what is excluded at a turn then always has some way to the mark, so that its neighbours are excluded with it.
 ///
 /// `near`: where to try first. `until`: [`Until::Better`] ends at the first pose below the mark.
 /// Ends without an answer once `work` passes `limit`.
@@ -55,6 +58,8 @@ pub(super) fn best_turn(
     work: &mut u64,
     limit: u64,
 ) -> Option<Pose> {
+    // No pair can do better than its own allowance, at any turn.
+    let floor = pairs.iter().map(|pair| -pair.allowance).fold(f64::NEG_INFINITY, f64::max);
     let mut mark = mark;
     let mut best = None;
     let mut warm = near.support;
@@ -65,14 +70,15 @@ pub(super) fn best_turn(
     let near = arc.mid + libm::remainder(near.turn - arc.mid, TAU);
     let mut first = Some(near.clamp(lo, hi));
     while let Some(stretch) = rooms.stack.pop() {
-        if *work > limit {
+        if *work > limit || floor >= mark {
             return best;
         }
         let Stretch { lo, hi, left, right } = stretch;
         let turn = first.take().unwrap_or_else(|| next_turn(&stretch));
         let (sin, cos) = libm::sincos(turn);
-        let found: Shifted = best_shift(pairs, (sin, cos), warm.as_ref(), mark, until, &mut rooms.still, work);
-        if found.worst < mark {
+        let goal = mark + (WORTH - 2.0 * CLOSED);
+        let found: Shifted = best_shift(pairs, (sin, cos), warm.as_ref(), floor, goal, until, &mut rooms.still, work);
+        if found.worst < goal {
             best = Some(Pose { turn, shift: found.shift, worst: found.worst, support: Some(found.support) });
             if until == Until::Better {
                 return best;
