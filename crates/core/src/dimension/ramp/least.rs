@@ -166,6 +166,8 @@ pub(super) fn lower_bound(a: &Gap, b: &Gap, width: f64) -> f64 {
 mod tests {
     use super::*;
 
+    type Course = fn(f64) -> f64;
+
     fn gap(value: f64, change: f64) -> Gap {
         Gap { value, change, share: 0.0, kind: 0 }
     }
@@ -179,7 +181,7 @@ mod tests {
     #[test]
     fn the_bound_lies_below_every_course_it_bounds_and_closes_on_it() {
         // Courses with hollows and humps, by their values and changes.
-        let courses: [(fn(f64) -> f64, fn(f64) -> f64); 4] = [
+        let courses: [(Course, Course); 4] = [
             (|x| x * x, |x| 2.0 * x),
             (|x| -x * x, |x| -2.0 * x),
             (libm::sin, libm::cos),

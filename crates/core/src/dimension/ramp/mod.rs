@@ -197,7 +197,7 @@ fn extent<L: AsRef<[Point]>>(lines: &[L]) -> (f64, f64) {
 fn pieces<L: AsRef<[Point]>>(rolling: &Rolling, lines: &[L]) -> Vec<Piece> {
     let mut pieces = Vec::new();
     for (line, points) in lines.iter().map(AsRef::as_ref).enumerate() {
-        let seen: Vec<Point> = points.iter().map(|point| rolling.from_trailing(*point)).collect();
+        let seen: Vec<Point> = points.iter().map(|point| rolling.seen(*point)).collect();
         if let [lone] = seen[..] {
             pieces.push(Piece { line, ends: [lone, lone] });
         }

@@ -102,14 +102,14 @@ impl Rolling {
     }
 
     /// A point of the machine, seen in the direction of travel from the trailing wheel's centre.
-    pub fn from_trailing(&self, point: Point) -> Point {
+    pub fn seen(&self, point: Point) -> Point {
         match self.facing {
             Facing::Forward => Point::new(point.x, point.y - self.wheels.rear),
             Facing::Backward => Point::new(self.wheels.wheelbase - point.x, point.y - self.wheels.front),
         }
     }
 
-    /// The way back from [`Self::from_trailing`].
+    /// The way back from [`Self::seen`].
     pub fn to_machine(&self, point: Point) -> Point {
         match self.facing {
             Facing::Forward => Point::new(point.x, point.y + self.wheels.rear),
@@ -206,7 +206,7 @@ impl Rolling {
             self.wheels.rear,
             self.wheels.wheelbase - self.wheels.front,
         ];
-        let seen = ends.map(|x| self.from_trailing(Point::new(x, 0.0)).x);
+        let seen = ends.map(|x| self.seen(Point::new(x, 0.0)).x);
         let foremost = seen.iter().copied().fold(0.0, f64::max);
         let rearmost = seen.iter().copied().fold(0.0, f64::min);
         let deck = self.profile.corners.last().map_or(0.0, |corner| corner.at.x);
