@@ -2,6 +2,7 @@
 //!
 //! A new figure is a file here with a `compute` and a line in [`FIGURES`].
 
+mod arm;
 mod breakover;
 mod case;
 mod end_angles;
@@ -23,6 +24,7 @@ pub type Compute = fn(&Value) -> Result<Value, CaseError>;
 
 /// Every figure by name, in alphabetical order.
 pub const FIGURES: &[(&str, Compute)] = &[
+    ("arm", arm::compute),
     ("breakover", breakover::compute),
     ("end-angles", end_angles::compute),
     ("ramp-roll", ramp_roll::compute),

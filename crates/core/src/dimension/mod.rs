@@ -6,12 +6,14 @@
 //! are total: every input gives a value or an [`InputError`] that names what is wrong; nothing
 //! that limits nothing is `None`.
 
+mod arm;
 mod breakover;
 mod departure;
 mod input;
 mod ramp;
 mod swing;
 
+pub use arm::{Digging, DiggingArm, Loading, Swivel, digging, loading};
 pub use breakover::{Breakover, Wheels, breakover};
 pub use departure::{EndAngle, EndWheel, approach, departure};
 pub use input::{Fault, InputError, LARGEST};

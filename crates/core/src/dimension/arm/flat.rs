@@ -1,0 +1,74 @@
+//! Greatest depth with a flat bottom.
+
+use super::DiggingArm;
+use super::reaches::reaches;
+use crate::plane::{Arc, Circle, Point};
+
+/// Lengths this little short count as long enough, metres: rounding.
+const ROUNDING: f64 = 1e-9;
+
+/// Gaps between arcs narrower than this are not looked into, metres.
+const NARROW: f64 = 1e-7;
+
+/// A depth that may be the greatest, and the stretch that would have just the length there.
+struct Trial {
+    depth: f64,
+    stretch: Option<(f64, f64)>,
+}
+
+/// Greatest depth below ground at which one unbroken stretch of the length is within the tip's reach.
+///
+/// At a given depth the reachable places form stretches that end on arcs. As the depth changes, the longest stretch
+/// changes smoothly but where arcs meet, end, or lie level. So the greatest depth is one where two arcs lie just
+/// the length apart, or one of those places.
+pub(super) fn depth(arm: &DiggingArm, arcs: &[Arc], length: f64) -> Option<f64> {
+    let mut trials = Vec::new();
+    for right in arcs {
+        for left in arcs {
+            // The right arc moved inward by the length meets the left one.
+            let centre = right.circle.centre - Point::new(length, 0.0);
+            let moved = Arc { circle: Circle::new(centre, right.circle.radius), ..*right };
+            let stretches = moved.cut(left).map(|at| Trial { depth: -at.y, stretch: Some((at.x, at.x + length)) });
+            trials.extend(stretches);
+        }
+    }
+    let mut turn = |at: Point| trials.push(Trial { depth: -at.y, stretch: None });
+    for (index, arc) in arcs.iter().enumerate() {
+        arc.ends().into_iter().chain(arc.lowest_and_highest()).for_each(&mut turn);
+        for other in &arcs[index + 1..] {
+            arc.cut(other).for_each(&mut turn);
+        }
+    }
+    trials.retain(|trial| trial.depth > 0.0);
+    trials.sort_by(|a, b| b.depth.total_cmp(&a.depth));
+    trials.iter().find(|trial| holds(arm, arcs, trial, length)).map(|trial| trial.depth)
+}
+
+fn holds(arm: &DiggingArm, arcs: &[Arc], trial: &Trial, length: f64) -> bool {
+    let mut places: Vec<f64> = arcs.iter().flat_map(|arc| arc.at_height(-trial.depth)).collect();
+    if let Some((from, to)) = trial.stretch {
+        places.retain(|u| (from..=to).contains(u));
+        places.extend([from, to]);
+    }
+    places.sort_by(f64::total_cmp);
+    if places.last().zip(places.first()).is_none_or(|(last, first)| last - first < length - ROUNDING) {
+        return false;
+    }
+    let mut start = places[0];
+    if length <= ROUNDING {
+        return true;
+    }
+    for pair in places.windows(2) {
+        let middle = Point::new(f64::midpoint(pair[0], pair[1]), -trial.depth);
+        if pair[1] - pair[0] > NARROW && !reaches(arm, middle) {
+            if trial.stretch.is_some() {
+                return false;
+            }
+            start = pair[1];
+        }
+        if pair[1] - start >= length - ROUNDING {
+            return true;
+        }
+    }
+    false
+}
