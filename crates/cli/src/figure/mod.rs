@@ -3,13 +3,16 @@
 //! A new figure is a file here with a `compute` and a line in [`FIGURES`].
 
 mod arm;
+mod bolt_pattern;
 mod breakover;
 mod case;
+mod closure;
 mod end_angles;
 mod fault;
 mod ramp_roll;
 mod shortest_ramp;
 mod swing;
+mod tolerance;
 mod wire;
 
 use std::fmt;
@@ -25,11 +28,14 @@ pub type Compute = fn(&Value) -> Result<Value, CaseError>;
 /// Every figure by name, in alphabetical order.
 pub const FIGURES: &[(&str, Compute)] = &[
     ("arm", arm::compute),
+    ("bolt-pattern", bolt_pattern::compute),
     ("breakover", breakover::compute),
+    ("closure", closure::compute),
     ("end-angles", end_angles::compute),
     ("ramp-roll", ramp_roll::compute),
     ("shortest-ramp", shortest_ramp::compute),
     ("swing", swing::compute),
+    ("tolerance", tolerance::compute),
 ];
 
 /// A name that no figure has.

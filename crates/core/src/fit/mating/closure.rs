@@ -3,6 +3,8 @@
 //! A frame is held at the axle and at the front. Once the axle anchor is bolted, the front one has to meet the machine's front
 //! mounting: what is left over there is the closure.
 
+use super::LARGEST;
+
 /// The two anchors of one side, in the side plane.
 ///
 /// # Units
@@ -57,7 +59,7 @@ pub struct Turning {
     pub margin_pinned: f64,
 }
 
-/// The closure of a frame on a machine; `None` when a figure is not a finite number.
+/// The closure of a frame on a machine; `None` when a figure is not a number or beyond [`LARGEST`].
 ///
 /// # Units
 /// Metres and radians.
@@ -85,7 +87,8 @@ pub struct Turning {
 pub fn closure(frame: &Anchors, machine: &Anchors, allowances: Allowances) -> Option<Closure> {
     let Allowances { axle, front, front_slot } = allowances;
     let figures = [frame.axle, frame.front, machine.axle, machine.front, [axle, front]];
-    if !figures.iter().flatten().all(|x| x.is_finite()) || !(front_slot >= 0.0 && front_slot.is_finite()) {
+    // A figure that is not a number is not within any range either.
+    if !figures.iter().flatten().all(|x| x.abs() <= LARGEST) || !(0.0..=LARGEST).contains(&front_slot) {
         return None;
     }
     let of_frame = [frame.front[0] - frame.axle[0], frame.front[1] - frame.axle[1]];
@@ -93,6 +96,7 @@ pub fn closure(frame: &Anchors, machine: &Anchors, allowances: Allowances) -> Op
     let residual = [of_frame[0] - of_machine[0], of_frame[1] - of_machine[1]];
     let past_slot = (residual[0].abs() - 0.5 * front_slot).max(0.0);
     let apart = libm::hypot(past_slot, residual[1]);
+    let residual_length = libm::hypot(residual[0], residual[1]);
     let turning = (front_slot == 0.0).then(|| {
         let span_residual = libm::hypot(of_frame[0], of_frame[1]) - libm::hypot(of_machine[0], of_machine[1]);
         let turn = libm::atan2(of_machine[1], of_machine[0]) - libm::atan2(of_frame[1], of_frame[0]);
@@ -105,7 +109,7 @@ pub fn closure(frame: &Anchors, machine: &Anchors, allowances: Allowances) -> Op
     });
     Some(Closure {
         residual,
-        residual_length: libm::hypot(residual[0], residual[1]),
+        residual_length,
         margin_level: shared(axle, front, apart),
         margin_level_pinned: front - apart,
         turning,
@@ -182,6 +186,8 @@ mod tests {
         let allow = Allowances { axle: 0.0, front: 0.0, front_slot: 0.0 };
         assert_eq!(closure(&anchors([f64::NAN, 0.0], [1.0, 0.0]), &good, allow), None);
         assert_eq!(closure(&good, &anchors([0.0, 0.0], [1.0, f64::INFINITY]), allow), None);
+        assert_eq!(closure(&anchors([-1e308, 0.0], [1e308, 1e308]), &good, allow), None);
+        assert_eq!(closure(&good, &anchors([0.0, 0.0], [0.0, 1.001e6]), allow), None);
         assert_eq!(closure(&good, &good, Allowances { front: f64::NAN, ..allow }), None);
         assert_eq!(closure(&good, &good, Allowances { front_slot: -0.001, ..allow }), None);
         assert_eq!(closure(&good, &good, Allowances { front_slot: f64::NAN, ..allow }), None);

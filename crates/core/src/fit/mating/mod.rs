@@ -3,6 +3,10 @@
 //! Knows holes, pins, hooks and the standards' tables, but no machine and no catalogue. Everything is in metres and radians.
 //! A margin is a signed length: what is left over before the parts no longer go together.
 
+/// The largest figure that is taken for a length at all, metres. Own choice: no machine is a thousand kilometres long, and
+/// squares and sums of such lengths still have all their digits.
+pub const LARGEST: f64 = 1e6;
+
 pub mod bolt_pattern;
 pub mod closure;
 pub mod tolerance;

@@ -16,6 +16,7 @@ pub use drilling::{Drilled, Drilling, drilling};
 pub use hole::{Hole, HoleKind, Slot, allowance};
 pub use opening::{GREATEST_OPENING, Opened, Opening, opening};
 
+use super::LARGEST;
 use search::{Centre, Found, Plates, Searched, search};
 
 /// How exactly a margin is found, metres: 1e-6 mm. A margin this little below zero counts as zero.
@@ -139,6 +140,13 @@ pub enum Side {
 pub enum PatternFault {
     /// A coordinate, diameter or travel is not a finite number.
     NotANumber {
+        /// In which pattern.
+        side: Side,
+        /// Which hole.
+        hole: usize,
+    },
+    /// A coordinate, diameter or travel is beyond [`LARGEST`].
+    TooLarge {
         /// In which pattern.
         side: Side,
         /// Which hole.
@@ -271,6 +279,9 @@ fn check(a: &[Hole], b: &[Hole], bolt: f64, required: usize) -> Result<(), Patte
             let (travel, direction) = h.slot.map_or((0.0, 0.0), |slot| (slot.travel, slot.direction));
             if ![h.u, h.v, h.diameter, travel, direction].iter().all(|x| x.is_finite()) {
                 return Err(PatternFault::NotANumber { side, hole });
+            }
+            if [h.u, h.v, h.diameter, travel].iter().any(|x| x.abs() > LARGEST) {
+                return Err(PatternFault::TooLarge { side, hole });
             }
             if h.diameter <= 0.0 {
                 return Err(PatternFault::NoDiameter { side, hole });
