@@ -4,14 +4,21 @@
 //! The texts are Fluent files in `text/`, one folder a language. The build fails if one is missing
 //! in a language or shows other values than the English one.
 
+mod explain;
+mod figure;
 mod lang;
 mod line;
 mod reader;
+mod simplify;
+mod tell;
 mod terms;
 mod words;
 
+pub use explain::{Audience, Explanation, Paragraph, cautions};
 pub use lang::{Lang, Units};
 pub use line::{Line, LineRole, Span, text};
 pub use reader::{LengthStyle, Reader};
+pub use simplify::{Cause, simplify};
+pub use tell::Wording;
 pub use terms::{caution_key, grade_key, kind_name, verdict_key};
 pub use words::{Arg, Words};

@@ -60,8 +60,11 @@ impl Reader {
             LengthStyle::Overall | LengthStyle::Drawn => write(mm, 0, Zeros::Keep, Sign::Minus, "mm"),
             LengthStyle::Change => write(mm, 0, Zeros::Keep, Sign::Both, "mm"),
             LengthStyle::Part => write(mm, 1, Zeros::Drop, Sign::Minus, "mm"),
-            LengthStyle::Fine => write(mm, fine(mm), Zeros::Keep, Sign::Minus, "mm"),
-            LengthStyle::Margin => write(mm, fine(mm), Zeros::Keep, Sign::Both, "mm"),
+            LengthStyle::Fine | LengthStyle::Margin => {
+                let (decimals, zeros) = fine(mm);
+                let sign = if style == LengthStyle::Margin { Sign::Both } else { Sign::Minus };
+                write(mm, decimals, zeros, sign, "mm")
+            }
         }
     }
 
@@ -126,9 +129,14 @@ impl Reader {
     }
 }
 
-/// Decimals of a small distance in millimetres.
-fn fine(mm: f64) -> usize {
-    if mm.abs() < 0.995 { 2 } else { 1 }
+/// Decimals of a small distance in millimetres: hundredths below one, then tenths; the zeros that
+/// would say more than is known are dropped at both ends of the range.
+fn fine(mm: f64) -> (usize, Zeros) {
+    match mm.abs() {
+        ..0.995 => (2, Zeros::Drop),
+        0.995..9.95 => (1, Zeros::Keep),
+        _ => (1, Zeros::Drop),
+    }
 }
 
 #[cfg(test)]
@@ -173,6 +181,10 @@ mod tests {
         assert_eq!(en(Units::Us, 0.35, LengthStyle::Margin), "+0.014 in");
         assert_eq!(en(Units::Us, -6.4, LengthStyle::Margin), "\u{2212}1/4 in");
         assert_eq!(en(Units::Metric, 0.35, LengthStyle::Fine), "0.35 mm");
+        assert_eq!(en(Units::Metric, 0.8, LengthStyle::Fine), "0.8 mm");
+        assert_eq!(en(Units::Metric, 38.0, LengthStyle::Fine), "38 mm");
+        assert_eq!(en(Units::Metric, 3.0, LengthStyle::Fine), "3.0 mm");
+        assert_eq!(en(Units::Metric, 0.0, LengthStyle::Margin), "0 mm");
     }
 
     #[test]

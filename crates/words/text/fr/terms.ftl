@@ -47,7 +47,7 @@ tool-tape = mètre ruban
 
 caution-planning-aid = Fit-up est une aide à la préparation. Les notices du constructeur, les charges admissibles, la loi locale et l’avis d’un atelier qualifié passent avant.
     .title = Aide à la préparation
-caution-arm-on-hitch = Un bras de pelle sur un simple attelage trois points peut être soulevé et rabattu vers l’opérateur. Il lui faut un châssis ou la jambe de force du constructeur ; sa notice dit laquelle.
+caution-arm-on-hitch = Un bras de pelle sur un simple attelage trois points peut être soulevé et rabattu vers l’opérateur. Il lui faut un châssis ou la jambe de force du constructeur ; sa notice dit laquelle.
     .title = Bras de pelle sur attelage
 caution-roll-over-bar-up = Travaillez arceau relevé et ceinture bouclée. Un arceau qui doit être rabattu ne l’est que pour le transport et le remisage, comme la notice de la machine le permet.
     .title = Arceau relevé
@@ -59,7 +59,7 @@ caution-hydraulic-pressure = L’huile hydraulique sous pression peut traverser 
     .title = Pression hydraulique
 caution-raised-parts = Ne travaillez pas sous des parties levées que seule l’hydraulique retient. Calez-les comme la notice le montre.
     .title = Parties levées
-caution-slopes = Un angle de basculement statique n’est pas une pente de travail sûre. Bosses, freinage, virages et charge levée font basculer la machine bien avant ; les limites de la notice s’appliquent.
+caution-slopes = Un angle de basculement statique n’est pas une pente de travail sûre. Bosses, freinage, virages et charge levée font basculer la machine bien avant ; les limites de la notice s’appliquent.
     .title = Pentes
 caution-excavations = Avant de creuser, faites repérer les câbles et conduites enterrés. Les parois de tranchée se protègent selon les règles locales.
     .title = Terrassement

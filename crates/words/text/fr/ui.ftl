@@ -73,7 +73,7 @@ ui-new-version = Une nouvelle version est prête. Elle démarre au rechargement.
 ui-catalogue-slow = Le catalogue met du temps à charger.
 ui-catalogue-missing = Le catalogue n’a pas pu être chargé.
 ui-catalogue-broken = Le catalogue contient des erreurs et n’est pas encore utilisable.
-ui-storage-full = L’appareil n’a plus de place pour enregistrer. Tout fonctionne encore ; exportez le montage pour le garder.
+ui-storage-full = L’appareil n’a plus de place pour enregistrer. Tout fonctionne encore ; exportez le montage pour le garder.
 ui-link-cut-off = Le lien est coupé ou modifié. Redemandez-le.
 ui-link-newer = Le lien vient d’une version plus récente. Rechargez la page pour l’obtenir.
 ui-link-not-ours = Cette adresse ne contient aucun montage.
@@ -88,5 +88,5 @@ ui-open-checks = { $count ->
    *[other] { $count } vérifications ouvertes
 }
 ui-against-bare = { $change } par rapport à la machine seule
-ui-reaches = Meilleur résultat encore possible : { $verdict }
+ui-reaches = Meilleur résultat encore possible : { $verdict }
 ui-comes-with = Fourni avec { $item }

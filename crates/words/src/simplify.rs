@@ -1,0 +1,157 @@
+//! Findings gathered by what causes them, before any wording, so that a shared cause is said once.
+
+use fitup_core::finding::{Check, Finding, Subject, Value, Verdict};
+use fitup_core::item::ItemRef;
+
+/// A cause, with the findings that come of it.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Cause {
+    /// Findings that say the same; of several joints between two items, all their joints.
+    Same(Vec<usize>),
+    /// Values that one item's row leaves unsaid, and everything that is open because of it.
+    Missing {
+        /// The item.
+        item: ItemRef,
+        /// Names of the values, in the order they were missed.
+        what: Vec<&'static str>,
+        /// The findings.
+        findings: Vec<usize>,
+    },
+}
+
+impl Cause {
+    /// Indices of its findings, in the order given.
+    pub fn findings(&self) -> &[usize] {
+        match self {
+            Self::Same(findings) | Self::Missing { findings, .. } => findings,
+        }
+    }
+
+    /// The worst verdict of its findings.
+    pub fn verdict(&self, all: &[Finding]) -> Verdict {
+        self.findings()
+            .iter()
+            .filter_map(|&index| all.get(index))
+            .map(|finding| finding.verdict)
+            .max()
+            .unwrap_or_default()
+    }
+}
+
+/// Gathers findings by cause, in the order in which each cause first appears. Every finding is in
+/// exactly one cause.
+pub fn simplify(findings: &[Finding]) -> Vec<Cause> {
+    let mut causes: Vec<Cause> = Vec::new();
+    for (index, finding) in findings.iter().enumerate() {
+        let known = causes.iter_mut().find(|cause| match cause {
+            Cause::Same(members) => members.first().is_some_and(|&first| says_the_same(&findings[first], finding)),
+            Cause::Missing { item, .. } => missing(finding).is_some_and(|(of, _)| of == *item),
+        });
+        match (known, missing(finding)) {
+            (Some(Cause::Same(members)), _) => members.push(index),
+            (Some(Cause::Missing { what, findings, .. }), Some((_, value))) => {
+                findings.push(index);
+                if !what.contains(&value) {
+                    what.push(value);
+                }
+            }
+            (None | Some(Cause::Missing { .. }), None) => causes.push(Cause::Same(vec![index])),
+            (None, Some((item, value))) => {
+                causes.push(Cause::Missing { item, what: vec![value], findings: vec![index] })
+            }
+        }
+    }
+    // What one finding alone misses is said by that finding.
+    for cause in &mut causes {
+        if let Cause::Missing { findings, .. } = cause
+            && findings.len() == 1
+        {
+            *cause = Cause::Same(std::mem::take(findings));
+        }
+    }
+    causes
+}
+
+/// The item and the value that an open finding says is not stated.
+fn missing(finding: &Finding) -> Option<(ItemRef, &'static str)> {
+    let Some(Value::Label(_)) = finding.figure("missing") else { return None };
+    finding.checks.iter().find_map(|check| match check {
+        Check::FindOut { item, what } => Some((*item, *what)),
+        _ => None,
+    })
+}
+
+/// Whether two findings differ in the joint's role and in nothing else that is said.
+fn says_the_same(a: &Finding, b: &Finding) -> bool {
+    let (Subject::Joint(_, a_carrier, a_carried), Subject::Joint(_, b_carrier, b_carried)) = (a.subject, b.subject)
+    else {
+        return a == b;
+    };
+    let said =
+        |finding: &Finding| finding.figures.iter().filter(|figure| figure.name != "line").cloned().collect::<Vec<_>>();
+    a.code == b.code
+        && (a_carrier, a_carried) == (b_carrier, b_carried)
+        && a.verdict == b.verdict
+        && a.evidence == b.evidence
+        && said(a) == said(b)
+}
+
+#[cfg(test)]
+mod tests {
+    use fitup_core::finding::Grade;
+    use fitup_core::item::{FrameId, ImplementId, MachineId, Role};
+
+    use super::*;
+
+    const FRAME: ItemRef = ItemRef::Frame(FrameId(0));
+    const ARM: ItemRef = ItemRef::Implement(ImplementId(0));
+
+    fn listed(role: Role, carried: ItemRef) -> Finding {
+        Finding::new("joint-listed", Subject::Joint(role, FRAME, carried), Verdict::BoltsUp, Grade::Listed)
+    }
+
+    fn lacks(code: &'static str, item: ItemRef, what: &'static str) -> Finding {
+        Finding::new(code, Subject::Loads, Verdict::CheckFirst, Grade::None)
+            .with("missing", Value::Label(what.to_owned()))
+            .check(Check::FindOut { item, what })
+    }
+
+    #[test]
+    fn joints_listed_for_the_same_pair_are_one_cause() {
+        let other = ItemRef::Implement(ImplementId(1));
+        let findings = [listed(Role::Rack, ARM), listed(Role::Rack, other), listed(Role::Pressure, ARM)];
+        assert_eq!(simplify(&findings), [Cause::Same(vec![0, 2]), Cause::Same(vec![1])]);
+    }
+
+    #[test]
+    fn what_one_item_lacks_is_one_cause_whatever_is_open_for_it() {
+        let findings = [
+            lacks("loads-unknown", ARM, "mass"),
+            lacks("loads-unknown", ARM, "centre-of-gravity"),
+            lacks("lift-unknown", ARM, "mass"),
+        ];
+        let what = vec!["mass", "centre-of-gravity"];
+        assert_eq!(simplify(&findings), [Cause::Missing { item: ARM, what, findings: vec![0, 1, 2] }]);
+    }
+
+    #[test]
+    fn one_missing_value_of_one_finding_stays_that_finding() {
+        let machine = ItemRef::Machine(MachineId(0));
+        let findings = [lacks("loads-unknown", ARM, "mass"), lacks("power-unknown", machine, "power")];
+        assert_eq!(simplify(&findings), [Cause::Same(vec![0]), Cause::Same(vec![1])]);
+    }
+
+    #[test]
+    fn findings_with_other_figures_stay_apart_and_every_one_is_kept_once() {
+        let axle = |name: &str| {
+            Finding::new("axle-within-rating", Subject::Loads, Verdict::BoltsUp, Grade::Drawing)
+                .with("axle", Value::Label(name.to_owned()))
+        };
+        let findings = [axle("front"), axle("rear"), listed(Role::Rack, ARM)];
+        let causes = simplify(&findings);
+        let mut all: Vec<usize> = causes.iter().flat_map(|cause| cause.findings().to_vec()).collect();
+        all.sort_unstable();
+        assert_eq!(causes.len(), 3);
+        assert_eq!(all, [0, 1, 2]);
+    }
+}

@@ -1,0 +1,251 @@
+//! A finding in words: a sentence for a shopper, lines for a workshop.
+
+use fitup_core::finding::{Check, Evidence, Finding, Grade, Subject};
+use fitup_core::fit::CODES;
+use fitup_core::item::{Catalogue, ItemRef, Role};
+use fitup_core::quantity::{Length, Source, Tool};
+
+use crate::figure::NONE;
+use crate::{Arg, Line, LineRole, Span, Words, text};
+
+/// Who a sentence is for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Wording {
+    /// A plain sentence.
+    Shopper,
+    /// A few words, for a card or a list.
+    Short,
+    /// With the figures.
+    Workshop,
+}
+
+impl Words {
+    /// The finding in a plain sentence.
+    pub fn shopper(&self, catalogue: &Catalogue, finding: &Finding) -> Line {
+        self.line(LineRole::Sentence, finding, self.sentence(catalogue, &[finding], Wording::Shopper))
+    }
+
+    /// The finding in a few words, without a full stop.
+    pub fn short(&self, catalogue: &Catalogue, finding: &Finding) -> String {
+        text(&self.sentence(catalogue, &[finding], Wording::Short))
+    }
+
+    /// The finding for a workshop: figures, evidence with its chain, checks.
+    pub fn workshop(&self, catalogue: &Catalogue, finding: &Finding) -> Vec<Line> {
+        self.workshop_of(catalogue, &[finding])
+    }
+
+    /// Findings that say the same of several joints, for a workshop, once.
+    pub(crate) fn workshop_of(&self, catalogue: &Catalogue, findings: &[&Finding]) -> Vec<Line> {
+        let Some(first) = findings.first() else { return Vec::new() };
+        let mut lines =
+            vec![self.line(LineRole::Sentence, first, self.sentence(catalogue, findings, Wording::Workshop))];
+        lines.extend(self.evidence(catalogue, first));
+        let mut told: Vec<Vec<Span>> = Vec::new();
+        for check in findings.iter().flat_map(|finding| &finding.checks) {
+            let spans = self.check(catalogue, check);
+            if !told.contains(&spans) {
+                told.push(spans);
+            }
+        }
+        lines.extend(told.into_iter().map(|spans| self.line(LineRole::Check, first, spans)));
+        lines
+    }
+
+    /// The sentence of findings that differ in their joints only.
+    pub(crate) fn sentence(&self, catalogue: &Catalogue, findings: &[&Finding], wording: Wording) -> Vec<Span> {
+        let Some(first) = findings.first() else { return Vec::new() };
+        let mut args = self.subject_args(catalogue, findings);
+        for figure in &first.figures {
+            self.figure_args(catalogue, figure, &mut args);
+        }
+        let listed = CODES.iter().find(|(code, _)| *code == first.code).map_or(&[][..], |(_, figures)| figures);
+        for name in listed.iter().filter(|name| first.figure(name).is_none()) {
+            args.push((name, Arg::Choice(NONE.to_owned())));
+        }
+        let key = match wording {
+            Wording::Shopper => first.code.to_owned(),
+            Wording::Short => format!("{}.short", first.code),
+            Wording::Workshop => format!("{}.workshop", first.code),
+        };
+        capital(self.spans(&key, &args))
+    }
+
+    fn subject_args(&self, catalogue: &Catalogue, findings: &[&Finding]) -> Vec<(&'static str, Arg)> {
+        let mut args = Vec::new();
+        let Some(first) = findings.first() else { return args };
+        let items = match first.subject {
+            Subject::Joint(_, a, b) | Subject::Clearance(a, b) => [Some(a), Some(b)],
+            Subject::Item(item) => [Some(item), None],
+            _ => [None, None],
+        };
+        for (name, item) in ["a", "b"].into_iter().zip(items) {
+            args.push((name, self.item_or_none(catalogue, item)));
+        }
+        let roles: Vec<String> =
+            findings.iter().filter_map(|finding| role(finding.subject)).map(|r| self.role(r)).collect();
+        args.push(("roles-name", Span::Text(self.reader().list(&roles)).into()));
+        args.push(("missing-of", self.item_or_none(catalogue, first.checks.iter().find_map(check_item).or(items[0]))));
+        args
+    }
+
+    fn item_or_none(&self, catalogue: &Catalogue, item: Option<ItemRef>) -> Arg {
+        item.map_or_else(|| Arg::Choice(NONE.to_owned()), |item| self.item(catalogue, item).into())
+    }
+
+    fn line(&self, role: LineRole, finding: &Finding, spans: Vec<Span>) -> Line {
+        Line { role, spans, target: Some(finding.subject) }
+    }
+
+    /// What a finding rests on: the grade with its witness and guide row, then the lineage chains.
+    fn evidence(&self, catalogue: &Catalogue, finding: &Finding) -> Vec<Line> {
+        let evidence = &finding.evidence;
+        let mut lines = vec![self.line(LineRole::Evidence, finding, self.evidence_sentence(catalogue, evidence))];
+        for chain in &evidence.chains {
+            let args = [
+                ("item", self.item(catalogue, chain.item).into()),
+                ("stands-for", self.item(catalogue, chain.stands_for).into()),
+                ("parts", self.part_numbers(&chain.parts)),
+            ];
+            let key = if chain.steps.is_empty() { "chain-same" } else { "chain-replaced" };
+            lines.push(self.line(LineRole::Step, finding, self.spans(key, &args)));
+            for step in &chain.steps {
+                let key = if step.backwards { "step-backward" } else { "step-forward" };
+                let ways = if step.both_ways { "both" } else { "forward" };
+                let args = [
+                    ("old", Span::Part(step.old.clone()).into()),
+                    ("new", self.part_numbers(&step.new)),
+                    ("ways", Arg::Choice(ways.to_owned())),
+                ];
+                lines.push(self.line(LineRole::Step, finding, self.spans(key, &args)));
+            }
+        }
+        lines
+    }
+
+    fn evidence_sentence(&self, catalogue: &Catalogue, evidence: &Evidence) -> Vec<Span> {
+        // Rows are counted from 1 where people read them.
+        let row = evidence.guide_row.map_or_else(|| Arg::Choice(NONE.to_owned()), |row| (row + 1).into());
+        let (witness, other) = evidence.witness.unzip();
+        let tools: Vec<String> = evidence.tools.iter().map(|&tool| self.tool(tool)).collect();
+        let args = [
+            ("row", row),
+            ("witness", self.item_or_none(catalogue, witness)),
+            ("witness-other", self.item_or_none(catalogue, other)),
+            ("tools-name", Span::Text(self.reader().list(&tools)).into()),
+        ];
+        let key = match evidence.grade {
+            Grade::Listed if evidence.witness.is_none() => "evidence-stated",
+            Grade::Listed => "evidence-listed",
+            Grade::SamePart => "evidence-same-part",
+            Grade::ReplacedPart => "evidence-replaced-part",
+            Grade::Measured if tools.is_empty() => "evidence-looked",
+            Grade::Measured => "evidence-measured",
+            Grade::Drawing => "evidence-drawing",
+            Grade::None => "evidence-none",
+        };
+        self.spans(key, &args)
+    }
+
+    /// Part numbers as spans, joined; the words for "not known" if there are none.
+    pub(crate) fn part_numbers(&self, parts: &[String]) -> Arg {
+        if parts.is_empty() {
+            return Span::Text(self.ui("no-parts", &[])).into();
+        }
+        let mut spans = Vec::new();
+        for (index, part) in parts.iter().enumerate() {
+            if index > 0 {
+                spans.push(Span::Text(" + ".to_owned()));
+            }
+            spans.push(Span::Part(part.clone()));
+        }
+        Arg::Spans(spans)
+    }
+
+    /// A check in a sentence.
+    pub fn check(&self, catalogue: &Catalogue, check: &Check) -> Vec<Span> {
+        let item = |item: ItemRef| Arg::from(self.item(catalogue, item));
+        let port = |name: &str| Arg::from(Span::Label(name.to_owned()));
+        match check {
+            Check::CompareParts { a, b } => self.spans(
+                "check-compare-parts",
+                &[("a", item(a.0)), ("a-port", port(&a.1)), ("b", item(b.0)), ("b-port", port(&b.1))],
+            ),
+            Check::Measure { item: of, port: at, dimension, within } => {
+                let within_text =
+                    within.map_or_else(|| Arg::Choice(NONE.to_owned()), |within| self.length_span("within", within));
+                let tool = within.map_or(NONE, tool_for);
+                self.spans(
+                    "check-measure",
+                    &[
+                        ("item", item(*of)),
+                        ("port", port(at)),
+                        ("value-name", Span::Text(self.value_name(dimension)).into()),
+                        ("within", within_text),
+                        ("tool", Arg::Choice(tool.to_owned())),
+                    ],
+                )
+            }
+            Check::Look { item: of, what } => {
+                let what = match what.rsplit_once('/') {
+                    Some((port, hole)) => {
+                        match hole.strip_prefix("hole-").and_then(|number| number.parse::<i64>().ok()) {
+                            Some(number) => self.ui("hole-named", &[("number", number.into()), ("port", port.into())]),
+                            None => what.clone(),
+                        }
+                    }
+                    None => self.value_name(what),
+                };
+                self.spans("check-look", &[("item", item(*of)), ("what", what.into())])
+            }
+            Check::FindOut { item: of, what } => self.spans(
+                "check-find-out",
+                &[("item", item(*of)), ("value-name", Span::Text(self.value_name(what)).into())],
+            ),
+            Check::Ask { a, b } => self.spans("check-ask", &[("a", item(*a)), ("b", item(*b))]),
+        }
+    }
+
+    fn length_span(&self, name: &'static str, length: Length) -> Arg {
+        Span::Figure { name, text: self.reader().length(length, crate::LengthStyle::Fine) }.into()
+    }
+}
+
+/// The coarsest tool whose usual half range settles it.
+fn tool_for(within: Length) -> &'static str {
+    let settles = |tool: Tool| Source::Measured(tool).usual_half_range() <= within;
+    if settles(Tool::Tape) {
+        "tape"
+    } else if settles(Tool::Caliper) {
+        "caliper"
+    } else {
+        "finer"
+    }
+}
+
+fn role(subject: Subject) -> Option<Role> {
+    match subject {
+        Subject::Joint(role, ..) => Some(role),
+        _ => None,
+    }
+}
+
+/// The item that a check is done on.
+fn check_item(check: &Check) -> Option<ItemRef> {
+    match check {
+        Check::Measure { item, .. } | Check::Look { item, .. } | Check::FindOut { item, .. } => Some(*item),
+        Check::CompareParts { .. } | Check::Ask { .. } => None,
+    }
+}
+
+/// A sentence that begins with a word of a list or a port's name gets its capital; labels of items
+/// and part numbers stay as they are written.
+fn capital(mut spans: Vec<Span>) -> Vec<Span> {
+    if let Some(Span::Text(words) | Span::Label(words) | Span::Figure { text: words, .. }) = spans.first_mut() {
+        let mut letters = words.chars();
+        if let Some(first) = letters.next() {
+            *words = first.to_uppercase().chain(letters).collect();
+        }
+    }
+    spans
+}

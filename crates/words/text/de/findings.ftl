@@ -1,0 +1,422 @@
+adapter-goes-in = { $item } kommt dazwischen.
+    .short = Braucht { $item }
+    .workshop = { $item } montieren{ $work ->
+        [none] .
+       *[other] : { $work } Werkstattzeit.
+    }
+adapter-not-needed = { $item } wird hier nicht gebraucht.
+    .short = { $item } wird nicht gebraucht
+    .workshop = { $item } verbindet in dieser Zusammenstellung nichts und kann wegbleiben.
+arm-on-hitch = Ein Baggerarm am bloßen Dreipunktanbau kann gegen den Fahrer hochgedrückt werden. Fragen Sie, ob der Hersteller eine Abstützung dafür anbietet.
+    .short = Baggerarm am bloßen Dreipunktanbau
+    .workshop = { $item } hängt am bloßen Dreipunktanbau und kann nach oben und gegen den Fahrer gedrückt werden. Einen Rahmen nehmen oder, wo die Anleitung es erlaubt, die Abstützung des Herstellers.
+axle-overloaded = { $axle ->
+    [front] Die Vorderachse müsste mehr tragen, als für sie zulässig ist.
+   *[rear] Die Hinterachse müsste mehr tragen, als für sie zulässig ist.
+}
+    .short = { $axle ->
+        [front] Vorderachse überlastet
+       *[rear] Hinterachse überlastet
+    }
+    .workshop = { $axle ->
+        [front] Vorderachse
+       *[rear] Hinterachse
+    }: Last { $load }, zulässig { $rated }, { $over } zu viel.
+axle-within-rating = { $axle ->
+    [front] Die Vorderachse bleibt unter ihrer zulässigen Last.
+   *[rear] Die Hinterachse bleibt unter ihrer zulässigen Last.
+}
+    .short = { $axle ->
+        [front] Vorderachse im zulässigen Bereich
+       *[rear] Hinterachse im zulässigen Bereich
+    }
+    .workshop = { $axle ->
+        [front] Vorderachse
+       *[rear] Hinterachse
+    }: Last { $load }, zulässig { $rated }, { $left } frei.
+bar-in-the-way = Überrollbügel und { $item } sind einander im Weg.
+    .short = Überrollbügel im Weg
+    .workshop = { $bar ->
+        [folded] Der geklappte Überrollbügel
+       *[up] Der aufgestellte Überrollbügel
+    } überschneidet { $item } um { $overlap }.
+clearance-hit = { $item } und { $other } sind einander im Weg.
+    .short = { $item } stößt an { $other }
+    .workshop = { $shape } von { $item } überschneidet { $other-shape } von { $other } um { $overlap }.
+clearance-tight = { $item } kommt { $other } nahe.
+    .short = { $item } nahe an { $other }
+    .workshop = { $shape } von { $item } zu { $other-shape } von { $other }: { $gap } Abstand, gewünscht { $wanted }.
+closure-meets = An der Hinterachse angeschraubt, trifft { $b } auch die vordere Befestigung von { $a }.
+    .short = Trifft die vordere Befestigung
+    .workshop = Vordere Befestigung: Abweichung { $off-by }, Reserve { $margin }, ungünstigster Fall ±{ $worst-case }{ $slot ->
+        [none] .
+       *[other] ; das Langloch gibt { $slot }.
+    }
+closure-misses = An der Hinterachse angeschraubt, trifft { $b } die vordere Befestigung von { $a } nicht.
+    .short = Verfehlt die vordere Befestigung
+    .workshop = Vordere Befestigung: Abweichung { $off-by }, Reserve { $margin }, ungünstigster Fall ±{ $worst-case }. Zwischen seinen Befestigungen ist der Rahmen { $longer-way ->
+        [shorter] { $longer } kürzer
+       *[longer] { $longer } länger
+    } als die Aufnahme der Maschine.
+closure-open = Ob { $b } die vordere Befestigung von { $a } trifft, ist nach den Zeichnungen zu knapp, um es zu sagen.
+    .short = Vordere Befestigung zu knapp
+    .workshop = Vordere Befestigung: Abweichung { $off-by }, Reserve { $margin }, ungünstigster Fall ±{ $worst-case }; Wahrscheinlichkeit { $probability }{ $settles ->
+        [none] .
+       *[other] . Ein Maß auf ±{ $settles } genau würde es klären.
+    }
+closure-unknown = Es ist nicht angegeben, wo die vordere Befestigung sitzt; ob { $b } sie trifft, kann noch niemand sagen.
+    .short = Vordere Befestigung nicht angegeben
+    .workshop = Vordere Befestigung von { $missing-of }: { $missing-name } nicht angegeben.
+coupler-differs = Die Hydraulikkupplungen sind verschieden; ein Schlauch braucht ein anderes Ende.
+    .short = Schlauch braucht anderes Ende
+    .workshop = { $roles-name }: { $carrier } an { $a }, { $carried } an { $b }. Schlauchende tauschen.
+coupler-fits = Die Hydraulikkupplungen passen zusammen.
+    .short = Kupplungen passen
+    .workshop = { $roles-name }: { $standard }, Größe { $size }, auf beiden Seiten.
+coupler-unknown = Eine der Hydraulikkupplungen ist nicht angegeben.
+    .short = Kupplung nicht angegeben
+    .workshop = { $roles-name } von { $missing-of }: { $missing-name } nicht angegeben.
+front-axle-heavy-enough = Auf den Vorderrädern bleibt genug Gewicht zum Lenken.
+    .short = Vorderachse schwer genug
+    .workshop = Die Vorderachse trägt { $share } der Leermasse der Maschine; mindestens { $least } sind nötig.
+front-axle-light = Die Vorderräder werden zu leicht, um sicher zu lenken. Etwa { $ballast } Frontballast würden genügen.
+    .short = Braucht Frontballast
+    .workshop = Die Vorderachse trägt { $share } der Leermasse der Maschine; mindestens { $least } sind nötig. { $ballast }, { $ballast-at } vor der Hinterachse, erreichen das.
+front-axle-lifts = Die Vorderräder würden vom Boden abheben.
+    .short = Vorderräder heben ab
+    .workshop = Der Vorderachse fehlen { $lift }, um am Boden zu bleiben. { $ballast }, { $ballast-at } vor der Hinterachse, bringen sie auf den Mindestanteil.
+front-seat-in-the-way = { $need ->
+    [flips-forward] Der Fahrersitz müsste nach vorn klappen; an dieser Maschine tut er das nicht.
+    [comes-off] Der Fahrersitz muss herunter, um Platz zu machen.
+   *[other] Der Fahrersitz müsste weiter nach vorn rücken, als er kann.
+}
+    .short = { $need ->
+        [flips-forward] Fahrersitz klappt nicht
+        [comes-off] Fahrersitz muss herunter
+       *[other] Fahrersitz im Weg
+    }
+    .workshop = { $need ->
+        [flips-forward] Fahrersitz: muss nach vorn klappen; dieser klappt nicht.
+        [comes-off] Fahrersitz: losschrauben und abnehmen.
+       *[other] Fahrersitz: muss { $need } nach vorn rücken; er rückt { $has }.
+    }
+hitch-differs = Die Dreipunktanbauten sind verschieden groß; { $b } lässt sich nicht anhängen.
+    .short = Dreipunktkategorien verschieden
+    .workshop = Dreipunktkategorie { $carrier } an { $a }, { $carried } an { $b }: Die Bolzen sind zu dick.
+hitch-fits = Der Dreipunktanbau hat die richtige Größe.
+    .short = Dreipunktkategorie passt
+    .workshop = Dreipunktkategorie { $category } (ISO 730) auf beiden Seiten.
+hitch-needs-bushings = Der Dreipunktanbau ist eine Größe größer, als { $b } braucht; Reduzierhülsen gleichen das aus.
+    .short = Braucht Reduzierhülsen
+    .workshop = Dreipunktkategorie { $carrier } an { $a }, { $carried } an { $b }: Reduzierhülsen einsetzen.
+hitch-unknown = Die Größe eines Dreipunktanbaus ist nicht angegeben.
+    .short = Dreipunktgröße nicht angegeben
+    .workshop = Dreipunktanbau von { $missing-of }: { $missing-name } nicht angegeben.
+holes-may-meet = Ob die Schraubenlöcher von { $b } und { $a } übereinanderliegen, ist nach den Zeichnungen zu knapp, um es zu sagen.
+    .short = Schraubenlöcher zu knapp
+    .workshop = { $roles-name }: { $bolts ->
+        [one] { $bolts } Schraube
+       *[other] { $bolts } Schrauben
+    }, Reserve { $margin }, ungünstigster Fall ±{ $worst-case }; Wahrscheinlichkeit { $probability }{ $settles ->
+        [none] .
+       *[other] . Ein Maß auf ±{ $settles } genau würde es klären.
+    }
+holes-meet = Die Schraubenlöcher von { $b } und { $a } liegen übereinander.
+    .short = Schraubenlöcher passen
+    .workshop = { $roles-name }: { $bolts ->
+        [one] { $bolts } Schraube geht
+       *[other] { $bolts } Schrauben gehen
+    } hinein, Reserve { $margin }, ungünstigster Fall ±{ $worst-case }.
+holes-miss = Die Schraubenlöcher von { $b } und { $a } liegen nicht übereinander.
+    .short = Schraubenlöcher passen nicht
+    .workshop = { $roles-name }: { $bolts ->
+        [one] { $bolts } Schraube ist
+       *[other] { $bolts } Schrauben sind
+    } nötig, und keine Lage nimmt sie auf, auch nicht mit aufgebohrten oder neuen Löchern{ $margin ->
+        [none] .
+       *[other] ; bestenfalls ist die Reserve { $margin }, ungünstigster Fall ±{ $worst-case }.
+    }
+holes-need-drilling = { $drill ->
+    [one] In { $side } muss { $drill } Loch gebohrt werden.
+   *[other] In { $side } müssen { $drill } Löcher gebohrt werden.
+}
+    .short = { $drill ->
+        [one] { $drill } Loch zu bohren
+       *[other] { $drill } Löcher zu bohren
+    }
+    .workshop = { $roles-name }: { $drill ->
+        [one] { $drill } Loch
+       *[other] { $drill } Löcher
+    } in { $side } bohren; dann { $bolts ->
+        [one] geht { $bolts } Schraube
+       *[other] gehen { $bolts } Schrauben
+    } mit einer Reserve von { $margin } hinein.
+holes-need-opening = Die Schraubenlöcher müssen etwas aufgebohrt werden.
+    .short = Schraubenlöcher aufzubohren
+    .workshop = { $roles-name }: Löcher um bis zu { $open-by } im Durchmesser aufbohren; dann { $bolts ->
+        [one] geht { $bolts } Schraube
+       *[other] gehen { $bolts } Schrauben
+    } mit einer Reserve von { $margin } hinein.
+holes-unknown = Die Schraubenlöcher sind auf einer Seite nicht angegeben; ob sie übereinanderliegen, kann noch niemand sagen.
+    .short = Schraubenlöcher nicht angegeben
+    .workshop = { $roles-name } von { $missing-of }: { $missing-name } nicht angegeben.
+hooks-hold = Die Haken von { $b } sitzen auf der Stange von { $a }, und der Sicherungsbolzen geht hinein.
+    .short = Haken und Bolzen passen
+    .workshop = { $roles-name }: Haken und Sicherungsbolzen innerhalb von { $limit }; Spiel { $play }.
+hooks-may-hold = Ob die Haken von { $b } zu { $a } passen, ist nach den Zeichnungen zu knapp, um es zu sagen.
+    .short = Haken zu knapp
+    .workshop = { $roles-name }: { $dimension-name }, { $play } zwischen beiden, bis { $limit } geht es; Wahrscheinlichkeit { $probability }{ $settles ->
+        [none] .
+       *[other] . Auf ±{ $settles } genau bekannt, wäre es geklärt.
+    }
+hooks-misfit = Die Haken von { $b } passen nicht zu { $a }.
+    .short = Haken passen nicht
+    .workshop = { $roles-name }: { $dimension-name } { $carrier } an { $a }, { $carried } an { $b }: { $off-by } auseinander, bis { $limit } geht es.
+hooks-unknown = Ein Maß der Haken ist nicht angegeben.
+    .short = Haken nicht angegeben
+    .workshop = { $roles-name } von { $missing-of }: { $missing-name } nicht angegeben.
+hydraulics-flow-high = Die Maschine fördert mehr Öl, als das Anbaugerät verträgt.
+    .short = Zu viel Ölstrom
+    .workshop = Ölstrom { $flow }; das Anbaugerät verträgt höchstens { $most }. Stromteiler einbauen oder den Hersteller fragen.
+hydraulics-flow-short = Die Maschine fördert weniger Öl, als das Anbaugerät möchte; es arbeitet langsam.
+    .short = Wenig Ölstrom
+    .workshop = Ölstrom { $flow }; das Anbaugerät möchte { $least }. Jeder Hub dauert { $time-ratio }-mal so lange.
+hydraulics-match = Die Hydraulik der Maschine passt zum Anbaugerät.
+    .short = Hydraulik passt
+    .workshop = Ölstrom { $flow } bei { $pressure }: { $power } hydraulische Leistung.
+hydraulics-no-power-beyond = Das Anbaugerät möchte eine eigene Speisung von der Pumpe (Druckweiterleitung), und die Maschine hat noch keine.
+    .short = Braucht Druckweiterleitung
+    .workshop = Druckweiterleitung: vom Anbaugerät verlangt, an der Maschine nicht vorhanden. Nachrüstsatz einbauen.
+hydraulics-outlets-short = Die Maschine hat zu wenige Hydraulikanschlüsse.
+    .short = Zu wenige Hydraulikanschlüsse
+    .workshop = Anschlüsse: { $has } vorhanden, { $need } nötig. Steuerventil oder Umschalter ergänzen.
+hydraulics-pressure-high = Der Hydraulikdruck der Maschine ist höher, als das Anbaugerät verträgt.
+    .short = Zu viel Hydraulikdruck
+    .workshop = Eingestellter Druck { $pressure }; das Anbaugerät verträgt { $most }.
+hydraulics-pressure-short = Der Hydraulikdruck der Maschine ist für das Anbaugerät niedrig; es gräbt oder hebt mit weniger Kraft.
+    .short = Wenig Hydraulikdruck
+    .workshop = Eingestellter Druck { $pressure }; das Anbaugerät möchte { $least }.
+hydraulics-unknown = Zur Hydraulik der Maschine ist nicht alles angegeben.
+    .short = Hydraulik nicht angegeben
+    .workshop = Hydraulik von { $missing-of }: { $missing-name } nicht angegeben.
+implement-own-seat = Dieser Sitz gehört zu einem Anbaugerät, und das gewählte bringt keinen mit.
+    .short = Anbaugerät bringt keinen Sitz mit
+    .workshop = Sitz: der eigene des Anbaugeräts ist gewählt; dieses hat keinen.
+joint-listed = Der Hersteller führt { $a } und { $b } zusammen auf.
+    .short = Zusammen aufgeführt
+    .workshop = { $roles-name }: { $guide ->
+        [none] vom Hersteller zusammen aufgeführt, außerhalb der Liste.
+       *[other] zusammen aufgeführt in { $guide } vom { $date }.
+    }
+joint-replaced-part = Die Ersatzvermerke des Herstellers führen von den Teilen, die { $a } und { $b } verbinden, zu einer Zusammenstellung, die er aufführt.
+    .short = Über ersetzte Teile verbunden
+    .workshop = { $roles-name }: { $part } hängt über Ersatzvermerke mit { $witness } und { $witness-other } zusammen, die der Hersteller aufführt.
+joint-same-part = { $a } und { $b } verbinden sich über dieselben Teile wie eine Zusammenstellung, die der Hersteller aufführt.
+    .short = Gleiche Teile wie aufgeführt
+    .workshop = { $roles-name }: { $part } trägt auch die Verbindung von { $witness } und { $witness-other }, die der Hersteller aufführt.
+joint-unknown = Noch ist nichts bekannt, wie { $b } an { $a } kommt.
+    .short = Noch nichts bekannt
+    .workshop = { $roles-name }: keine Herstellerliste, kein gemeinsames Teil und keine Maße für { $a } und { $b }.
+kinds-differ = { $b } wird anders verbunden, als { $a } es bietet.
+    .short = Verschiedene Verbindungsarten
+    .workshop = { $roles-name }: { $carrier-name } an { $a }, { $carried-name } an { $b }.
+lift-enough = Der Dreipunktanbau kann das Anbaugerät heben.
+    .short = Hubkraft genügt
+    .workshop = Hubkraft { $lift }, wo das Anbaugerät hängt, Masse { $mass }: { $left } frei.
+lift-short = Der Dreipunktanbau kann das Anbaugerät nicht heben.
+    .short = Zu schwer für den Dreipunktanbau
+    .workshop = Hubkraft { $lift }, wo das Anbaugerät hängt, Masse { $mass }: { $over } zu viel.
+lift-unknown = Ob der Dreipunktanbau das Anbaugerät heben kann, ist nicht angegeben.
+    .short = Hubkraft nicht angegeben
+    .workshop = Heben: { $missing-name } von { $missing-of } nicht angegeben.
+listing-and-dimensions-disagree = Der Hersteller führt { $a } und { $b } zusammen auf, aber nach den Maßen gehen sie nicht zusammen. Eines von beiden stimmt nicht.
+    .short = Liste und Maße widersprechen sich
+    .workshop = { $roles-name }: zusammen aufgeführt, doch die Maße sagen nein{ $margin ->
+        [none] .
+       *[other] : Reserve { $margin }, ungünstigster Fall ±{ $worst-case }.
+    } Vor jedem Kauf die Teilenummern an den Geräten vergleichen.
+loads-unknown = Die Achslasten sind nicht bekannt, weil etwas fehlt, wovon sie abhängen.
+    .short = Achslasten nicht bekannt
+    .workshop = Achslasten: { $missing-name } von { $item } nicht angegeben.
+must-come-off = { $what } muss von der Maschine herunter.
+    .short = { $what } muss herunter
+    .workshop = Für { $item } muss { $what } von der Maschine herunter.
+must-go-on = { $what } muss an der Maschine sein.
+    .short = Braucht { $what }
+    .workshop = Für { $item } muss { $what } an der Maschine sein.
+needs-frame = { $item } braucht einen Anbaurahmen.
+    .short = Braucht einen Rahmen
+    .workshop = { $item } hängt an einer Geräteaufnahme; der bloße Dreipunktanbau hat keine.
+nothing-answers = { $role ->
+    [axle-anchor] { $a } findet an der Hinterachse nichts zum Anschrauben.
+    [front-anchor] { $a } findet vorn nichts zum Anschrauben.
+    [rack] { $a } findet keine Geräteaufnahme.
+    [hitch] { $a } findet keinen Dreipunktanbau.
+    [seat-deck] { $a } findet keine Sitzkonsole.
+    [power-take-off] { $a } findet keine Zapfwelle.
+    [pressure] { $a } braucht eine Hydraulikleitung, die noch fehlt.
+    [return] { $a } braucht eine Rücklaufleitung, die noch fehlt.
+    [case-drain] { $a } braucht eine Leckölleitung, die noch fehlt.
+   *[wiring] { $a } braucht ein Kabel, das noch fehlt.
+}
+    .short = { $role ->
+        [axle-anchor] Keine Achsbefestigung dafür
+        [front-anchor] Keine vordere Befestigung dafür
+        [rack] Keine Geräteaufnahme dafür
+        [hitch] Kein Dreipunktanbau dafür
+        [seat-deck] Keine Sitzkonsole dafür
+        [power-take-off] Keine Zapfwelle dafür
+        [pressure] Druckleitung zu legen
+        [return] Rücklaufleitung zu legen
+        [case-drain] Leckölleitung zu legen
+       *[wiring] Kabel zu legen
+    }
+    .workshop = { $a }, { $port }: Nichts in dieser Zusammenstellung passt dazu ({ $role-name }).
+pins-enter = Die Bolzen von { $b } und { $a } passen.
+    .short = Bolzen passen
+    .workshop = { $roles-name }, { $point }: Spiel { $running }, bis { $limit } geht es.
+pins-may-enter = Ob die Bolzen von { $b } und { $a } passen, ist nach den Zeichnungen zu knapp, um es zu sagen.
+    .short = Bolzen zu knapp
+    .workshop = { $roles-name }{ $point ->
+        [none] {""}
+       *[other] , { $point }
+    }: { $dimension-name } lässt { $running } Spiel, bis { $limit } geht es; Wahrscheinlichkeit { $probability }{ $settles ->
+        [none] .
+       *[other] . Auf ±{ $settles } genau bekannt, wäre es geklärt.
+    }
+pins-need-sleeve = Der Bolzen ist dünner als seine Bohrung. Eine Hülse gleicht das aus.
+    .short = Braucht eine Hülse
+    .workshop = { $roles-name }, { $point }: Bohrung { $bore }, Bolzen { $pin }, Spiel { $running }; über { $limit } braucht es eine Hülse.
+pins-side-play = Die Verbindung hat seitlich Spiel. Scheiben gleichen das aus.
+    .short = Braucht Scheiben
+    .workshop = { $roles-name }, { $point }: seitliches Spiel { $play }; über { $limit } braucht es Scheiben.
+pins-sleeved = { $item } passt den Bolzen an die Bohrung an.
+    .short = Mit Hülse { $item }
+    .workshop = { $roles-name }: { $item } kleidet die Bohrung { $bore } für den Bolzen { $pin } aus.
+pins-spread-off = Die Laschen von { $b } stehen für { $a } um { $off-by } zu weit oder zu eng.
+    .short = Abstand passt nicht
+    .workshop = { $roles-name }: Abstand { $carrier } an { $a }, { $carried } an { $b }: { $off-by } auseinander, bis { $limit } geht es.
+pins-unknown = Ein Maß der Bolzen ist nicht angegeben.
+    .short = Bolzen nicht angegeben
+    .workshop = { $roles-name } von { $missing-of }: { $missing-name } nicht angegeben.
+pins-will-not-enter = { $dimension ->
+    [width] Eine Lasche ist zu breit für die Gabel, in die sie gehört.
+   *[diameter] Ein Bolzen ist zu dick für seine Bohrung.
+}
+    .short = { $dimension ->
+        [width] Lasche zu breit
+       *[diameter] Bolzen zu dick
+    }
+    .workshop = { $roles-name }, { $point }: { $dimension-name } { $carrier } an { $a }, { $carried } an { $b }: { $over } zu viel.
+port-looked-missing = Was die Verbindung braucht, ist an diesem Gerät nicht vorhanden.
+    .short = Fehlt an diesem Gerät
+    .workshop = { $roles-name }: { $port } gesucht und nicht gefunden.
+port-not-on-serial = Geräte mit dieser Seriennummer haben nicht, was die Verbindung braucht.
+    .short = Nicht bei dieser Seriennummer
+    .workshop = { $roles-name }: Seriennummer { $serial } kommt ohne { $port }.
+port-serial-unknown = Nur manche Geräte haben, was die Verbindung braucht. Sehen Sie an Ihrem nach oder geben Sie seine Seriennummer ein.
+    .short = Hängt von der Seriennummer ab
+    .workshop = { $roles-name }: { $port } gibt es nur bei manchen Seriennummern.
+power-high = Die Maschine hat mehr Leistung, als das Anbaugerät verträgt.
+    .short = Zu viel Leistung
+    .workshop = Zapfwellenleistung { $power }; das Anbaugerät verträgt { $most }.
+power-short = Die Maschine hat zu wenig Leistung für das Anbaugerät.
+    .short = Zu wenig Leistung
+    .workshop = Zapfwellenleistung { $power }; das Anbaugerät braucht { $least }.
+power-unknown = Die Zapfwellenleistung der Maschine ist nicht angegeben.
+    .short = Leistung nicht angegeben
+    .workshop = Antrieb von { $missing-of }: { $missing-name } nicht angegeben.
+pto-differs = { $dimension ->
+    [speed] Die Zapfwelle dreht nicht mit der Drehzahl, die das Anbaugerät braucht.
+    [rotation] Die Zapfwelle dreht andersherum.
+   *[shaft-type] Die Gelenkwelle braucht ein anderes Ende.
+}
+    .short = { $dimension ->
+        [speed] Zapfwellendrehzahl verschieden
+        [rotation] Zapfwelle dreht andersherum
+       *[shaft-type] Gelenkwelle braucht anderes Ende
+    }
+    .workshop = Zapfwelle: { $dimension-name } { $carrier-name } an { $a }, { $carried-name } an { $b }.
+pto-fits = Die Zapfwelle passt zum Anbaugerät.
+    .short = Zapfwelle passt
+    .workshop = Zapfwelle: Form { $shaft-type } (ISO 500-1), { $speed } Umdrehungen je Minute auf beiden Seiten.
+pto-unknown = Zur Zapfwelle ist nicht alles angegeben.
+    .short = Zapfwelle nicht angegeben
+    .workshop = Zapfwelle von { $missing-of }: { $missing-name } nicht angegeben.
+seat-faces-forward = Das Anbaugerät wird mit Blick nach hinten bedient, und dieser Sitz schaut nur nach vorn.
+    .short = Sitz schaut nur nach vorn
+    .workshop = Sitz: nach vorn gerichtet; die Hebel des Anbaugeräts sind dahinter.
+seat-reach-far = Die Hebel sind vom Sitz aus schlecht zu erreichen.
+    .short = Hebel weit weg
+    .workshop = Sitzindexpunkt bis Hebel { $distance }; höchstens { $most }.
+seat-room = Zwischen Sitz und Hebeln ist Platz für die Knie.
+    .short = Platz am Sitz
+    .workshop = Sitzindexpunkt bis Hebel { $room }; mindestens { $least }.
+seat-room-short = Zwischen Sitz und Hebeln ist zu wenig Platz.
+    .short = Zu wenig Platz am Sitz
+    .workshop = Sitzindexpunkt bis Hebel { $room }; mindestens { $least }: { $short } zu wenig.
+seat-room-unknown = Wie viel Platz am Sitz ist, ist nicht angegeben.
+    .short = Platz am Sitz nicht angegeben
+    .workshop = Platz am Sitz: { $missing-name } von { $missing-of } nicht angegeben.
+seat-station-differs = { $station ->
+    [cab] Dieser Sitz ist nicht für eine Maschine mit Kabine gemacht.
+   *[open] Dieser Sitz ist nicht für eine offene Maschine gemacht.
+}
+    .short = { $station ->
+        [cab] Sitz nicht für Kabinen
+       *[open] Sitz nicht für offene Maschinen
+    }
+    .workshop = { $a }: nicht für diesen Fahrerplatz gemacht ({ $station-name }).
+seat-switch-missing = Dem Sitz fehlt der Schalter, der der Maschine meldet, dass jemand sitzt. Er ist nach der Anleitung des Herstellers nachzurüsten.
+    .short = Sitzschalter nachzurüsten
+    .workshop = Sitzkontaktschalter: am Sitz keiner. Nach der Anleitung der Maschine einbauen und verdrahten.
+seat-switch-unknown = Es ist nicht angegeben, ob der Sitz einen Schalter hat, der der Maschine meldet, dass jemand sitzt.
+    .short = Sitzschalter nicht angegeben
+    .workshop = Sitzkontaktschalter: für den Sitz nicht angegeben.
+seat-turns-not = Der Fahrersitz dieser Maschine lässt sich nicht drehen.
+    .short = Sitz dreht nicht
+    .workshop = Sitz: ein drehbarer ist gewählt; der Sitz der Maschine dreht nicht.
+seat-without-its-supplier = { $supplier ->
+    [machine] Diesen Sitz gibt es nur mit einer anderen Maschine.
+    [frame] Diesen Sitz gibt es nur mit einem anderen Rahmen.
+   *[implement] Diesen Sitz gibt es nur mit einem anderen Anbaugerät.
+}
+    .short = { $supplier ->
+        [machine] Kommt mit einer anderen Maschine
+        [frame] Kommt mit einem anderen Rahmen
+       *[implement] Kommt mit einem anderen Anbaugerät
+    }
+    .workshop = { $a }: gehört zu etwas, das in dieser Zusammenstellung fehlt ({ $supplier-name }). Klären, ob es ihn einzeln gibt.
+station-differs = { $station ->
+    [cab] Dieser Rahmen ist nicht für eine Maschine mit Kabine gemacht.
+   *[open] Dieser Rahmen ist nicht für eine offene Maschine gemacht.
+}
+    .short = { $station ->
+        [cab] Rahmen nicht für Kabinen
+       *[open] Rahmen nicht für offene Maschinen
+    }
+    .workshop = { $a }: nicht für diesen Fahrerplatz gemacht ({ $station-name }).
+station-unknown = Es ist nicht angegeben, ob dieser Rahmen für offene Maschinen oder für Kabinen ist.
+    .short = Offen oder Kabine nicht angegeben
+    .workshop = { $a }: Fahrerplätze nicht angegeben.
+swivel-hits = Der Sitz stößt beim Drehen an.
+    .short = Sitz stößt beim Drehen an
+    .workshop = Drehsitz: braucht einen Radius von { $radius }; frei sind { $room }.
+tyre-overloaded = { $axle ->
+    [front] Die Vorderreifen müssten mehr tragen, als für sie zulässig ist.
+   *[rear] Die Hinterreifen müssten mehr tragen, als für sie zulässig ist.
+}
+    .short = { $axle ->
+        [front] Vorderreifen überlastet
+       *[rear] Hinterreifen überlastet
+    }
+    .workshop = { $axle ->
+        [front] Je Vorderreifen
+       *[rear] Je Hinterreifen
+    }: Last { $load }, zulässig { $rated }, { $over } zu viel.
+wiring-differs = Die Stecker sind verschieden; einer muss getauscht werden.
+    .short = Stecker zu tauschen
+    .workshop = { $roles-name }: { $carrier } an { $a }, { $carried } an { $b }.
+wiring-fits = Die Stecker passen zusammen.
+    .short = Stecker passen
+    .workshop = { $roles-name }: { $connector } auf beiden Seiten.

@@ -1,0 +1,422 @@
+adapter-goes-in = { $item } va en medio.
+    .short = Necesita { $item }
+    .workshop = Montar { $item }{ $work ->
+        [none] .
+       *[other] : { $work } de taller.
+    }
+adapter-not-needed = { $item } no hace falta aquí.
+    .short = { $item } no hace falta
+    .workshop = { $item } no une nada en este montaje y se puede omitir.
+arm-on-hitch = Un brazo excavador en un enganche de tres puntos sin más puede levantarse hacia el operador. Pregunte si el fabricante ofrece un tirante para él.
+    .short = Brazo excavador en el enganche
+    .workshop = { $item } cuelga del enganche de tres puntos sin más y puede levantarse y volcarse hacia el operador. Use un bastidor o, donde el manual lo permita, el tirante del fabricante.
+axle-overloaded = { $axle ->
+    [front] El eje delantero llevaría más carga de la admisible.
+   *[rear] El eje trasero llevaría más carga de la admisible.
+}
+    .short = { $axle ->
+        [front] Eje delantero sobrecargado
+       *[rear] Eje trasero sobrecargado
+    }
+    .workshop = { $axle ->
+        [front] Eje delantero
+       *[rear] Eje trasero
+    }: carga { $load }, admisible { $rated }, { $over } de más.
+axle-within-rating = { $axle ->
+    [front] El eje delantero lleva su carga dentro de lo admisible.
+   *[rear] El eje trasero lleva su carga dentro de lo admisible.
+}
+    .short = { $axle ->
+        [front] Eje delantero dentro de lo admisible
+       *[rear] Eje trasero dentro de lo admisible
+    }
+    .workshop = { $axle ->
+        [front] Eje delantero
+       *[rear] Eje trasero
+    }: carga { $load }, admisible { $rated }, quedan { $left }.
+bar-in-the-way = El arco antivuelco y { $item } se estorban.
+    .short = El arco antivuelco estorba
+    .workshop = { $bar ->
+        [folded] El arco antivuelco plegado
+       *[up] El arco antivuelco levantado
+    } se solapa { $overlap } con { $item }.
+clearance-hit = { $item } y { $other } se estorban.
+    .short = { $item } choca con { $other }
+    .workshop = { $shape } de { $item } se solapa { $overlap } con { $other-shape } de { $other }.
+clearance-tight = { $item } queda cerca de { $other }.
+    .short = { $item } cerca de { $other }
+    .workshop = { $shape } de { $item } a { $other-shape } de { $other }: quedan { $gap }, se piden { $wanted }.
+closure-meets = Atornillado al eje trasero, { $b } también coincide con el anclaje delantero de { $a }.
+    .short = Coincide con el anclaje delantero
+    .workshop = Anclaje delantero: desviación { $off-by }, margen { $margin }, peor caso ±{ $worst-case }{ $slot ->
+        [none] .
+       *[other] ; el agujero alargado da { $slot }.
+    }
+closure-misses = Atornillado al eje trasero, { $b } no coincide con el anclaje delantero de { $a }.
+    .short = No coincide con el anclaje delantero
+    .workshop = Anclaje delantero: desviación { $off-by }, margen { $margin }, peor caso ±{ $worst-case }. Entre sus anclajes el bastidor es { $longer-way ->
+        [shorter] { $longer } más corto
+       *[longer] { $longer } más largo
+    } que la fijación de la máquina.
+closure-open = Por los planos no se puede decir si { $b } coincide con el anclaje delantero de { $a }: está muy justo.
+    .short = Anclaje delantero muy justo
+    .workshop = Anclaje delantero: desviación { $off-by }, margen { $margin }, peor caso ±{ $worst-case }; probabilidad { $probability }{ $settles ->
+        [none] .
+       *[other] . Con una medida a ±{ $settles } quedaría claro.
+    }
+closure-unknown = No consta dónde está el anclaje delantero; aún no se puede decir si { $b } coincide.
+    .short = Anclaje delantero sin datos
+    .workshop = Anclaje delantero de { $missing-of }: no consta { $missing-name }.
+coupler-differs = Los acopladores hidráulicos son distintos; una manguera necesita otro extremo.
+    .short = La manguera necesita otro extremo
+    .workshop = { $roles-name }: { $carrier } en { $a }, { $carried } en { $b }. Cambiar el extremo de la manguera.
+coupler-fits = Los acopladores hidráulicos coinciden.
+    .short = Los acopladores coinciden
+    .workshop = { $roles-name }: { $standard } tamaño { $size } en ambos lados.
+coupler-unknown = No consta uno de los acopladores hidráulicos.
+    .short = Acoplador sin datos
+    .workshop = { $roles-name } de { $missing-of }: no consta { $missing-name }.
+front-axle-heavy-enough = Queda bastante peso en las ruedas delanteras para dirigir.
+    .short = Eje delantero con peso suficiente
+    .workshop = El eje delantero lleva el { $share } de la masa en vacío de la máquina; lo mínimo es { $least }.
+front-axle-light = Las ruedas delanteras quedan demasiado ligeras para dirigir con seguridad. Unos { $ballast } de lastre delantero lo arreglarían.
+    .short = Necesita lastre delantero
+    .workshop = El eje delantero lleva el { $share } de la masa en vacío de la máquina; lo mínimo es { $least }. Se alcanza con { $ballast } a { $ballast-at } por delante del eje trasero.
+front-axle-lifts = Las ruedas delanteras se levantarían del suelo.
+    .short = Se levantan las ruedas delanteras
+    .workshop = Al eje delantero le faltan { $lift } para seguir en el suelo. { $ballast } a { $ballast-at } por delante del eje trasero lo llevan a la parte mínima.
+front-seat-in-the-way = { $need ->
+    [flips-forward] El asiento del operador tendría que plegarse hacia delante, y en esta máquina no se pliega.
+    [comes-off] Hay que quitar el asiento del operador para hacer sitio.
+   *[other] El asiento del operador tendría que correrse hacia delante más de lo que puede.
+}
+    .short = { $need ->
+        [flips-forward] El asiento delantero no se pliega
+        [comes-off] Hay que quitar el asiento delantero
+       *[other] El asiento delantero estorba
+    }
+    .workshop = { $need ->
+        [flips-forward] Asiento del operador: tiene que plegarse hacia delante; este no se pliega.
+        [comes-off] Asiento del operador: desatornillar y quitar.
+       *[other] Asiento del operador: tiene que correrse { $need }; se corre { $has }.
+    }
+hitch-differs = Los enganches de tres puntos son de tamaños distintos y { $b } no entra.
+    .short = Categorías de enganche distintas
+    .workshop = Categoría de enganche { $carrier } en { $a }, { $carried } en { $b }: los bulones son demasiado gruesos.
+hitch-fits = El enganche de tres puntos es del tamaño correcto.
+    .short = La categoría de enganche coincide
+    .workshop = Categoría de enganche { $category } (ISO 730) en ambos lados.
+hitch-needs-bushings = El enganche es un tamaño mayor de lo que { $b } necesita; se compensa con casquillos.
+    .short = Necesita casquillos de reducción
+    .workshop = Categoría de enganche { $carrier } en { $a }, { $carried } en { $b }: montar casquillos de reducción.
+hitch-unknown = No consta el tamaño de un enganche de tres puntos.
+    .short = Tamaño del enganche sin datos
+    .workshop = Enganche de { $missing-of }: no consta { $missing-name }.
+holes-may-meet = Por los planos no se puede decir si los agujeros de { $b } y { $a } coinciden: está muy justo.
+    .short = Agujeros muy justos
+    .workshop = { $roles-name }: { $bolts ->
+        [one] { $bolts } tornillo
+       *[other] { $bolts } tornillos
+    }, margen { $margin }, peor caso ±{ $worst-case }; probabilidad { $probability }{ $settles ->
+        [none] .
+       *[other] . Con una medida a ±{ $settles } quedaría claro.
+    }
+holes-meet = Los agujeros de { $b } y { $a } coinciden.
+    .short = Los agujeros coinciden
+    .workshop = { $roles-name }: { $bolts ->
+        [one] entra { $bolts } tornillo
+       *[other] entran { $bolts } tornillos
+    }, margen { $margin }, peor caso ±{ $worst-case }.
+holes-miss = Los agujeros de { $b } y { $a } no coinciden.
+    .short = Los agujeros no coinciden
+    .workshop = { $roles-name }: { $bolts ->
+        [one] hace falta { $bolts } tornillo
+       *[other] hacen falta { $bolts } tornillos
+    } y ninguna posición sirve, ni agrandando ni taladrando agujeros{ $margin ->
+        [none] .
+       *[other] ; a lo sumo el margen es { $margin }, peor caso ±{ $worst-case }.
+    }
+holes-need-drilling = { $drill ->
+    [one] Hay que taladrar { $drill } agujero en { $side }.
+   *[other] Hay que taladrar { $drill } agujeros en { $side }.
+}
+    .short = { $drill ->
+        [one] { $drill } agujero por taladrar
+       *[other] { $drill } agujeros por taladrar
+    }
+    .workshop = { $roles-name }: taladrar { $drill ->
+        [one] { $drill } agujero
+       *[other] { $drill } agujeros
+    } en { $side }; después { $bolts ->
+        [one] entra { $bolts } tornillo
+       *[other] entran { $bolts } tornillos
+    } con un margen de { $margin }.
+holes-need-opening = Hay que agrandar un poco los agujeros.
+    .short = Agujeros por agrandar
+    .workshop = { $roles-name }: agrandar los agujeros hasta { $open-by } de diámetro; después { $bolts ->
+        [one] entra { $bolts } tornillo
+       *[other] entran { $bolts } tornillos
+    } con un margen de { $margin }.
+holes-unknown = En un lado no constan los agujeros; aún no se puede decir si coinciden.
+    .short = Agujeros sin datos
+    .workshop = { $roles-name } de { $missing-of }: no consta { $missing-name }.
+hooks-hold = Los ganchos de { $b } asientan en la barra de { $a } y el pasador entra.
+    .short = Ganchos y pasador encajan
+    .workshop = { $roles-name }: ganchos y pasador dentro de { $limit }; juego { $play }.
+hooks-may-hold = Por los planos no se puede decir si los ganchos de { $b } encajan en { $a }: está muy justo.
+    .short = Ganchos muy justos
+    .workshop = { $roles-name }: { $dimension-name }, { $play } entre los dos, se admite hasta { $limit }; probabilidad { $probability }{ $settles ->
+        [none] .
+       *[other] . Conocido a ±{ $settles } quedaría claro.
+    }
+hooks-misfit = Los ganchos de { $b } no encajan en { $a }.
+    .short = Los ganchos no encajan
+    .workshop = { $roles-name }: { $dimension-name } { $carrier } en { $a }, { $carried } en { $b }: { $off-by } de diferencia, se admite hasta { $limit }.
+hooks-unknown = No consta una medida de los ganchos.
+    .short = Ganchos sin datos
+    .workshop = { $roles-name } de { $missing-of }: no consta { $missing-name }.
+hydraulics-flow-high = La máquina bombea más aceite del que admite el implemento.
+    .short = Demasiado caudal
+    .workshop = Caudal { $flow }; el implemento admite { $most } como máximo. Montar un divisor de caudal o preguntar a su fabricante.
+hydraulics-flow-short = La máquina bombea menos aceite del que pide el implemento, así que trabaja despacio.
+    .short = Poco caudal
+    .workshop = Caudal { $flow }; el implemento pide { $least }. Cada carrera tarda { $time-ratio } veces más.
+hydraulics-match = La hidráulica de la máquina conviene al implemento.
+    .short = La hidráulica conviene
+    .workshop = Caudal { $flow } a { $pressure }: { $power } de potencia hidráulica.
+hydraulics-no-power-beyond = El implemento pide su propia alimentación de la bomba (salida de presión continua), y la máquina aún no la tiene.
+    .short = Necesita salida de presión continua
+    .workshop = Salida de presión continua: la pide el implemento y la máquina no la tiene. Montar un kit.
+hydraulics-outlets-short = La máquina tiene pocas salidas hidráulicas.
+    .short = Faltan salidas hidráulicas
+    .workshop = Salidas: hay { $has }, hacen falta { $need }. Añadir una válvula o un desviador.
+hydraulics-pressure-high = La presión hidráulica de la máquina es mayor de la que aguanta el implemento.
+    .short = Demasiada presión hidráulica
+    .workshop = Presión de alivio { $pressure }; el implemento aguanta { $most }.
+hydraulics-pressure-short = La presión hidráulica de la máquina es baja para el implemento; excava o levanta con menos fuerza.
+    .short = Poca presión hidráulica
+    .workshop = Presión de alivio { $pressure }; el implemento pide { $least }.
+hydraulics-unknown = No consta todo sobre la hidráulica de la máquina.
+    .short = Hidráulica sin datos
+    .workshop = Hidráulica de { $missing-of }: no consta { $missing-name }.
+implement-own-seat = Este asiento viene con un implemento, y el elegido no trae ninguno.
+    .short = El implemento no trae asiento
+    .workshop = Asiento: se eligió el propio del implemento; este no tiene.
+joint-listed = El fabricante ofrece { $a } y { $b } juntos.
+    .short = Ofrecidos juntos
+    .workshop = { $roles-name }: ofrecidos juntos { $guide ->
+        [none] por el fabricante, fuera de la guía.
+       *[other] en { $guide } de { $date }.
+    }
+joint-replaced-part = Los registros de sustitución del fabricante enlazan las piezas que unen { $a } y { $b } con un conjunto que ofrece.
+    .short = Enlazados por piezas sustituidas
+    .workshop = { $roles-name }: { $part } se enlaza por sustitución con el conjunto { $witness } con { $witness-other }, que el fabricante ofrece.
+joint-same-part = { $a } y { $b } se unen con las mismas piezas que un conjunto que el fabricante ofrece.
+    .short = Mismas piezas que un conjunto de la guía
+    .workshop = { $roles-name }: { $part } hace también la unión de { $witness } con { $witness-other }, que el fabricante ofrece.
+joint-unknown = Aún no se sabe nada de cómo va { $b } en { $a }.
+    .short = Aún no se sabe nada
+    .workshop = { $roles-name }: ni guía, ni pieza común, ni medidas para { $a } y { $b }.
+kinds-differ = { $b } se une de otra forma que la que ofrece { $a }.
+    .short = Formas de unión distintas
+    .workshop = { $roles-name }: { $carrier-name } en { $a }, { $carried-name } en { $b }.
+lift-enough = El enganche puede levantar el implemento.
+    .short = El enganche lo levanta
+    .workshop = Capacidad de elevación { $lift } donde cuelga el implemento, masa { $mass }: quedan { $left }.
+lift-short = El enganche no puede levantar el implemento.
+    .short = Demasiado pesado para el enganche
+    .workshop = Capacidad de elevación { $lift } donde cuelga el implemento, masa { $mass }: { $over } de más.
+lift-unknown = No consta si el enganche puede levantar el implemento.
+    .short = Elevación sin datos
+    .workshop = Elevación: no consta { $missing-name } de { $missing-of }.
+listing-and-dimensions-disagree = El fabricante ofrece { $a } y { $b } juntos, pero por sus medidas no se unen. Uno de los dos datos está mal.
+    .short = La guía y las medidas no concuerdan
+    .workshop = { $roles-name }: ofrecidos juntos, pero las medidas dicen que no{ $margin ->
+        [none] .
+       *[other] : margen { $margin }, peor caso ±{ $worst-case }.
+    } Comparar las referencias en las unidades antes de comprar nada.
+loads-unknown = No se conocen las cargas por eje, porque falta un dato del que dependen.
+    .short = Cargas por eje sin datos
+    .workshop = Cargas por eje: no consta { $missing-name } de { $item }.
+must-come-off = Hay que quitar de la máquina: { $what }.
+    .short = Hay que quitar: { $what }
+    .workshop = Para { $item } hay que quitar de la máquina: { $what }.
+must-go-on = La máquina tiene que llevar: { $what }.
+    .short = Necesita: { $what }
+    .workshop = Para { $item } la máquina tiene que llevar: { $what }.
+needs-frame = { $item } necesita un bastidor.
+    .short = Necesita un bastidor
+    .workshop = { $item } cuelga de un soporte trasero; el enganche de tres puntos sin más no lo tiene.
+nothing-answers = { $role ->
+    [axle-anchor] { $a } no encuentra dónde atornillarse en el eje trasero.
+    [front-anchor] { $a } no encuentra dónde atornillarse delante.
+    [rack] { $a } no encuentra soporte trasero.
+    [hitch] { $a } no encuentra enganche de tres puntos.
+    [seat-deck] { $a } no encuentra base donde apoyarse.
+    [power-take-off] { $a } no encuentra toma de fuerza.
+    [pressure] { $a } necesita una línea hidráulica que aún falta.
+    [return] { $a } necesita una línea de retorno que aún falta.
+    [case-drain] { $a } necesita una línea de drenaje que aún falta.
+   *[wiring] { $a } necesita un cable que aún falta.
+}
+    .short = { $role ->
+        [axle-anchor] Sin anclaje de eje para él
+        [front-anchor] Sin anclaje delantero para él
+        [rack] Sin soporte trasero para él
+        [hitch] Sin enganche para él
+        [seat-deck] Sin base para el asiento
+        [power-take-off] Sin toma de fuerza para él
+        [pressure] Línea de presión por tender
+        [return] Línea de retorno por tender
+        [case-drain] Línea de drenaje por tender
+       *[wiring] Cable por tender
+    }
+    .workshop = { $a }, { $port }: nada en este montaje le corresponde ({ $role-name }).
+pins-enter = Los bulones de { $b } y { $a } encajan.
+    .short = Los bulones encajan
+    .workshop = { $roles-name }, { $point }: juego { $running }, se admite hasta { $limit }.
+pins-may-enter = Por los planos no se puede decir si los bulones de { $b } y { $a } encajan: está muy justo.
+    .short = Bulones muy justos
+    .workshop = { $roles-name }{ $point ->
+        [none] {""}
+       *[other] , { $point }
+    }: { $dimension-name } deja { $running } de juego, se admite hasta { $limit }; probabilidad { $probability }{ $settles ->
+        [none] .
+       *[other] . Conocido a ±{ $settles } quedaría claro.
+    }
+pins-need-sleeve = El bulón es más delgado que su agujero. Se compensa con un casquillo.
+    .short = Necesita un casquillo
+    .workshop = { $roles-name }, { $point }: agujero { $bore }, bulón { $pin }, juego { $running }; por encima de { $limit } necesita un casquillo.
+pins-side-play = La unión tiene juego lateral. Se compensa con arandelas.
+    .short = Necesita arandelas
+    .workshop = { $roles-name }, { $point }: juego lateral { $play }; por encima de { $limit } necesita arandelas.
+pins-sleeved = { $item } ajusta el bulón a su agujero.
+    .short = Con casquillo { $item }
+    .workshop = { $roles-name }: { $item } reviste el agujero de { $bore } para el bulón de { $pin }.
+pins-spread-off = Las orejas de { $b } están { $off-by } demasiado abiertas o cerradas para { $a }.
+    .short = La separación no coincide
+    .workshop = { $roles-name }: separación { $carrier } en { $a }, { $carried } en { $b }: { $off-by } de diferencia, se admite hasta { $limit }.
+pins-unknown = No consta una medida de los bulones.
+    .short = Bulones sin datos
+    .workshop = { $roles-name } de { $missing-of }: no consta { $missing-name }.
+pins-will-not-enter = { $dimension ->
+    [width] Una oreja es demasiado ancha para la horquilla donde tiene que entrar.
+   *[diameter] Un bulón es demasiado grueso para su agujero.
+}
+    .short = { $dimension ->
+        [width] Oreja demasiado ancha
+       *[diameter] Bulón demasiado grueso
+    }
+    .workshop = { $roles-name }, { $point }: { $dimension-name } { $carrier } en { $a }, { $carried } en { $b }: { $over } de más.
+port-looked-missing = Lo que la unión necesita no está en esta unidad.
+    .short = Falta en esta unidad
+    .workshop = { $roles-name }: { $port }, buscado y no encontrado.
+port-not-on-serial = Las unidades con este número de serie no tienen lo que la unión necesita.
+    .short = No en este número de serie
+    .workshop = { $roles-name }: el número de serie { $serial } viene sin { $port }.
+port-serial-unknown = Solo algunas unidades tienen lo que la unión necesita. Mire la suya o introduzca su número de serie.
+    .short = Depende del número de serie
+    .workshop = { $roles-name }: solo algunos números de serie tienen { $port }.
+power-high = La máquina tiene más potencia de la que admite el implemento.
+    .short = Demasiada potencia
+    .workshop = Potencia en la toma { $power }; el implemento aguanta { $most }.
+power-short = La máquina tiene poca potencia para el implemento.
+    .short = Poca potencia
+    .workshop = Potencia en la toma { $power }; el implemento necesita { $least }.
+power-unknown = No consta la potencia de la máquina en la toma de fuerza.
+    .short = Potencia sin datos
+    .workshop = Accionamiento de { $missing-of }: no consta { $missing-name }.
+pto-differs = { $dimension ->
+    [speed] La toma de fuerza no gira a la velocidad que el implemento necesita.
+    [rotation] La toma de fuerza gira al revés.
+   *[shaft-type] El árbol de transmisión necesita otro extremo.
+}
+    .short = { $dimension ->
+        [speed] Velocidad de la toma distinta
+        [rotation] La toma gira al revés
+       *[shaft-type] El árbol necesita otro extremo
+    }
+    .workshop = Toma de fuerza: { $dimension-name } { $carrier-name } en { $a }, { $carried-name } en { $b }.
+pto-fits = La toma de fuerza conviene al implemento.
+    .short = La toma de fuerza conviene
+    .workshop = Toma de fuerza: tipo { $shaft-type } (ISO 500-1), { $speed } vueltas por minuto en ambos lados.
+pto-unknown = No consta todo sobre la toma de fuerza.
+    .short = Toma de fuerza sin datos
+    .workshop = Toma de fuerza de { $missing-of }: no consta { $missing-name }.
+seat-faces-forward = El implemento se maneja mirando hacia atrás, y este asiento solo mira hacia delante.
+    .short = El asiento solo mira hacia delante
+    .workshop = Asiento: mira hacia delante; las palancas del implemento quedan detrás.
+seat-reach-far = Las palancas quedan demasiado lejos del asiento.
+    .short = Palancas lejos
+    .workshop = Del punto índice del asiento a las palancas { $distance }; como mucho { $most }.
+seat-room = Hay sitio para las rodillas entre el asiento y las palancas.
+    .short = Hay sitio en el asiento
+    .workshop = Del punto índice del asiento a las palancas { $room }; como mínimo { $least }.
+seat-room-short = Hay poco sitio entre el asiento y las palancas.
+    .short = Poco sitio en el asiento
+    .workshop = Del punto índice del asiento a las palancas { $room }; como mínimo { $least }: faltan { $short }.
+seat-room-unknown = No consta cuánto sitio hay en el asiento.
+    .short = Sitio en el asiento sin datos
+    .workshop = Sitio en el asiento: no consta { $missing-name } de { $missing-of }.
+seat-station-differs = { $station ->
+    [cab] Este asiento no está hecho para una máquina con cabina.
+   *[open] Este asiento no está hecho para una máquina abierta.
+}
+    .short = { $station ->
+        [cab] El asiento no es para cabinas
+       *[open] El asiento no es para máquinas abiertas
+    }
+    .workshop = { $a }: no hecho para este puesto ({ $station-name }).
+seat-switch-missing = El asiento no tiene el interruptor que avisa a la máquina de que hay alguien sentado. Hay que montar uno según el manual del fabricante.
+    .short = Interruptor de asiento por montar
+    .workshop = Interruptor de presencia: el asiento no lo tiene. Montar y cablear según el manual de la máquina.
+seat-switch-unknown = No consta si el asiento tiene un interruptor que avise a la máquina de que hay alguien sentado.
+    .short = Interruptor de asiento sin datos
+    .workshop = Interruptor de presencia: no consta para el asiento.
+seat-turns-not = El asiento del operador de esta máquina no gira.
+    .short = El asiento no gira
+    .workshop = Asiento: se eligió uno giratorio; el de la máquina no gira.
+seat-without-its-supplier = { $supplier ->
+    [machine] Este asiento solo viene con otra máquina.
+    [frame] Este asiento solo viene con otro bastidor.
+   *[implement] Este asiento solo viene con otro implemento.
+}
+    .short = { $supplier ->
+        [machine] Viene con otra máquina
+        [frame] Viene con otro bastidor
+       *[implement] Viene con otro implemento
+    }
+    .workshop = { $a }: viene con algo que no está en este montaje ({ $supplier-name }). Averiguar si se vende suelto.
+station-differs = { $station ->
+    [cab] Este bastidor no está hecho para una máquina con cabina.
+   *[open] Este bastidor no está hecho para una máquina abierta.
+}
+    .short = { $station ->
+        [cab] El bastidor no es para cabinas
+       *[open] El bastidor no es para máquinas abiertas
+    }
+    .workshop = { $a }: no hecho para este puesto ({ $station-name }).
+station-unknown = No consta si este bastidor es para máquinas abiertas o para cabinas.
+    .short = Abierta o cabina, sin datos
+    .workshop = { $a }: no constan los puestos.
+swivel-hits = El asiento golpea algo al girar.
+    .short = El asiento golpea al girar
+    .workshop = Asiento giratorio: barre un radio de { $radius }; hay { $room } libres.
+tyre-overloaded = { $axle ->
+    [front] Los neumáticos delanteros llevarían más carga de la admisible.
+   *[rear] Los neumáticos traseros llevarían más carga de la admisible.
+}
+    .short = { $axle ->
+        [front] Neumáticos delanteros sobrecargados
+       *[rear] Neumáticos traseros sobrecargados
+    }
+    .workshop = { $axle ->
+        [front] Cada neumático delantero
+       *[rear] Cada neumático trasero
+    }: carga { $load }, admisible { $rated }, { $over } de más.
+wiring-differs = Los conectores eléctricos son distintos; hay que cambiar uno.
+    .short = Conector por cambiar
+    .workshop = { $roles-name }: { $carrier } en { $a }, { $carried } en { $b }.
+wiring-fits = Los conectores eléctricos coinciden.
+    .short = Los conectores coinciden
+    .workshop = { $roles-name }: { $connector } en ambos lados.
