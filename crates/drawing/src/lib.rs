@@ -1,1 +1,32 @@
-//! Answers drawn to scale.
+//! From an answer to a picture: scenes of plain data in millimetres, and their printing as SVG.
+//!
+//! A [`Scene`] is what is drawn, in the order it is drawn, each part with the [`Target`] that
+//! touching it opens. Colours and widths belong to the classes of [`STYLE`]; no attribute holds a
+//! style of its own, so that a page may forbid inline styles.
+
+mod across;
+mod dimension;
+mod fact;
+mod ink;
+mod look;
+mod marker;
+mod outline;
+mod scene;
+mod sheet;
+mod side;
+mod silhouette;
+mod subject;
+mod svg;
+mod tyre;
+mod wedge;
+
+pub use across::{plan, rear};
+pub use fact::Fact;
+pub use look::{Letter, Look, Pen, Tone};
+pub use marker::mark;
+pub use scene::{Anchor, Circle, FigureName, Group, Node, Path, PathStep, Scene, Target, Text};
+pub use sheet::{Labels, Sheet, Shown};
+pub use side::side;
+pub use silhouette::silhouette;
+pub use subject::Subject;
+pub use svg::{STYLE, anchor_word, document, element, number, path_data};

@@ -1,0 +1,67 @@
+//! Small pictures: one item by itself, or a whole machine, without dimensions.
+
+use fitup_core::build::{Build, place};
+use fitup_core::item::{Catalogue, ItemRef, View};
+use fitup_core::quantity::Length;
+
+use crate::fact::Fact;
+use crate::ink;
+use crate::outline::{Weight, draw, extent, lay, lay_alone, wheels};
+use crate::scene::{Scene, Target};
+use crate::sheet::{Extent, Mapping, Margins, Sheet};
+use crate::subject::Subject;
+use crate::tyre;
+
+/// Room round a silhouette, share of the sheet's width.
+const MARGIN: f64 = 0.04;
+
+/// An item from the side, by itself, as it stands in transport.
+///
+/// `span` is the length in metres that fills the sheet's width; give the same to several pictures
+/// to show them to one scale, or `None` to let each fill its own. An item without a side outline gives
+/// an empty scene without facts.
+pub fn silhouette(catalogue: &Catalogue, item: ItemRef, span: Option<f64>, sheet: &Sheet) -> Scene {
+    let build = match item {
+        ItemRef::Machine(id) => Build { machine: Some(id), ..Build::default() },
+        _ => Build::default(),
+    };
+    let stack = place(catalogue, &build);
+    let subject = Subject::new(catalogue, &build, &stack);
+    let shapes = match item {
+        ItemRef::Machine(_) => lay(&subject, View::Side).into_iter().flat_map(|laid| laid.shapes).collect(),
+        _ => lay_alone(catalogue, item, View::Side),
+    };
+    let mut whole = extent(&shapes);
+    for wheel in subject.machine().map(|(_, machine)| tyre::wheels(machine)).unwrap_or_default() {
+        whole.join(&wheel.extent(View::Side));
+    }
+    if !whole.is_some() {
+        return Scene { width: sheet.sound_width(), height: sheet.sound_height(), scale: 1.0, ..Scene::default() };
+    }
+    let map = fit(whole, span, sheet);
+    let mut nodes = draw(&shapes, &map, Weight::Light);
+    nodes.extend(wheels(&subject, View::Side, &map, Weight::Light));
+    Scene {
+        width: map.size.0,
+        height: sheet.sound_height(),
+        scale: map.scale(),
+        nodes: vec![ink::group(Target::Item(item), nodes)],
+        facts: vec![Fact::View(View::Side), Fact::Item(item, Length::from_m(whole.left), Length::from_m(whole.right))],
+    }
+}
+
+/// The picture standing in the middle of the sheet, on its lower edge.
+fn fit(whole: Extent, span: Option<f64>, sheet: &Sheet) -> Mapping {
+    let margin = sheet.sound_width() * MARGIN;
+    let margins = Margins { left: margin, right: margin, top: margin, bottom: margin };
+    let mut wide = whole;
+    if let Some(span) = span.filter(|span| span.is_finite() && *span > whole.width()) {
+        let more = (span - whole.width()) / 2.0;
+        wide.left -= more;
+        wide.right += more;
+    }
+    let mut map = Mapping::fit(wide, margins, sheet, false);
+    let spare = sheet.sound_height() - map.size.1;
+    map.origin.y += spare.max(0.0);
+    map
+}
