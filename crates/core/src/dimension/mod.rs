@@ -11,9 +11,10 @@ mod breakover;
 mod departure;
 mod input;
 mod ramp;
+mod steering;
 mod swing;
 
-pub use arm::{Digging, DiggingArm, Loading, Swivel, digging, loading};
+pub use arm::{Attitude, Digging, DiggingArm, Loading, Swivel, attitude, digging, loading};
 pub use breakover::{Breakover, Wheels, breakover};
 pub use departure::{EndAngle, EndWheel, approach, departure};
 pub use input::{Fault, InputError, LARGEST};
@@ -21,4 +22,5 @@ pub use ramp::{
     Facing, LoadingJob, Nearest, Ramp, RampRoll, RampStand, Rider, ShortestRamp, ramp_corners, ramp_roll, ramp_stand,
     shortest_ramp,
 };
+pub use steering::{Steering, steering};
 pub use swing::{Block, Corridor, Swing, swing, turned};

@@ -10,6 +10,7 @@ mod loading;
 mod reaches;
 
 pub use loading::{Loading, loading};
+pub use reaches::{Attitude, attitude};
 
 use super::input::{Fault, InputError, not_negative, positive, sound};
 use crate::plane::{Arc, Point};
