@@ -1,7 +1,10 @@
 //! End angles and breakover of the placed stack.
 
 use super::answer::EndAngle;
+use crate::dimension::{self, EndWheel, Wheels};
 use crate::item::{ItemRef, Machine};
+use crate::plane::Point;
+use crate::quantity::{Angle, Length};
 
 /// Angles of a stack; each `None` where nothing limits it or a radius or the wheelbase is missing.
 #[derive(Debug, Clone, Copy, Default)]
@@ -12,6 +15,30 @@ pub(super) struct Angles {
 }
 
 /// The angles over the undersides given, metres in the machine's axes.
-pub(super) fn angles(_machine: &Machine, _underside: &[(ItemRef, Vec<(f64, f64)>)]) -> Angles {
-    Angles::default()
+pub(super) fn angles(machine: &Machine, underside: &[(ItemRef, Vec<(f64, f64)>)]) -> Angles {
+    let lines: Vec<Vec<Point>> =
+        underside.iter().map(|(_, line)| line.iter().map(|&(x, z)| Point::new(x, z)).collect()).collect();
+    let at = |angle: f64, line: usize, point: Point| EndAngle {
+        angle: Angle::from_rad(angle),
+        item: underside[line].0,
+        x: Length::from_m(point.x),
+        z: Length::from_m(point.y),
+    };
+    let rear = machine.rear.static_loaded_radius.map(Length::m);
+    let front = machine.front.static_loaded_radius.map(Length::m);
+    let wheelbase = machine.wheelbase.map(|wheelbase| wheelbase.value.m());
+    // An impossible radius or wheelbase is a problem of the catalogue; here it is simply not known.
+    let end = |found: Result<Option<dimension::EndAngle>, dimension::InputError>| {
+        found.ok().flatten().map(|end| at(end.angle, end.line, end.point))
+    };
+    Angles {
+        departure: rear.and_then(|radius| end(dimension::departure(EndWheel { axle: 0.0, radius }, &lines))),
+        approach: front
+            .zip(wheelbase)
+            .and_then(|(radius, axle)| end(dimension::approach(EndWheel { axle, radius }, &lines))),
+        breakover: rear.zip(front).zip(wheelbase).and_then(|((rear, front), wheelbase)| {
+            let found = dimension::breakover(Wheels { rear, front, wheelbase }, &lines).ok().flatten()?;
+            Some(at(found.angle, found.line, found.point))
+        }),
+    }
 }

@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 
 use super::desk::Desk;
+use super::lay::Lay;
 use super::measured::as_measured;
 use crate::build::{Build, Change, Placement, Stack, place};
 use crate::item::{Catalogue, Frame, FrameId, Implement, ImplementId, ItemRef, Machine, MachineId, Port, Seat, SeatId};
@@ -37,6 +38,12 @@ impl<'a> Context<'a> {
 
     pub fn port(&self, item: ItemRef, index: usize) -> &Port {
         self.measured.get(&(item, index)).unwrap_or_else(|| &self.desk.catalogue().body(item).ports[index])
+    }
+
+    /// The catalogue's lay of two ports' patterns, unless one of them was measured anew.
+    pub fn lay(&self, carrier: (ItemRef, usize), carried: (ItemRef, usize)) -> Option<&'a Lay> {
+        let anew = self.measured.contains_key(&carrier) || self.measured.contains_key(&carried);
+        if anew { None } else { self.desk.lay(carrier, carried) }
     }
 
     pub fn machine(&self) -> Option<(MachineId, &'a Machine)> {

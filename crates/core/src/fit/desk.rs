@@ -2,6 +2,7 @@
 
 use std::collections::BTreeMap;
 
+use super::lay::{Lay, Lays};
 use super::lineage::{PartSets, SetId};
 use super::outline::{FlatShape, flat_shapes};
 use crate::item::{Catalogue, End, FrameId, ImplementId, ItemRef, MachineId, Named, Role, SeatId, View};
@@ -18,6 +19,7 @@ pub struct Desk {
     pairs: BTreeMap<(ItemRef, ItemRef), ListedBy>,
     listings: BTreeMap<Role, Vec<Listing>>,
     outlines: BTreeMap<ItemRef, Vec<FlatShape>>,
+    lays: Lays,
 }
 
 /// What lists two items together.
@@ -67,7 +69,8 @@ impl Desk {
         sets.link(&catalogue.parts);
         let pairs = listed_pairs(&catalogue);
         let outlines = catalogue.items().map(|item| (item, flat_shapes(&catalogue, item))).collect();
-        let mut desk = Self { catalogue, sets, port_sets, pairs, listings: BTreeMap::new(), outlines };
+        let lays = Lays::of(&catalogue);
+        let mut desk = Self { catalogue, sets, port_sets, pairs, listings: BTreeMap::new(), outlines, lays };
         desk.listings = desk.find_listings();
         desk
     }
@@ -87,6 +90,11 @@ impl Desk {
         let side = self.outline(item).iter().filter(|shape| shape.view == View::Side);
         let points = side.flat_map(|shape| shape.runs.iter().flatten());
         points.map(|&(x, _)| Length::from_m(x)).reduce(Length::max)
+    }
+
+    /// The lay of a carried port's pattern on a carrier's.
+    pub(super) fn lay(&self, carrier: (ItemRef, usize), carried: (ItemRef, usize)) -> Option<&Lay> {
+        self.lays.of_ports(carrier, carried)
     }
 
     pub(super) const fn sets(&self) -> &PartSets {

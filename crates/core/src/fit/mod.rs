@@ -11,6 +11,7 @@ mod desk;
 mod footprint;
 mod joint;
 mod judge;
+mod lay;
 mod lineage;
 mod loads;
 pub mod mating;

@@ -4,69 +4,42 @@ use super::uncertain::{Decided, Weighed};
 use super::{Mating, Meeting, Side};
 use crate::finding::{Caution, Finding, Value, Verdict};
 use crate::fit::answer::{Overlay, OverlayHole};
-use crate::fit::mating::bolt_pattern::{self as pattern, Flip, Registered, Registration, register};
+use crate::fit::context::Context;
+use crate::fit::lay::{Lay, lay};
+use crate::fit::mating::bolt_pattern::{self as pattern, Registration};
 use crate::item::{BoltPattern, Hole, HoleKind};
 use crate::quantity::{Angle, Length};
 
 /// The holes of both plates against each other.
-pub(super) fn judge(meeting: &Meeting, carrier: &BoltPattern, carried: &BoltPattern) -> Mating {
+pub(super) fn judge(context: &Context, meeting: &Meeting, carrier: &BoltPattern, carried: &BoltPattern) -> Mating {
     for (side, holes) in [(Side::Carrier, carrier), (Side::Carried, carried)] {
         if holes.holes.is_empty() {
             return meeting.unknown("holes-unknown", side, "holes").into();
         }
     }
-    let Some(bolt) = carrier.bolt.or(carried.bolt) else {
+    let known = context.lay(meeting.carrier, meeting.carried);
+    let made = if known.is_none() { lay(carrier, carried) } else { None };
+    let Some(lay) = known.or(made.as_ref()) else {
         return meeting.unknown("holes-unknown", Side::Carrier, "bolt").into();
     };
-    let plates = Plates::new(carrier, carried, bolt);
-    match register(&plates.a, &plates.b, bolt.m(), plates.required, plates.flip) {
-        Ok(Registered::Found(found)) => weigh(meeting, &plates, &found),
-        Ok(Registered::NoPairing { .. }) => mend(meeting, &plates, None),
+    let plates = Plates { carrier: &carrier.holes, carried: &carried.holes, lay };
+    match &lay.found {
         // A pattern too large to settle, or one that means nothing, is not known.
-        Ok(Registered::Undecided { .. }) | Err(_) => meeting.unknown("holes-unknown", Side::Carried, "holes").into(),
+        _ if !lay.settled => meeting.unknown("holes-unknown", Side::Carried, "holes").into(),
+        Some(found) => weigh(meeting, &plates, found),
+        None => mend(meeting, &plates, None),
     }
 }
 
 struct Plates<'a> {
     carrier: &'a [Hole],
     carried: &'a [Hole],
-    a: Vec<pattern::Hole>,
-    b: Vec<pattern::Hole>,
-    bolt: Length,
-    required: usize,
-    flip: Flip,
+    lay: &'a Lay,
 }
 
-impl<'a> Plates<'a> {
-    fn new(carrier: &'a BoltPattern, carried: &'a BoltPattern, bolt: Length) -> Self {
-        let fewer = carrier.holes.len().min(carried.holes.len());
-        let stated = carrier.required.into_iter().chain(carried.required).max();
-        let plain = |holes: &[Hole]| holes.iter().map(mating_hole).collect();
-        Self {
-            carrier: &carrier.holes,
-            carried: &carried.holes,
-            a: plain(&carrier.holes),
-            b: plain(&carried.holes),
-            bolt,
-            required: stated.map_or(fewer, |n| n as usize),
-            flip: if carried.may_flip { Flip::Allowed } else { Flip::Forbidden },
-        }
-    }
-
+impl Plates<'_> {
     fn bolts(&self) -> Value {
-        Value::Count(i64::try_from(self.required).unwrap_or(i64::MAX))
-    }
-}
-
-fn mating_hole(hole: &Hole) -> pattern::Hole {
-    let (u, v, diameter) = (hole.u.m(), hole.v.m(), hole.diameter.m());
-    let made = match hole.kind {
-        HoleKind::Plain => pattern::Hole::plain(u, v, diameter),
-        HoleKind::Tapped => pattern::Hole::tapped(u, v, diameter),
-    };
-    match hole.slot {
-        Some(slot) => made.slotted(slot.travel.m(), slot.direction.rad()),
-        None => made,
+        Value::Count(i64::try_from(self.lay.required).unwrap_or(i64::MAX))
     }
 }
 
@@ -96,7 +69,7 @@ fn weigh(meeting: &Meeting, plates: &Plates, found: &Registration) -> Mating {
 
 /// Patterns that do not meet as they are: opened up, drilled, or not at all.
 fn mend(meeting: &Meeting, plates: &Plates, missed: Option<(&Registration, Length)>) -> Mating {
-    if let Ok(Some(opened)) = pattern::opening(&plates.a, &plates.b, plates.bolt.m(), plates.required, plates.flip) {
+    if let Some(opened) = &plates.lay.opening {
         let finding = meeting
             .finding("holes-need-opening", Verdict::BoltsUpWithWork)
             .with("bolts", plates.bolts())
@@ -105,7 +78,7 @@ fn mend(meeting: &Meeting, plates: &Plates, missed: Option<(&Registration, Lengt
             .caution(Caution::DrillingOrWelding);
         return Mating { findings: vec![finding], overlay: Some(overlay(plates, &opened.registration)) };
     }
-    if let Ok(Some(drilled)) = pattern::drilling(&plates.a, &plates.b, plates.bolt.m(), plates.required, plates.flip) {
+    if let Some(drilled) = &plates.lay.drilling {
         let side = match drilled.holes.first().map(|hole| hole.into) {
             Some(pattern::Side::A) => meeting.carrier.0,
             _ => meeting.carried.0,
@@ -152,7 +125,7 @@ fn overlay(plates: &Plates, found: &Registration) -> Overlay {
                 drawn(hole, Length::from_m(u), Length::from_m(v), &moved)
             })
             .collect(),
-        bolt: plates.bolt,
+        bolt: plates.lay.bolt,
         pairs: found.pairs.iter().map(|pair| (pair.a, pair.b, Length::from_m(pair.margin))).collect(),
         margin: Length::from_m(found.margin),
         flipped,

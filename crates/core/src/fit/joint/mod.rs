@@ -159,13 +159,13 @@ fn by_dimensions(context: &Context, meeting: &Meeting) -> Mating {
 
 fn by_kind(context: &Context, meeting: &Meeting) -> Mating {
     match (&meeting.carrier_port.kind, &meeting.carried_port.kind) {
-        (PortKind::BoltPattern(a), PortKind::BoltPattern(b)) => holes::judge(meeting, a, b),
+        (PortKind::BoltPattern(a), PortKind::BoltPattern(b)) => holes::judge(context, meeting, a, b),
         (PortKind::Pins(a), PortKind::Pins(b)) => pins::judge(context, meeting, a, b),
         (PortKind::HookRack(a), PortKind::HookRack(b)) => hooks::judge(meeting, a, b),
         (PortKind::ThreePoint(a), PortKind::ThreePoint(b)) => hitch::judge(meeting, a, b),
         (PortKind::PowerTakeOff(a), PortKind::PowerTakeOff(b)) => take_off::judge(meeting, a, b).into(),
         (PortKind::Coupler(a), PortKind::Coupler(b)) => coupler::judge(meeting, a, b).into(),
-        (PortKind::SeatBase(a), PortKind::SeatBase(b)) => seat_base::judge(meeting, a, b),
+        (PortKind::SeatBase(a), PortKind::SeatBase(b)) => seat_base::judge(context, meeting, a, b),
         (PortKind::Electric(a), PortKind::Electric(b)) => wiring::judge(meeting, a, b).into(),
         (a, b) => meeting
             .finding("kinds-differ", Verdict::WontMount)

@@ -1,8 +1,9 @@
 //! Seat bases: a bolt pattern with a pedestal.
 
 use super::{Mating, Meeting, holes};
+use crate::fit::context::Context;
 use crate::item::SeatBase;
 
-pub(super) fn judge(meeting: &Meeting, carrier: &SeatBase, carried: &SeatBase) -> Mating {
-    holes::judge(meeting, &carrier.pattern, &carried.pattern)
+pub(super) fn judge(context: &Context, meeting: &Meeting, carrier: &SeatBase, carried: &SeatBase) -> Mating {
+    holes::judge(context, meeting, &carrier.pattern, &carried.pattern)
 }

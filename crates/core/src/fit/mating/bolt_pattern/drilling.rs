@@ -1,6 +1,6 @@
 //! Which bolts go through as the plates are, and where the holes for the others would have to be drilled.
 
-use super::{Flip, Hole, HoleKind, PatternFault, Registered, Registration, Side, register};
+use super::{Flip, Hole, HoleKind, PatternFault, Registered, Registration, Side, register_within};
 
 /// A lay at which some of the required bolts go through, with the holes to drill for the rest.
 #[derive(Clone, Debug, PartialEq)]
@@ -27,6 +27,11 @@ pub struct Drilled {
     /// Whether enough metal is left between is for the rule and the eye at the plate.
     pub nearest: Option<f64>,
 }
+
+/// The work spent on each number of bolts, in single hole-to-hole comparisons: a few milliseconds. Own choice.
+///
+/// A lay that takes longer to find is not proposed; that the plates do not meet as they are stands all the same.
+const DRILLING_EFFORT: u64 = 200_000;
 
 /// The most bolts that go through as the plates are, and the holes that would have to be drilled for the rest.
 ///
@@ -60,8 +65,12 @@ pub fn drilling(
     flip: Flip,
 ) -> Result<Option<Drilling>, PatternFault> {
     let fits = |bolts: usize| -> Result<Option<Registration>, PatternFault> {
-        Ok(match register(a, b, bolt, bolts, flip)? {
-            Registered::Found(registration) if registration.fits() => Some(registration),
+        Ok(match register_within(a, b, bolt, bolts, flip, DRILLING_EFFORT)? {
+            Registered::Found(registration) | Registered::Undecided { at_least: Some(registration), .. }
+                if registration.fits() =>
+            {
+                Some(registration)
+            }
             _ => None,
         })
     };
