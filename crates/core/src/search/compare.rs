@@ -2,7 +2,7 @@
 
 use crate::build::Build;
 use crate::finding::Value;
-use crate::fit::{Answer, ComeBy, Desk, Footprint, judge};
+use crate::fit::{Answer, ComeBy, Desk, MEASURES, judge};
 
 /// How many builds are compared at most: more do not fit beside each other.
 pub const MOST_COMPARED: usize = 4;
@@ -36,25 +36,10 @@ pub struct Comparison {
     pub rows: Vec<Row>,
 }
 
-/// A line of the footprint: its name and how it is read.
-type Measure = (&'static str, fn(&Footprint) -> Option<Value>);
-
 /// Judges up to [`MOST_COMPARED`] builds and lays their figures side by side.
 pub fn compare(desk: &Desk, builds: &[Build]) -> Comparison {
     let answers: Vec<Answer> = builds.iter().take(MOST_COMPARED).map(|build| judge(desk, build)).collect();
-    let measures: [Measure; 10] = [
-        ("length", |f| f.length.map(Value::Length)),
-        ("width", |f| f.width.map(Value::Length)),
-        ("height", |f| f.height.map(Value::Length)),
-        ("rear-overhang", |f| f.rear_overhang.map(Value::Length)),
-        ("ground-clearance", |f| f.ground_clearance.map(Value::Length)),
-        ("departure", |f| f.departure.map(|end| Value::Angle(end.angle))),
-        ("breakover", |f| f.breakover.map(|end| Value::Angle(end.angle))),
-        ("mass", |f| f.mass.map(Value::Mass)),
-        ("front-load", |f| f.front_load.map(Value::Mass)),
-        ("rear-load", |f| f.rear_load.map(Value::Mass)),
-    ];
-    let mut rows: Vec<Row> = measures
+    let mut rows: Vec<Row> = MEASURES
         .iter()
         .map(|(name, of)| row(name, answers.iter().map(|answer| of(&answer.footprint)).collect()))
         .collect();
