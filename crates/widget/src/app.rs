@@ -1,7 +1,19 @@
 //! The whole widget in one element.
 
+use std::rc::Rc;
+
+use fitup_core::fit::{Desk, judge};
+use fitup_core::item::Catalogue;
+use fitup_core::search::reachable;
+use fitup_words::{Lang, Units, Words};
 use web_sys::HtmlElement;
 use yew::prelude::*;
+
+use crate::ctx::Ctx;
+use crate::hooks::{use_address, use_catalogue, use_later};
+use crate::same::Same;
+use crate::state::{Action, Mode, Session};
+use crate::views::Sheet;
 
 /// The element's attributes, as they stand.
 #[derive(Properties, Clone, PartialEq)]
@@ -28,8 +40,62 @@ pub struct AppProps {
     pub contact: Option<AttrValue>,
 }
 
+impl Reducible for Session {
+    type Action = Action;
+
+    fn reduce(self: Rc<Self>, action: Action) -> Rc<Self> {
+        Rc::new(self.after(action))
+    }
+}
+
 /// The widget.
 #[component]
-pub fn App(_props: &AppProps) -> Html {
-    html! { <p>{ "Fit-up" }</p> }
+pub fn App(props: &AppProps) -> Html {
+    let session = use_reducer(Session::default);
+    let act = {
+        let dispatcher = session.dispatcher();
+        use_callback((), move |action, ()| dispatcher.dispatch(action))
+    };
+    let attempt = use_state(|| 0u32);
+    use_catalogue(props.catalogue.clone(), *attempt, act.clone());
+    use_address(props.host.clone(), props.build.clone(), session.address(), act.clone());
+
+    let mode = props.mode.as_deref().and_then(Mode::named).unwrap_or_default();
+    let words = use_memo((lang(&session, props), units(&session, props)), |&(lang, units)| Words::new(lang, units));
+    let empty = use_memo((), |()| Desk::new(Catalogue::default()));
+    let desk = Same::from(session.desk.clone().unwrap_or(empty));
+    let build = Same::from(Rc::clone(session.build()));
+    let answer = use_memo((desk.clone(), build.clone()), |(desk, build)| judge(desk, build));
+    let reach = use_later(0, (desk.clone(), build.clone()), |(desk, build)| Same::new(reachable(desk, build)));
+
+    let ctx = Ctx { words: Same::from(words), desk, act, mode };
+    let retry = use_callback(attempt, |(), attempt| attempt.set(**attempt + 1));
+    html! {
+        <ContextProvider<Ctx> context={ctx}>
+            <Sheet
+                session={Same::from(Rc::new((*session).clone()))}
+                {build}
+                answer={Same::from(answer)}
+                {reach}
+                {retry}
+            />
+        </ContextProvider<Ctx>>
+    }
+}
+
+/// The reader's choice, else the attribute, else the browser's first language that there is.
+fn lang(session: &Session, props: &AppProps) -> Lang {
+    let attribute = || props.lang.as_deref().and_then(Lang::from_tag);
+    let browser = || {
+        let languages = web_sys::window()?.navigator().languages();
+        languages.iter().filter_map(|tag| tag.as_string()).find_map(|tag| Lang::from_tag(&tag))
+    };
+    session.lang.or_else(attribute).or_else(browser).unwrap_or_default()
+}
+
+/// The reader's choice, else the attribute, else by the browser's region.
+fn units(session: &Session, props: &AppProps) -> Units {
+    let attribute = || props.units.as_deref().and_then(Units::from_name);
+    let browser = || web_sys::window()?.navigator().language().filter(|tag| tag.ends_with("-US")).map(|_| Units::Us);
+    session.units.or_else(attribute).or_else(browser).unwrap_or_default()
 }

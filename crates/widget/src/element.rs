@@ -31,7 +31,7 @@ pub fn observed() -> Vec<String> {
 /// The style sheet of the shadow root.
 #[wasm_bindgen]
 pub fn styles() -> String {
-    include_str!("../../../www/style/widget.css").to_owned()
+    crate::style::STYLES.to_owned()
 }
 
 /// Shows the widget in `slot` for the element `host`; the number answers for it from now on.

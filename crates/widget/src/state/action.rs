@@ -2,7 +2,9 @@
 
 use std::rc::Rc;
 
+use fitup_core::finding::Subject;
 use fitup_core::fit::Desk;
+use fitup_words::{Lang, Units};
 
 use super::{Address, DrawingView, Edit, Notice, Sort, Step, Theme, Trouble, View};
 
@@ -31,14 +33,20 @@ pub enum Action {
     Turn(View),
     /// Look at the machine from another side.
     Look(DrawingView),
-    /// Open the joint at a place of the answer's list, or close the open one.
-    OpenJoint(Option<usize>),
+    /// Open what the answer says of a subject, or close what is open.
+    Open(Option<Subject>),
     /// Search the options.
     Search(String),
     /// Sort the options.
     Order(Sort),
     /// Choose colours.
     Theme(Theme),
+    /// Choose a language.
+    Speak(Lang),
+    /// Choose units.
+    MeasureIn(Units),
+    /// Fold the drawing in or out where there is little room.
+    Fold(bool),
     /// Put a notice away, or show one.
     Tell(Option<Notice>),
 }

@@ -4,10 +4,12 @@
 mod action;
 mod address;
 mod edit;
+pub mod entry;
 mod history;
 mod options;
 mod pick;
 mod prefs;
+mod rows;
 mod session;
 mod trouble;
 
@@ -18,5 +20,6 @@ pub use history::History;
 pub use options::{Sort, options, reach_of};
 pub use pick::{Pick, Step};
 pub use prefs::{DrawingView, Mode, Theme, View};
+pub use rows::{Row, rows};
 pub use session::{Session, Supply};
 pub use trouble::{Notice, Trouble};

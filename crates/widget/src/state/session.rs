@@ -5,7 +5,9 @@ use std::rc::Rc;
 use fitup_catalogue::link::{self, LinkError};
 use fitup_catalogue::{BuildFile, Unresolved};
 use fitup_core::build::Build;
+use fitup_core::finding::Subject;
 use fitup_core::fit::Desk;
+use fitup_words::{Lang, Units};
 
 use super::{Action, Address, DrawingView, History, Notice, Sort, Step, Theme, Trouble, View};
 
@@ -32,8 +34,10 @@ pub struct Session {
     pub trouble: Option<Trouble>,
     /// Builds.
     pub history: History,
-    /// Where the page stood before there was a catalogue to read its link against.
-    pub awaited: Option<Address>,
+    /// The link the page came with, while there is no catalogue to read it against, and after
+    /// that while not all of it could be read and nothing has been edited since: the address then
+    /// keeps it, so that nothing is lost.
+    pub kept: Option<String>,
     /// Something to tell.
     pub notice: Option<Notice>,
     /// The open step.
@@ -42,14 +46,20 @@ pub struct Session {
     pub view: View,
     /// How the machine is looked at.
     pub drawing: DrawingView,
-    /// The open joint.
-    pub joint: Option<usize>,
+    /// What of the answer is opened.
+    pub opened: Option<Subject>,
     /// Search in the open step.
     pub search: String,
     /// Order of the options.
     pub sort: Sort,
     /// Colours.
     pub theme: Theme,
+    /// Language, if the reader chose one.
+    pub lang: Option<Lang>,
+    /// Units, if the reader chose some.
+    pub units: Option<Units>,
+    /// Whether the drawing is folded in where there is little room.
+    pub folded: bool,
 }
 
 impl Session {
@@ -60,15 +70,13 @@ impl Session {
 
     /// Where the page should stand.
     pub fn address(&self) -> Address {
-        if let Some(awaited) = &self.awaited {
-            return awaited.clone();
-        }
         let build = self.build();
-        let link = self
-            .desk
-            .as_ref()
-            .filter(|_| **build != Build::default())
-            .map(|desk| link::write(&BuildFile::of(desk.catalogue(), build)));
+        let link = self.kept.clone().or_else(|| {
+            self.desk
+                .as_ref()
+                .filter(|_| **build != Build::default())
+                .map(|desk| link::write(&BuildFile::of(desk.catalogue(), build)))
+        });
         Address { link, step: self.step, view: self.view }
     }
 
@@ -93,11 +101,18 @@ impl Session {
             Action::Edit(edit) => {
                 if let Some(desk) = &self.desk {
                     let build = edit.apply(desk.catalogue(), self.history.present());
+                    self.kept = None;
                     self.history.go_on(build);
                 }
             }
-            Action::Undo => self.history.undo(),
-            Action::Redo => self.history.redo(),
+            Action::Undo => {
+                self.kept = None;
+                self.history.undo();
+            }
+            Action::Redo => {
+                self.kept = None;
+                self.history.redo();
+            }
             Action::OpenStep(step) => {
                 if self.step != step {
                     self.search.clear();
@@ -106,10 +121,13 @@ impl Session {
             }
             Action::Turn(view) => self.view = view,
             Action::Look(drawing) => self.drawing = drawing,
-            Action::OpenJoint(joint) => self.joint = joint,
+            Action::Open(subject) => self.opened = subject,
             Action::Search(search) => self.search = search,
             Action::Order(sort) => self.sort = sort,
             Action::Theme(theme) => self.theme = theme,
+            Action::Speak(lang) => self.lang = Some(lang),
+            Action::MeasureIn(units) => self.units = Some(units),
+            Action::Fold(folded) => self.folded = folded,
             Action::Tell(notice) => self.notice = notice,
         }
     }
@@ -122,28 +140,34 @@ impl Session {
             let file = BuildFile::of(before.catalogue(), self.build());
             self.open(&file, true);
         }
-        if let Some(address) = self.awaited.take() {
-            self.arrive(address);
+        if let Some(link) = self.kept.take() {
+            self.open_link(&link);
         }
     }
 
     /// Stands where an address says; without a catalogue, as soon as there is one.
     fn arrive(&mut self, address: Address) {
-        if self.desk.is_none() {
-            self.step = address.step;
-            self.view = address.view;
-            self.awaited = Some(address);
-            return;
-        }
-        if address == self.address() {
-            return;
-        }
+        let unchanged = address.link == self.address().link;
         self.step = address.step;
         self.view = address.view;
-        match address.link.as_deref().map(link::read) {
+        if unchanged {
+            return;
+        }
+        self.kept = None;
+        match address.link {
+            link if self.desk.is_none() => self.kept = link,
             None => self.history.go_on(Build::default()),
-            Some(Ok(file)) => self.open(&file, false),
-            Some(Err(error)) => self.notice = Some(Notice::Link(error)),
+            Some(link) => self.open_link(&link),
+        }
+    }
+
+    fn open_link(&mut self, link: &str) {
+        match link::read(link) {
+            Ok(file) => self.open(&file, false),
+            Err(error) => self.notice = Some(Notice::Link(error)),
+        }
+        if self.notice.is_some() {
+            self.kept = Some(link.to_owned());
         }
     }
 
@@ -230,6 +254,8 @@ mod tests {
         let opened = run([Action::Loaded(desk(&["a"])), Action::Arrive(address)]);
         assert_eq!(opened.notice.as_ref().and_then(Notice::link_error), Some(LinkError::CutOff));
         assert_eq!(**opened.build(), Build::default());
+        assert!(opened.address().link.is_some(), "the address keeps the link until something is edited");
+        assert_eq!(opened.after(choose(0)).kept, None);
     }
 
     #[test]

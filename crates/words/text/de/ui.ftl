@@ -90,3 +90,57 @@ ui-open-checks = { $count ->
 ui-against-bare = { $change } gegenüber der Maschine allein
 ui-reaches = Bestes noch erreichbares Ergebnis: { $verdict }
 ui-comes-with = Kommt mit { $item }
+
+ui-verdict-open = Noch offen
+    .meaning = Mit dem beginnen, was da ist: Maschine, Rahmen, Sitz oder Anbaugerät.
+ui-so-far = Bisher spricht nichts dagegen. Die übrigen Schritte sind noch offen.
+ui-item-list = Stückliste
+ui-steps = Schritte
+ui-settings = Einstellungen
+ui-views = Ansichten
+ui-view-fit = Passung
+ui-view-parts = Teile
+ui-view-loading = Verladen
+ui-view-weight = Gewicht
+ui-view-digging = Graben
+ui-view-site = Einsatzort
+ui-look-from = Blick von
+ui-look-side = Seite
+ui-look-plan = Oben
+ui-drawing = Zeichnung
+ui-drawing-none = Maschine, Rahmen, Sitz oder Anbaugerät wählen. Hier entsteht die Zeichnung im Maßstab.
+ui-short-length = Länge
+ui-short-width = Breite
+ui-short-height = Höhe
+ui-short-ground-clearance = Bodenfreiheit
+ui-short-departure = Böschung hinten
+ui-short-mass = Masse
+ui-short-front-load = Vorderachse
+ui-theme-system = Wie das Gerät
+ui-sort-name = Name
+ui-nothing-found = Dazu wurde nichts gefunden.
+ui-take-out = Herausnehmen
+ui-details-none = Hier stehen die Befunde, sobald etwas gewählt ist.
+ui-remedies-none = Kein Adapter, Sitz, Rahmen und keine Arbeit aus diesem Katalog hilft.
+ui-remedies-more = { $count ->
+    [one] { $count } weitere
+   *[other] { $count } weitere
+}
+ui-beyond-joints = Über die Verbindungen hinaus
+ui-no-part-number = Teilenummer nicht bekannt
+ui-forget = Vergessen
+ui-measure-what = Was gemessen wurde
+ui-measure-value = Wert
+ui-measure-tool = Gemessen mit
+ui-measure-enter = Eintragen
+ui-measure-wrong = Bitte eine Länge eingeben, etwa 412,5 oder 41,2 cm.
+ui-item = Posten
+ui-link-missing = Nicht alles aus dem Link steht in diesem Katalog. Der Rest ist geöffnet.
+ui-catalogue-no-address = Es ist kein Katalog genannt. Das Element braucht ein Attribut catalogue.
+ui-catalogue-newer = Der Katalog hat ein neueres Format, als diese Version liest. Die Seite neu laden, um die neue Version zu holen.
+ui-catalogue-kept = Der bisherige Katalog bleibt in Gebrauch.
+ui-more-problems = { $count ->
+    [one] und { $count } weiterer Fehler
+   *[other] und { $count } weitere Fehler
+}
+ui-standing = Stand

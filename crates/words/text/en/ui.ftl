@@ -92,3 +92,57 @@ ui-open-checks = { $count ->
 ui-against-bare = { $change } against the bare machine
 ui-reaches = Best still reachable: { $verdict }
 ui-comes-with = Comes with { $item }
+
+ui-verdict-open = Not started
+    .meaning = Start with whatever you have: a machine, a frame, a seat or an implement.
+ui-so-far = Nothing against it so far. The other steps are still open.
+ui-item-list = Item list
+ui-steps = Steps
+ui-settings = Settings
+ui-views = Views
+ui-view-fit = Fit
+ui-view-parts = Parts
+ui-view-loading = Loading
+ui-view-weight = Weight
+ui-view-digging = Digging
+ui-view-site = Site
+ui-look-from = Seen from
+ui-look-side = Side
+ui-look-plan = Above
+ui-drawing = Drawing
+ui-drawing-none = Choose a machine, a frame, a seat or an implement. It is drawn here to scale.
+ui-short-length = Length
+ui-short-width = Width
+ui-short-height = Height
+ui-short-ground-clearance = Clearance
+ui-short-departure = Departure
+ui-short-mass = Mass
+ui-short-front-load = Front axle
+ui-theme-system = As the device
+ui-sort-name = Name
+ui-nothing-found = Nothing here answers the search.
+ui-take-out = Take out
+ui-details-none = The findings stand here as soon as something is chosen.
+ui-remedies-none = No adapter, seat, frame or work in this catalogue helps.
+ui-remedies-more = { $count ->
+    [one] { $count } more
+   *[other] { $count } more
+}
+ui-beyond-joints = Beyond the joints
+ui-no-part-number = part number not known
+ui-forget = Forget
+ui-measure-what = What was measured
+ui-measure-value = Value
+ui-measure-tool = Measured with
+ui-measure-enter = Enter
+ui-measure-wrong = Enter a length, such as 412.5, 41.2 cm or 1 1/8 in.
+ui-item = Item
+ui-link-missing = Not everything in the link is in this catalogue. The rest is open.
+ui-catalogue-no-address = No catalogue is named. Give the element a catalogue attribute.
+ui-catalogue-newer = The catalogue is of a newer format than this version reads. Reload the page to get the new version.
+ui-catalogue-kept = The catalogue that was there before stays in use.
+ui-more-problems = { $count ->
+    [one] and { $count } more mistake
+   *[other] and { $count } more mistakes
+}
+ui-standing = Standing

@@ -90,3 +90,57 @@ ui-open-checks = { $count ->
 ui-against-bare = { $change } respecto a la máquina sola
 ui-reaches = Lo mejor aún alcanzable: { $verdict }
 ui-comes-with = Viene con { $item }
+
+ui-verdict-open = Sin empezar
+    .meaning = Empiece por lo que tenga: máquina, bastidor, asiento o implemento.
+ui-so-far = Nada en contra por ahora. Faltan los demás pasos.
+ui-item-list = Lista de elementos
+ui-steps = Pasos
+ui-settings = Ajustes
+ui-views = Vistas
+ui-view-fit = Montaje
+ui-view-parts = Piezas
+ui-view-loading = Carga
+ui-view-weight = Peso
+ui-view-digging = Excavación
+ui-view-site = Obra
+ui-look-from = Visto desde
+ui-look-side = Lado
+ui-look-plan = Arriba
+ui-drawing = Dibujo
+ui-drawing-none = Elija máquina, bastidor, asiento o implemento. Aquí se dibuja a escala.
+ui-short-length = Largo
+ui-short-width = Ancho
+ui-short-height = Alto
+ui-short-ground-clearance = Altura libre
+ui-short-departure = Salida
+ui-short-mass = Masa
+ui-short-front-load = Eje delantero
+ui-theme-system = Como el dispositivo
+ui-sort-name = Nombre
+ui-nothing-found = Nada coincide con la búsqueda.
+ui-take-out = Quitar
+ui-details-none = Aquí aparecen los resultados en cuanto elija algo.
+ui-remedies-none = Ningún adaptador, asiento, bastidor ni trabajo de este catálogo ayuda.
+ui-remedies-more = { $count ->
+    [one] { $count } más
+   *[other] { $count } más
+}
+ui-beyond-joints = Más allá de las uniones
+ui-no-part-number = número de pieza desconocido
+ui-forget = Olvidar
+ui-measure-what = Qué se midió
+ui-measure-value = Valor
+ui-measure-tool = Medido con
+ui-measure-enter = Introducir
+ui-measure-wrong = Introduzca una longitud, por ejemplo 412,5 o 41,2 cm.
+ui-item = Elemento
+ui-link-missing = No todo lo del enlace está en este catálogo. Lo demás está abierto.
+ui-catalogue-no-address = No se indica ningún catálogo. Dé al elemento un atributo catalogue.
+ui-catalogue-newer = El catálogo tiene un formato más nuevo que el que lee esta versión. Recargue la página para obtener la nueva.
+ui-catalogue-kept = El catálogo anterior sigue en uso.
+ui-more-problems = { $count ->
+    [one] y { $count } error más
+   *[other] y { $count } errores más
+}
+ui-standing = Condición

@@ -90,3 +90,57 @@ ui-open-checks = { $count ->
 ui-against-bare = { $change } par rapport à la machine seule
 ui-reaches = Meilleur résultat encore possible : { $verdict }
 ui-comes-with = Fourni avec { $item }
+
+ui-verdict-open = Pas commencé
+    .meaning = Commencez par ce que vous avez : machine, châssis, siège ou outil.
+ui-so-far = Rien ne s’y oppose pour l’instant. Les autres étapes restent à choisir.
+ui-item-list = Nomenclature
+ui-steps = Étapes
+ui-settings = Réglages
+ui-views = Vues
+ui-view-fit = Montage
+ui-view-parts = Pièces
+ui-view-loading = Chargement
+ui-view-weight = Poids
+ui-view-digging = Creusement
+ui-view-site = Chantier
+ui-look-from = Vu de
+ui-look-side = Côté
+ui-look-plan = Dessus
+ui-drawing = Dessin
+ui-drawing-none = Choisissez machine, châssis, siège ou outil. Le dessin à l’échelle apparaît ici.
+ui-short-length = Longueur
+ui-short-width = Largeur
+ui-short-height = Hauteur
+ui-short-ground-clearance = Garde au sol
+ui-short-departure = Angle de fuite
+ui-short-mass = Masse
+ui-short-front-load = Essieu avant
+ui-theme-system = Comme l’appareil
+ui-sort-name = Nom
+ui-nothing-found = Rien ne correspond à la recherche.
+ui-take-out = Retirer
+ui-details-none = Les constats s’affichent ici dès qu’un choix est fait.
+ui-remedies-none = Aucun adaptateur, siège, châssis ni travail de ce catalogue n’aide.
+ui-remedies-more = { $count ->
+    [one] { $count } autre
+   *[other] { $count } autres
+}
+ui-beyond-joints = Au-delà des liaisons
+ui-no-part-number = numéro de pièce inconnu
+ui-forget = Oublier
+ui-measure-what = Ce qui a été mesuré
+ui-measure-value = Valeur
+ui-measure-tool = Mesuré avec
+ui-measure-enter = Saisir
+ui-measure-wrong = Saisissez une longueur, par exemple 412,5 ou 41,2 cm.
+ui-item = Élément
+ui-link-missing = Tout ce que contient le lien n’est pas dans ce catalogue. Le reste est ouvert.
+ui-catalogue-no-address = Aucun catalogue n’est indiqué. Donnez à l’élément un attribut catalogue.
+ui-catalogue-newer = Le catalogue est d’un format plus récent que celui que lit cette version. Rechargez la page pour obtenir la nouvelle.
+ui-catalogue-kept = Le catalogue précédent reste en service.
+ui-more-problems = { $count ->
+    [one] et { $count } autre erreur
+   *[other] et { $count } autres erreurs
+}
+ui-standing = Statut

@@ -1,0 +1,9 @@
+//! What the widget shares with the page: the catalogue's file, the address, the clock.
+
+mod use_address;
+mod use_catalogue;
+mod use_later;
+
+pub use use_address::use_address;
+pub use use_catalogue::use_catalogue;
+pub use use_later::use_later;

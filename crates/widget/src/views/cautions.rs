@@ -1,0 +1,41 @@
+//! The cautions that go with the answer.
+
+use std::collections::BTreeSet;
+
+use fitup_core::finding::Caution;
+use fitup_core::fit::Answer;
+use yew::prelude::*;
+
+use crate::ctx::use_ctx;
+use crate::same::Same;
+
+#[derive(Properties, PartialEq)]
+pub struct CautionsProps {
+    /// The answer.
+    pub answer: Same<Answer>,
+}
+
+/// The planning-aid caution always, the others with the findings they bear on.
+#[component]
+pub fn Cautions(props: &CautionsProps) -> Html {
+    let ctx = use_ctx();
+    let mut cautions: BTreeSet<Caution> = props.answer.findings.iter().flat_map(|f| f.cautions.clone()).collect();
+    cautions.insert(Caution::PlanningAid);
+    let notice = &ctx.catalogue().name.notice;
+    html! {
+        <footer class="cautions">
+            <h3>{ ctx.text("ui-cautions") }</h3>
+            <dl>
+                for caution in cautions {
+                    <div key={format!("{caution:?}")}>
+                        <dt>{ ctx.words.caution_title(caution) }</dt>
+                        <dd>{ ctx.words.caution(caution) }</dd>
+                    </div>
+                }
+            </dl>
+            if !notice.is_empty() {
+                <p>{ notice.clone() }</p>
+            }
+        </footer>
+    }
+}

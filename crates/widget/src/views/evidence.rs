@@ -1,0 +1,34 @@
+//! A grade of evidence by its line type: the firmer the line, the firmer the evidence.
+
+use fitup_core::finding::Grade;
+use yew::prelude::*;
+
+use crate::ctx::use_ctx;
+
+#[derive(Properties, PartialEq)]
+pub struct EvidenceProps {
+    /// Which grade.
+    pub grade: Grade,
+}
+
+/// The line and the word.
+#[component]
+pub fn Evidence(props: &EvidenceProps) -> Html {
+    let ctx = use_ctx();
+    let (width, dashes) = match props.grade {
+        Grade::Listed => ("3.4", None),
+        Grade::SamePart => ("2", None),
+        Grade::ReplacedPart => ("2", Some("12 3")),
+        Grade::Measured => ("1.4", Some("9 2.5 1.5 2.5")),
+        Grade::Drawing => ("1.4", Some("4.5 3")),
+        Grade::None => ("1.4", Some("1 4")),
+    };
+    html! {
+        <span class="evidence" title={ctx.words.grade_meaning(props.grade)}>
+            <svg viewBox="0 0 40 12" aria-hidden="true" focusable="false">
+                <path d="M0 6h40" stroke-width={width} stroke-dasharray={dashes} />
+            </svg>
+            <span>{ ctx.words.grade(props.grade) }</span>
+        </span>
+    }
+}

@@ -1,0 +1,56 @@
+//! A joint opened: part numbers on both sides, hole patterns, margin, measurements.
+
+use fitup_core::build::Build;
+use fitup_core::fit::Answer;
+use fitup_core::item::ItemRef;
+use yew::prelude::*;
+
+use super::measure::Measure;
+use super::overlay::OverlayPicture;
+use crate::ctx::use_ctx;
+use crate::same::Same;
+
+#[derive(Properties, PartialEq)]
+pub struct JointBodyProps {
+    /// Which joint of the answer.
+    pub joint: usize,
+    /// The answer.
+    pub answer: Same<Answer>,
+    /// The build.
+    pub build: Same<Build>,
+}
+
+/// The joint's two sides and what is known of them.
+#[component]
+pub fn JointBody(props: &JointBodyProps) -> Html {
+    let ctx = use_ctx();
+    let JointBodyProps { joint: index, answer, build } = props;
+    let Some(joint) = answer.joints.get(*index) else { return Html::default() };
+    let side = |item: ItemRef, port: &str, parts: &[String]| {
+        html! {
+            <div class="side">
+                <h5>{ ctx.words.kind(item) }{ ": " }{ ctx.label(item) }</h5>
+                if parts.is_empty() {
+                    <p class="soft">{ ctx.text("ui-no-part-number") }</p>
+                } else {
+                    <p class="part-number">{ parts.join(", ") }</p>
+                }
+                <p class="small soft">{ port.to_owned() }</p>
+            </div>
+        }
+    };
+    html! {
+        <>
+            <div class="sides" role="group" aria-label={ctx.text("ui-part-numbers")}>
+                { side(joint.carrier.0, &joint.carrier.1, &joint.carrier_parts) }
+                { side(joint.carried.0, &joint.carried.1, &joint.carried_parts) }
+            </div>
+            if joint.overlay.is_some() {
+                <OverlayPicture joint={*index} answer={answer.clone()} />
+            }
+            <Measure
+                sides={vec![joint.carrier.clone(), joint.carried.clone()]} build={build.clone()}
+            />
+        </>
+    }
+}

@@ -1,0 +1,58 @@
+//! Something to tell once, above the sheet.
+
+use fitup_catalogue::link::LinkError;
+use yew::prelude::*;
+
+use super::icon::{Glyph, Icon};
+use crate::ctx::use_ctx;
+use crate::state::{Action, Notice};
+
+#[derive(Properties, PartialEq)]
+pub struct NoticesProps {
+    /// What to tell.
+    pub notice: Option<Notice>,
+}
+
+/// The notice, until it is put away.
+#[component]
+pub fn Notices(props: &NoticesProps) -> Html {
+    let ctx = use_ctx();
+    let Some(notice) = &props.notice else { return Html::default() };
+    let said = match notice {
+        Notice::Link(error) => html! {
+            <p>
+                {
+                    ctx.text(match error {
+                        LinkError::CutOff => "ui-link-cut-off",
+                        LinkError::Newer(_) => "ui-link-newer",
+                        LinkError::TooLong | LinkError::NotALink | LinkError::NotABuild => "ui-link-not-ours",
+                    })
+                }
+            </p>
+        },
+        Notice::Missing(missing) => html! {
+            <>
+                <p>{ ctx.text("ui-link-missing") }</p>
+                <ul>
+                    for (at, one) in missing.iter().enumerate() {
+                        <li key={at}>
+                            { ctx.text_with("ui-not-in-catalogue", &[("id", one.text.clone().into())]) }
+                        </li>
+                    }
+                </ul>
+            </>
+        },
+    };
+    let act = ctx.act.clone();
+    html! {
+        <div class="notice" role="alert">
+            <div>{ said }</div>
+            <button
+                type="button" class="button bare" aria-label={ctx.text("ui-close")} title={ctx.text("ui-close")}
+                onclick={move |_| act.emit(Action::Tell(None))}
+            >
+                <Icon glyph={Glyph::Close} />
+            </button>
+        </div>
+    }
+}

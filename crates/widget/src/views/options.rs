@@ -1,0 +1,129 @@
+//! The options of the open step: search, order, cards. Long lists show what is in sight only.
+
+use fitup_core::build::Build;
+use fitup_core::search::Reachable;
+use web_sys::{HtmlElement, HtmlInputElement, HtmlSelectElement, KeyboardEvent};
+use yew::prelude::*;
+
+use super::card::Card;
+use crate::ctx::use_ctx;
+use crate::same::Same;
+use crate::say;
+use crate::state::{Action, Pick, Sort, Step, options, reach_of};
+
+/// Options up to which there is no search: they are seen at once.
+const NO_SEARCH: usize = 5;
+
+#[derive(Properties, PartialEq)]
+pub struct OptionsProps {
+    /// The step.
+    pub step: Step,
+    /// What is picked.
+    pub chosen: Option<Pick>,
+    /// The build.
+    pub build: Same<Build>,
+    /// What each option leads to.
+    pub reach: Option<Same<Reachable>>,
+    /// The search.
+    pub search: AttrValue,
+    /// The order.
+    pub sort: Sort,
+}
+
+/// The options.
+#[component]
+pub fn Options(props: &OptionsProps) -> Html {
+    let ctx = use_ctx();
+    let OptionsProps { step, chosen, build, reach, search, sort } = props;
+    let all = Pick::all(ctx.catalogue(), *step).len();
+    // The order is settled when the step is opened, searched or sorted, and again when what can
+    // be reached was not known yet: cards must not jump about under the finger.
+    let picks = {
+        let reach = reach.clone();
+        let key = (ctx.desk.clone(), *step, search.clone(), *sort, reach.is_some(), ctx.words.clone());
+        use_memo(key, move |(desk, step, search, sort, _, words)| {
+            let nothing = Reachable::default();
+            let hitch = words.ui("ui-on-hitch", &[]);
+            options(desk, reach.as_deref().unwrap_or(&nothing), *step, search, *sort, &hitch)
+        })
+    };
+    let list = use_node_ref();
+    let entered = {
+        let act = ctx.act.clone();
+        move |event: InputEvent| {
+            if let Some(input) = event.target_dyn_into::<HtmlInputElement>() {
+                act.emit(Action::Search(input.value()));
+            }
+        }
+    };
+    let ordered = {
+        let act = ctx.act.clone();
+        move |event: Event| {
+            let chosen = event.target_dyn_into::<HtmlSelectElement>().map(|select| select.value());
+            if let Some(sort) = Sort::ALL.into_iter().find(|sort| Some(sort.name()) == chosen.as_deref()) {
+                act.emit(Action::Order(sort));
+            }
+        }
+    };
+    let stop = chosen.filter(|pick| picks.contains(pick)).or_else(|| picks.first().copied());
+    html! {
+        <>
+            if all > NO_SEARCH {
+                <div class="options-tools">
+                    <input
+                        class="entry" type="search" value={search.clone()} oninput={entered}
+                        placeholder={ctx.text("ui-search")} aria-label={ctx.text("ui-search")}
+                    />
+                    <select class="entry" aria-label={ctx.text("ui-sort")} onchange={ordered}>
+                        for one in Sort::ALL {
+                            <option key={one.name()} value={one.name()} selected={one == *sort}>
+                                { ctx.text(&format!("ui-sort-{}", one.name())) }
+                            </option>
+                        }
+                    </select>
+                </div>
+            }
+            <div
+                class="options" role="listbox" aria-label={ctx.text(&format!("ui-step-{}", step.name()))}
+                ref={list.clone()} onkeydown={move |event| move_focus(&event, &list)}
+            >
+                for (at, pick) in picks.iter().copied().enumerate() {
+                    <Card
+                        key={format!("{pick:?}")} {pick} chosen={Some(pick) == *chosen} stop={Some(pick) == stop}
+                        on_hand={pick.item().is_some_and(|item| build.on_hand.contains(&item))}
+                        verdict={reach.as_ref().and_then(|reach| reach_of(reach, pick)).map(|reach| reach.verdict)}
+                        why={
+                            reach.as_ref().and_then(|reach| reach_of(reach, pick))
+                                .and_then(|reach| reach.reason(&ctx.desk))
+                                .map(|finding| AttrValue::from(say::short(&ctx, &finding)))
+                        }
+                        place={at + 1} of={picks.len()}
+                    />
+                }
+                if picks.is_empty() {
+                    <p class="soft">{ ctx.text("ui-nothing-found") }</p>
+                }
+            </div>
+        </>
+    }
+}
+
+/// The arrow keys go from card to card; Tab leaves the list.
+fn move_focus(event: &KeyboardEvent, list: &NodeRef) {
+    let Some(list) = list.cast::<HtmlElement>() else { return };
+    let Some(now) = event.target_dyn_into::<HtmlElement>().filter(|at| at.get_attribute("role").is_some()) else {
+        return;
+    };
+    let next = match event.key().as_str() {
+        "ArrowDown" | "ArrowRight" => now.next_element_sibling(),
+        "ArrowUp" | "ArrowLeft" => now.previous_element_sibling(),
+        "Home" => list.first_element_child(),
+        "End" => list.last_element_child(),
+        _ => return,
+    };
+    event.prevent_default();
+    let next = next.and_then(|next| wasm_bindgen::JsCast::dyn_into::<HtmlElement>(next).ok());
+    if let Some(next) = next {
+        let _ = next.focus();
+    }
+}

@@ -1,0 +1,87 @@
+//! Parts to buy: what the build needs, what is on hand, what it costs.
+
+use fitup_core::build::Build;
+use fitup_core::fit::{Answer, ComeBy, PartsLine};
+use web_sys::HtmlInputElement;
+use yew::prelude::*;
+
+use crate::ctx::use_ctx;
+use crate::same::Same;
+use crate::state::{Action, Edit};
+
+#[derive(Properties, PartialEq)]
+pub struct PartsProps {
+    /// The answer.
+    pub answer: Same<Answer>,
+    /// The build.
+    pub build: Same<Build>,
+}
+
+/// The table of parts.
+#[component]
+pub fn Parts(props: &PartsProps) -> Html {
+    let ctx = use_ctx();
+    let parts = &props.answer.parts;
+    if parts.lines.is_empty() {
+        return html! { <p class="details-none soft">{ ctx.text("ui-details-none") }</p> };
+    }
+    let line = |line: &PartsLine| {
+        let item = line.item;
+        let price = match line.come_by {
+            ComeBy::OnHand => ctx.text("ui-on-hand"),
+            ComeBy::ComesWith(other) => {
+                ctx.text_with("ui-comes-with", &[("item", ctx.label(other).into())])
+            }
+            ComeBy::Buy => line.price.map_or_else(|| ctx.text("ui-price-on-request"), |price| ctx.money(price)),
+        };
+        let act = ctx.act.clone();
+        let toggled = move |event: Event| {
+            if let Some(input) = event.target_dyn_into::<HtmlInputElement>() {
+                act.emit(Action::Edit(Edit::OnHand(item, input.checked())));
+            }
+        };
+        html! {
+            <>
+                <th scope="row"><span class="small soft">{ ctx.words.kind(item) }</span>{ ctx.label(item) }</th>
+                <td class="figure">{ ctx.words.reader().count(line.quantity.into()) }</td>
+                <td class="figure">{ price }</td>
+                <td>
+                    <label class="tick">
+                        <input type="checkbox" checked={line.come_by == ComeBy::OnHand} onchange={toggled} />
+                        <span>{ ctx.text("ui-on-hand") }</span>
+                        <span class="unseen">{ ctx.label(item) }</span>
+                    </label>
+                </td>
+            </>
+        }
+    };
+    let total = parts.total.map_or_else(|| ctx.text("ui-price-on-request"), |total| ctx.money(total));
+    html! {
+        <>
+            <h3>{ ctx.text("ui-parts") }</h3>
+            <table class="parts">
+                <thead>
+                    <tr>
+                        <th scope="col">{ ctx.text("ui-item") }</th>
+                        <th scope="col" class="figure">{ ctx.text("ui-quantity") }</th>
+                        <th scope="col" class="figure">{ ctx.text("ui-price") }</th>
+                        <th scope="col">{ ctx.text("ui-on-hand") }</th>
+                    </tr>
+                </thead>
+                <tbody>
+                    for (at, one) in parts.lines.iter().enumerate() {
+                        <tr key={at}>{ line(one) }</tr>
+                    }
+                </tbody>
+                <tfoot>
+                    <tr>
+                        <th scope="row">{ ctx.text("ui-total") }</th>
+                        <td></td>
+                        <td class="figure">{ total }</td>
+                        <td>{ ctx.words.reader().work(parts.work) }{ " " }{ ctx.text("ui-work-time") }</td>
+                    </tr>
+                </tfoot>
+            </table>
+        </>
+    }
+}

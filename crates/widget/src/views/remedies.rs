@@ -1,0 +1,75 @@
+//! What would help: changes to the build, each tried with one touch and undone with one.
+
+use fitup_core::build::Build;
+use fitup_core::search::{Remedy, remedies};
+use yew::prelude::*;
+
+use super::verdict::VerdictWord;
+use crate::ctx::use_ctx;
+use crate::hooks::use_later;
+use crate::same::Same;
+use crate::say;
+use crate::state::{Action, Edit};
+
+/// Remedies shown at once; the best stand first.
+const SHOWN: usize = 4;
+/// Milliseconds after the last change until remedies are searched: the answer is painted first.
+const AFTER: u32 = 120;
+
+#[derive(Properties, PartialEq)]
+pub struct RemediesProps {
+    /// The build.
+    pub build: Same<Build>,
+}
+
+/// The remedies of the build at hand.
+#[component]
+pub fn Remedies(props: &RemediesProps) -> Html {
+    let ctx = use_ctx();
+    let all = use_state_eq(|| false);
+    let found = use_later(AFTER, (ctx.desk.clone(), props.build.clone()), |(desk, build)| {
+        (build.clone(), Same::new(remedies(desk, build)))
+    });
+    // What was found for another build is not shown for this one.
+    let Some((_, found)) = found.filter(|(build, _)| *build == props.build) else { return Html::default() };
+    if found.is_empty() {
+        return html! { <p class="details-none soft">{ ctx.text("ui-remedies-none") }</p> };
+    }
+    let shown = if *all { found.len() } else { SHOWN };
+    let card = |remedy: &Remedy| {
+        let build = remedy.build.clone();
+        let act = ctx.act.clone();
+        html! {
+            <>
+                <div>
+                    for (at, step) in say::remedy_steps(&ctx, remedy).into_iter().enumerate() {
+                        <p key={at} class="remedy-step">{ step }</p>
+                    }
+                    <VerdictWord verdict={remedy.verdict} />
+                    <p class="small soft">{ say::remedy_effect(&ctx, remedy) }</p>
+                </div>
+                <button
+                    type="button" class="button"
+                    onclick={move |_| act.emit(Action::Edit(Edit::Take(Box::new(build.clone()))))}
+                >
+                    { ctx.text("ui-try-remedy") }
+                </button>
+            </>
+        }
+    };
+    html! {
+        <section class="remedies" aria-label={ctx.text("ui-remedies")}>
+            <h3>{ ctx.text("ui-remedies") }</h3>
+            <ul>
+                for (at, remedy) in found.iter().take(shown).enumerate() {
+                    <li key={at} class="remedy">{ card(remedy) }</li>
+                }
+            </ul>
+            if found.len() > shown {
+                <button type="button" class="button bare" onclick={move |_| all.set(true)}>
+                    { ctx.text_with("ui-remedies-more", &[("count", (found.len() - shown).into())]) }
+                </button>
+            }
+        </section>
+    }
+}

@@ -1,0 +1,77 @@
+//! One subject of the answer: its verdict, its worst finding, its evidence; opened, the rest.
+
+use fitup_core::build::Build;
+use fitup_core::finding::Subject;
+use fitup_core::fit::Answer;
+use yew::prelude::*;
+
+use super::evidence::Evidence;
+use super::finding_body::FindingBody;
+use super::icon::{Glyph, Icon};
+use super::joint_body::JointBody;
+use super::verdict::VerdictMark;
+use crate::ctx::use_ctx;
+use crate::same::Same;
+use crate::say;
+use crate::state::{Action, Row};
+
+#[derive(Properties, PartialEq)]
+pub struct RowItemProps {
+    /// The row.
+    pub row: Row,
+    /// The answer.
+    pub answer: Same<Answer>,
+    /// The build.
+    pub build: Same<Build>,
+    /// Whether it is opened.
+    pub open: bool,
+}
+
+/// The row.
+#[component]
+pub fn RowItem(props: &RowItemProps) -> Html {
+    let ctx = use_ctx();
+    let RowItemProps { row, answer, build, open } = props;
+    let worst = row.findings.first().and_then(|&index| answer.findings.get(index));
+    let toggle = {
+        let (act, to) = (ctx.act.clone(), (!open).then_some(row.subject));
+        move |_: MouseEvent| act.emit(Action::Open(to))
+    };
+    let between = match row.subject {
+        Subject::Joint(_, a, b) | Subject::Clearance(a, b) => {
+            Some(format!("{} ↔ {}", ctx.label(a), ctx.label(b)))
+        }
+        _ => None,
+    };
+    html! {
+        <li class="joint">
+            <h4>
+                <button type="button" class="joint-head" aria-expanded={open.to_string()} onclick={toggle}>
+                    <VerdictMark verdict={row.verdict} />
+                    <span class="unseen">{ ctx.words.verdict(row.verdict) }{ ": " }</span>
+                    <span class="joint-text">
+                        <span class="joint-name">{ say::subject(&ctx, row.subject) }</span>
+                        if let Some(between) = between {
+                            <span class="joint-between">{ between }</span>
+                        }
+                        <span class="joint-line">{ worst.map(|finding| say::sentence(&ctx, finding)) }</span>
+                    </span>
+                    if let Some(worst) = worst {
+                        <Evidence grade={worst.evidence.grade} />
+                    }
+                    <Icon glyph={Glyph::Chevron} />
+                </button>
+            </h4>
+            if *open {
+                <div class="joint-body">
+                    for index in row.findings.iter().copied() {
+                        <FindingBody key={index} {index} answer={answer.clone()} />
+                    }
+                    if let Some(joint) = row.joint {
+                        <JointBody {joint} answer={answer.clone()} build={build.clone()} />
+                    }
+                </div>
+            }
+        </li>
+    }
+}

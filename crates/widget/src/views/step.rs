@@ -1,0 +1,95 @@
+//! One step of the item list.
+
+use fitup_core::build::Build;
+use fitup_core::search::Reachable;
+use yew::prelude::*;
+
+use super::icon::{Glyph, Icon};
+use super::options::Options;
+use crate::ctx::use_ctx;
+use crate::same::Same;
+use crate::state::{Action, Edit, Pick, Sort, Step};
+
+#[derive(Properties, PartialEq)]
+pub struct StepItemProps {
+    /// The step.
+    pub step: Step,
+    /// What is picked.
+    pub chosen: Option<Pick>,
+    /// Whether that is on hand.
+    pub on_hand: bool,
+    /// Whether its options are shown.
+    pub open: bool,
+    /// The step that is open to answer after this one.
+    pub next: Option<Step>,
+    /// The build, while open.
+    pub build: Option<Same<Build>>,
+    /// What each option leads to, while open.
+    pub reach: Option<Same<Reachable>>,
+    /// The search.
+    pub search: AttrValue,
+    /// The order.
+    pub sort: Sort,
+}
+
+/// A row of the item list; opened, its options.
+#[component]
+pub fn StepItem(props: &StepItemProps) -> Html {
+    let ctx = use_ctx();
+    let StepItemProps { step, chosen, on_hand, open, next, build, reach, search, sort } = props;
+    let (step, name) = (*step, step.name());
+    let toggle = {
+        let (act, to) = (ctx.act.clone(), (!open).then_some(step));
+        move |_: MouseEvent| act.emit(Action::OpenStep(to))
+    };
+    let aside = match chosen.and_then(Pick::item) {
+        Some(_) if *on_hand => ctx.text("ui-on-hand"),
+        Some(item) => ctx.catalogue().body(item).price.map(|price| ctx.money(price)).unwrap_or_default(),
+        None => String::new(),
+    };
+    let go_on = next.map(|next| {
+        let act = ctx.act.clone();
+        (next, move |_: MouseEvent| act.emit(Action::OpenStep(Some(next))))
+    });
+    html! {
+        <li class="step" data-open={open.then_some("")} data-chosen={chosen.map(|_| "")}>
+            <h3>
+                <button
+                    type="button" class="step-head" id={format!("step-{name}")} aria-expanded={open.to_string()}
+                    aria-controls={format!("options-{name}")} onclick={toggle}
+                >
+                    <span class="balloon" aria-hidden="true">{ step.number() }</span>
+                    <span class="step-text">
+                        <span class="step-name">{ ctx.text(&format!("ui-step-{name}")) }</span>
+                        <span class="step-choice">
+                            { chosen.map_or_else(|| ctx.text("ui-step-choose"), |pick| ctx.pick_label(pick)) }
+                        </span>
+                    </span>
+                    <span class="step-aside">{ aside }</span>
+                    <Icon glyph={Glyph::Chevron} />
+                </button>
+            </h3>
+            if let Some(build) = build {
+                <div class="step-body" id={format!("options-{name}")}>
+                    <Options
+                        {step} chosen={*chosen} build={build.clone()} reach={reach.clone()}
+                        search={search.clone()} sort={*sort}
+                    />
+                    <div class="step-foot">
+                        if chosen.is_some() {
+                            <button type="button" class="button bare" onclick={ctx.on(move || Edit::Clear(step))}>
+                                { ctx.text("ui-take-out") }
+                            </button>
+                            if let Some((next, go)) = go_on {
+                                <button type="button" class="button firm" onclick={go}>
+                                    { ctx.text(&format!("ui-step-{}", next.name())) }
+                                    <Icon glyph={Glyph::Next} />
+                                </button>
+                            }
+                        }
+                    </div>
+                </div>
+            }
+        </li>
+    }
+}
