@@ -40,9 +40,7 @@ pub fn use_catalogue(address: Option<AttrValue>, attempt: u32, act: Callback<Act
                     });
                     let action = match fetch(&address, signal.as_ref(), &act).await {
                         Ok(bytes) => outcome(&address, read_bytes(&bytes)),
-                        Err(reason) => {
-                            Action::Failed(Trouble::Unreachable { address: address.to_string(), reason })
-                        }
+                        Err(reason) => Action::Failed(Trouble::Unreachable { address: address.to_string(), reason }),
                     };
                     act.emit(action);
                 });

@@ -35,9 +35,10 @@ pub fn rows(answer: &Answer) -> Vec<Row> {
 
 fn joint_of(answer: &Answer, subject: Subject) -> Option<usize> {
     let Subject::Joint(role, carrier, carried) = subject else { return None };
-    answer.joints.iter().position(|joint| {
-        joint.role == role && joint.carrier.0 == carrier && joint.carried.0 == carried
-    })
+    answer
+        .joints
+        .iter()
+        .position(|joint| joint.role == role && joint.carrier.0 == carrier && joint.carried.0 == carried)
 }
 
 #[cfg(test)]

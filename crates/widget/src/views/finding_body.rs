@@ -1,6 +1,7 @@
 //! One finding in full: for the shopper, for the workshop, its evidence, its checks.
 
 use fitup_core::fit::Answer;
+use fitup_words::LineRole;
 use yew::prelude::*;
 
 use super::verdict::VerdictWord;
@@ -21,19 +22,16 @@ pub struct FindingBodyProps {
 pub fn FindingBody(props: &FindingBodyProps) -> Html {
     let ctx = use_ctx();
     let Some(finding) = props.answer.findings.get(props.index) else { return Html::default() };
+    let class = |role| match role {
+        LineRole::Sentence => "finding-says",
+        LineRole::Check => "finding-check",
+        LineRole::Evidence | LineRole::Step | LineRole::Parts | LineRole::Caution => "finding-rests",
+    };
     html! {
         <div class="finding">
             <VerdictWord verdict={finding.verdict} />
-            <p>{ say::workshop(&ctx, finding) }</p>
-            for (at, line) in say::evidence(&ctx, finding).into_iter().enumerate() {
-                <p key={at} class="soft">{ line }</p>
-            }
-            if !finding.checks.is_empty() {
-                <ul class="checks" aria-label={ctx.text("ui-checks")}>
-                    for (at, check) in finding.checks.iter().enumerate() {
-                        <li key={at}>{ say::check(&ctx, check) }</li>
-                    }
-                </ul>
+            for (at, (role, said)) in say::workshop(&ctx, finding).into_iter().enumerate() {
+                <p key={at} class={class(role)}>{ said }</p>
             }
         </div>
     }

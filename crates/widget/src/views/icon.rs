@@ -39,7 +39,9 @@ pub fn Icon(props: &IconProps) -> Html {
     let path = match props.glyph {
         Glyph::Undo => "M4 8h8a4 4 0 0 1 0 8H8M4 8l4-4M4 8l4 4",
         Glyph::Redo => "M16 8H8a4 4 0 0 0 0 8h4M16 8l-4-4m4 4-4 4",
-        Glyph::Settings => "M3 6h7m5 0h2M3 14h2m5 0h7M15 6a2.3 2.3 0 1 1-5 0 2.3 2.3 0 0 1 5 0ZM10 14a2.3 2.3 0 1 1-5 0 2.3 2.3 0 0 1 5 0Z",
+        Glyph::Settings => {
+            "M3 6h7m5 0h2M3 14h2m5 0h7M15 6a2.3 2.3 0 1 1-5 0 2.3 2.3 0 0 1 5 0ZM10 14a2.3 2.3 0 1 1-5 0 2.3 2.3 0 0 1 5 0Z"
+        }
         Glyph::Chevron => "m5 8 5 5 5-5",
         Glyph::Close => "m5 5 10 10m0-10L5 15",
         Glyph::Share => "M10 12V3m0 0L6.5 6.5M10 3l3.5 3.5M4 10v7h12v-7",

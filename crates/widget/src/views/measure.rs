@@ -89,7 +89,7 @@ pub fn Measure(props: &MeasureProps) -> Html {
                 <select class="entry" ref={what} aria-label={ctx.text("ui-measure-what")}>
                     for (at, (item, _, dimension)) in choices.iter().enumerate() {
                         <option key={at} value={at.to_string()}>
-                            { ctx.label(*item) }{ ": " }{ say::dimension(&ctx, dimension) }
+                            { ctx.label(*item) }{ ": " }{ ctx.words.value_name(dimension) }
                         </option>
                     }
                 </select>

@@ -29,9 +29,7 @@ pub fn Parts(props: &PartsProps) -> Html {
         let item = line.item;
         let price = match line.come_by {
             ComeBy::OnHand => ctx.text("ui-on-hand"),
-            ComeBy::ComesWith(other) => {
-                ctx.text_with("ui-comes-with", &[("item", ctx.label(other).into())])
-            }
+            ComeBy::ComesWith(other) => ctx.text_with("ui-comes-with", &[("item", ctx.label(other).into())]),
             ComeBy::Buy => line.price.map_or_else(|| ctx.text("ui-price-on-request"), |price| ctx.money(price)),
         };
         let act = ctx.act.clone();

@@ -38,9 +38,7 @@ pub fn RowItem(props: &RowItemProps) -> Html {
         move |_: MouseEvent| act.emit(Action::Open(to))
     };
     let between = match row.subject {
-        Subject::Joint(_, a, b) | Subject::Clearance(a, b) => {
-            Some(format!("{} ↔ {}", ctx.label(a), ctx.label(b)))
-        }
+        Subject::Joint(_, a, b) | Subject::Clearance(a, b) => Some(format!("{} ↔ {}", ctx.label(a), ctx.label(b))),
         _ => None,
     };
     html! {
@@ -50,7 +48,7 @@ pub fn RowItem(props: &RowItemProps) -> Html {
                     <VerdictMark verdict={row.verdict} />
                     <span class="unseen">{ ctx.words.verdict(row.verdict) }{ ": " }</span>
                     <span class="joint-text">
-                        <span class="joint-name">{ say::subject(&ctx, row.subject) }</span>
+                        <span class="joint-name">{ worst.map(|finding| say::subject(&ctx, finding)) }</span>
                         if let Some(between) = between {
                             <span class="joint-between">{ between }</span>
                         }

@@ -144,3 +144,5 @@ ui-more-problems = { $count ->
    *[other] und { $count } weitere Fehler
 }
 ui-standing = Stand
+
+ui-line-column = Zeile { $line }, Spalte { $column }

@@ -146,3 +146,5 @@ ui-more-problems = { $count ->
    *[other] and { $count } more mistakes
 }
 ui-standing = Standing
+
+ui-line-column = line { $line }, column { $column }

@@ -144,3 +144,5 @@ ui-more-problems = { $count ->
    *[other] y { $count } errores más
 }
 ui-standing = Condición
+
+ui-line-column = línea { $line }, columna { $column }

@@ -144,3 +144,5 @@ ui-more-problems = { $count ->
    *[other] et { $count } autres erreurs
 }
 ui-standing = Statut
+
+ui-line-column = ligne { $line }, colonne { $column }
