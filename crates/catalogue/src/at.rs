@@ -11,11 +11,15 @@ pub struct At<'a> {
 
 #[derive(Debug, Clone, Copy)]
 enum Step<'a> {
+    Top,
     Field(&'a str),
     Index(usize),
 }
 
 impl<'a> At<'a> {
+    /// The file itself.
+    pub const TOP: At<'static> = At { above: None, step: Step::Top };
+
     /// A field of the file.
     pub const fn top(field: &'a str) -> Self {
         Self { above: None, step: Step::Field(field) }
@@ -37,10 +41,11 @@ impl fmt::Display for At<'_> {
         if let Some(above) = self.above {
             above.fmt(f)?;
         }
-        match (self.step, self.above) {
+        match (self.step, self.above.map(|above| above.step)) {
+            (Step::Top, _) => Ok(()),
             (Step::Index(index), _) => write!(f, "[{index}]"),
+            (Step::Field(field), None | Some(Step::Top)) => f.write_str(field),
             (Step::Field(field), Some(_)) => write!(f, ".{field}"),
-            (Step::Field(field), None) => f.write_str(field),
         }
     }
 }
@@ -54,5 +59,7 @@ mod tests {
         let table = At::top("machines");
         let row = table.index(3);
         assert_eq!(row.field("ports").to_string(), "machines[3].ports");
+        assert_eq!(At::TOP.to_string(), "");
+        assert_eq!(At::TOP.field("units").field("length").to_string(), "units.length");
     }
 }

@@ -1,5 +1,6 @@
 //! Reading a file: from text to the core's catalogue, or to everything that is wrong with it.
 
+use bumpalo::Bump;
 use fitup_core::item::Catalogue;
 
 use crate::check;
@@ -63,9 +64,10 @@ pub(crate) enum Depth {
 }
 
 fn read_text(text: &str, depth: Depth) -> (Option<(CatalogueFile, Catalogue)>, Vec<Problem>) {
-    match tree::parse(text) {
-        Ok(mut tree) => {
-            let (read, mut problems) = examine(&mut tree, depth);
+    let memory = Bump::new();
+    match tree::parse(text, &memory) {
+        Ok(tree) => {
+            let (read, mut problems) = examine(tree, depth);
             locate(text, &mut problems);
             (read, problems)
         }
@@ -81,11 +83,10 @@ fn read_text(text: &str, depth: Depth) -> (Option<(CatalogueFile, Catalogue)>, V
 
 /// Decodes, checks and lowers a tree. The problems come in the order of the file, each with the
 /// place of its value but without a position.
-pub(crate) fn examine(tree: &mut Node<'_>, depth: Depth) -> (Option<(CatalogueFile, Catalogue)>, Vec<Problem>) {
+pub(crate) fn examine(tree: Node<'_>, depth: Depth) -> (Option<(CatalogueFile, Catalogue)>, Vec<Problem>) {
     let mut report = Report::new();
-    let read = decode(tree, &mut report).map(|decoded| {
-        report.silence(decoded.invented);
-        let file = decoded.file;
+    let read = decode(tree, &mut report).map(|file| {
+        report.silence_invented();
         let units = Units::of(&file.units, &mut report);
         check::records(&file, &mut report);
         let catalogue = lower(&file, units, &mut report);
@@ -103,7 +104,7 @@ pub(crate) fn examine(tree: &mut Node<'_>, depth: Depth) -> (Option<(CatalogueFi
             problem.at = Some(tree::find(tree, &problem.path).at);
         }
     }
-    problems.sort_by(|a, b| {
+    problems.sort_unstable_by(|a, b| {
         let last = |p: &Problem| p.code == Code::MoreProblems;
         (last(a), a.at, a.code, &a.path).cmp(&(last(b), b.at, b.code, &b.path))
     });

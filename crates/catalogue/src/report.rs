@@ -1,5 +1,6 @@
 //! Where problems are gathered.
 
+use crate::at::At;
 use crate::problem::{Code, Problem};
 
 /// Most problems that are written down. No source: nobody reads more in one go.
@@ -17,6 +18,7 @@ const LONGEST_SUGGESTION: usize = 80;
 pub struct Report {
     problems: Vec<Problem>,
     silenced: Vec<String>,
+    invented: Vec<String>,
     overflow: bool,
     suggesting: usize,
 }
@@ -24,7 +26,13 @@ pub struct Report {
 impl Report {
     /// Nothing wrong yet.
     pub fn new() -> Self {
-        Self { problems: Vec::new(), silenced: Vec::new(), overflow: false, suggesting: SUGGESTING }
+        Self {
+            problems: Vec::new(),
+            silenced: Vec::new(),
+            invented: Vec::new(),
+            overflow: false,
+            suggesting: SUGGESTING,
+        }
     }
 
     /// Writes a problem down, unless it only follows from one that is written down already.
@@ -39,14 +47,38 @@ impl Report {
         }
     }
 
-    /// From here on, problems at, above or below these places are not written down: the values
-    /// there are invented.
-    pub fn silence(&mut self, paths: Vec<String>) {
-        self.silenced.extend(paths);
+    /// Writes down that the value at a place is not what the format wants. Something is invented
+    /// in its stead.
+    pub fn fault(&mut self, code: Code, at: At<'_>, start: u32, args: impl FnOnce() -> Vec<(&'static str, String)>) {
+        if self.skips() {
+            return;
+        }
+        let problem = Problem { at: Some(start), args: args(), ..Problem::new(code, at) };
+        if code != Code::MissingField {
+            self.invented.push(problem.path.clone());
+        }
+        self.problems.push(problem);
     }
 
-    /// Whether there is no use in looking for more.
-    pub fn is_full(&self) -> bool {
+    /// Remembers that the value at a place is invented.
+    pub fn invented(&mut self, at: At<'_>) {
+        if !self.is_full() {
+            self.invented.push(at.to_string());
+        }
+    }
+
+    /// From here on, problems at, above or below invented values are not written down.
+    pub fn silence_invented(&mut self) {
+        self.silenced.append(&mut self.invented);
+    }
+
+    /// Whether a problem now found is only counted among those that are not shown.
+    pub fn skips(&mut self) -> bool {
+        self.overflow |= self.is_full();
+        self.overflow
+    }
+
+    fn is_full(&self) -> bool {
         self.problems.len() >= MOST_PROBLEMS
     }
 
@@ -66,7 +98,7 @@ impl Report {
                 break;
             }
             self.suggesting -= cost;
-            let distance = strsim::osa_distance(&found.to_lowercase(), &candidate.to_lowercase());
+            let distance = strsim::osa_distance(&found.to_ascii_lowercase(), &candidate.to_ascii_lowercase());
             if distance <= near_enough && best.is_none_or(|(least, _)| distance < least) {
                 best = Some((distance, candidate));
             }
@@ -105,7 +137,9 @@ mod tests {
     #[test]
     fn what_follows_from_an_invented_value_is_not_said() {
         let mut report = Report::new();
-        report.silence(vec!["machines[1].mass".into()]);
+        let table = At::top("machines");
+        report.invented(table.index(1).field("mass"));
+        report.silence_invented();
         for path in
             ["machines[1].mass", "machines[1].mass.value", "machines[1]", "machines[1].masses", "machines[10].mass"]
         {

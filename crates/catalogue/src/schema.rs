@@ -100,3 +100,38 @@ fn linked(name: &str) -> String {
         _ => format!("[{name}](#{})", name.to_lowercase()),
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::decode::Need;
+    use crate::wire;
+
+    type Fields = &'static [(&'static str, Need)];
+
+    /// Decoding and schema come from one definition; this holds them to each other.
+    #[test]
+    fn fields_and_what_is_required_are_the_same_in_decoding_and_schema() {
+        let schema = schema();
+        let records: [(&str, Fields); 10] = [
+            ("Machine", wire::machine::Machine::FIELDS),
+            ("Frame", wire::frame::Frame::FIELDS),
+            ("Seat", wire::seat::Seat::FIELDS),
+            ("Implement", wire::implement::Implement::FIELDS),
+            ("Adapter", wire::adapter::Adapter::FIELDS),
+            ("Port", wire::port::Port::FIELDS),
+            ("Shape", wire::shape::Shape::FIELDS),
+            ("PartsListRow", wire::part::PartsListRow::FIELDS),
+            ("Trailer", wire::trailer::Trailer::FIELDS),
+            ("StatedNumber", wire::value::StatedNumber::FIELDS),
+        ];
+        for (name, fields) in records {
+            let record = &schema["$defs"][name];
+            let properties: Vec<&str> = record["properties"].as_object().unwrap().keys().map(String::as_str).collect();
+            assert_eq!(properties, fields.iter().map(|(field, _)| *field).collect::<Vec<_>>(), "{name}");
+            let required: Vec<&str> = record["required"].as_array().unwrap().iter().filter_map(Value::as_str).collect();
+            let needed = fields.iter().filter(|(_, need)| *need == Need::Required).map(|(field, _)| *field);
+            assert_eq!(required, needed.collect::<Vec<_>>(), "{name}");
+        }
+    }
+}

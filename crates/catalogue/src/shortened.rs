@@ -20,7 +20,6 @@ pub fn shortened(text: &str) -> String {
 /// # Source
 /// The directional ones: Unicode Standard Annex 9, table 4 (explicit formatting characters).
 pub fn is_unsafe(c: char) -> bool {
-    // Nearly all text is plain; the narrow test comes first.
     (c.is_control() && c != '\n' && c != '\t') || matches!(c, '\u{202a}'..='\u{202e}' | '\u{2066}'..='\u{2069}')
 }
 

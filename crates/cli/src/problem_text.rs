@@ -208,7 +208,7 @@ fn token(word: &str) -> &str {
         "flag" => "true or false",
         "number" => "a number",
         "whole-number" => "a whole number",
-        "number or stated value" => "a number, or a record with value, plus_minus and source",
+        "number-or-stated" => "a number, or a record with value, plus_minus and source",
         "text" => "text",
         "list" => "a list",
         "record" => "a record",

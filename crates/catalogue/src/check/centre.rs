@@ -25,7 +25,7 @@ pub fn is_inside(centre: Point, points: &[Point]) -> bool {
 /// The corners of the convex hull, counter-clockwise (Andrew's monotone chain).
 fn hull(points: &[Point]) -> Vec<Point> {
     let mut sorted = points.to_vec();
-    sorted.sort_by(|a, b| a.0.total_cmp(&b.0).then(a.1.total_cmp(&b.1)));
+    sorted.sort_unstable_by(|a, b| a.0.total_cmp(&b.0).then(a.1.total_cmp(&b.1)));
     sorted.dedup();
     if sorted.len() < 3 {
         return sorted;

@@ -3,7 +3,6 @@
 use std::collections::BTreeMap;
 use std::fmt::Write as _;
 
-use super::each_item;
 use crate::at::At;
 use crate::problem::{Code, Problem};
 use crate::report::Report;
@@ -23,14 +22,15 @@ pub struct Known<'f> {
 /// Checks the ids of all rows.
 pub fn ids<'f>(file: &'f CatalogueFile, report: &mut Report) -> Known<'f> {
     let mut known = Known::default();
-    let mut seen: BTreeMap<&str, String> = BTreeMap::new();
-    each_item(file, |at, body| one(body.id, at, &mut seen, report));
-    for (index, row) in file.trailers.iter().enumerate() {
-        one(&row.id, At::top("trailers").index(index), &mut seen, report);
+    let mut seen = BTreeMap::new();
+    macro_rules! tables {
+        ($($table:ident),+) => { $(
+            for (index, row) in file.$table.iter().enumerate() {
+                one(&row.id, (stringify!($table), index), &mut seen, report);
+            }
+        )+ };
     }
-    for (index, row) in file.sites.iter().enumerate() {
-        one(&row.id, At::top("sites").index(index), &mut seen, report);
-    }
+    tables!(machines, frames, seats, implements, adapters, trailers, sites);
     known.items.extend(file.machines.iter().map(|row| (row.id.as_str(), "machines")));
     known.items.extend(file.frames.iter().map(|row| (row.id.as_str(), "frames")));
     known.items.extend(file.seats.iter().map(|row| (row.id.as_str(), "seats")));
@@ -50,7 +50,12 @@ pub fn ids<'f>(file: &'f CatalogueFile, report: &mut Report) -> Known<'f> {
     known
 }
 
-fn one<'f>(id: &'f str, at: At<'_>, seen: &mut BTreeMap<&'f str, String>, report: &mut Report) {
+/// A row: its table and its index there.
+type Row = (&'static str, usize);
+
+fn one<'f>(id: &'f str, row: Row, seen: &mut BTreeMap<&'f str, Row>, report: &mut Report) {
+    let table = At::top(row.0);
+    let at = table.index(row.1);
     let place = at.field("id");
     if !is_id(id) {
         let problem = Problem::new(Code::BadId, place).with("found", shortened(id));
@@ -62,13 +67,10 @@ fn one<'f>(id: &'f str, at: At<'_>, seen: &mut BTreeMap<&'f str, String>, report
     if id == ANY || id == WITHOUT {
         report.add(Problem::new(Code::ReservedId, place).with("found", id));
     }
-    match seen.get(id) {
-        Some(other) => {
-            report.add(Problem::new(Code::DuplicateId, place).with("found", shortened(id)).with("other", other));
-        }
-        None => {
-            seen.insert(id, at.to_string());
-        }
+    let first = *seen.entry(id).or_insert(row);
+    if first != row {
+        let problem = Problem::new(Code::DuplicateId, place).with("found", shortened(id));
+        report.add(problem.with("other", At::top(first.0).index(first.1)));
     }
 }
 

@@ -56,7 +56,7 @@ pub fn references(file: &CatalogueFile, known: &Known<'_>, report: &mut Report) 
 /// An item of any table, or of the one named.
 fn item(id: &str, table: Option<&'static str>, known: &Known<'_>, at: At<'_>, report: &mut Report) {
     let is_known = known.items.get(id).is_some_and(|&found| table.is_none_or(|table| table == found));
-    if is_known || report.is_full() {
+    if is_known || report.skips() {
         return;
     }
     let of_table = known.items.iter().filter(|(_, found)| table.is_none_or(|table| table == **found));
@@ -67,7 +67,7 @@ fn item(id: &str, table: Option<&'static str>, known: &Known<'_>, at: At<'_>, re
 }
 
 fn part(number: &str, known: &Known<'_>, at: At<'_>, report: &mut Report) {
-    if known.parts.contains_key(number) || report.is_full() {
+    if known.parts.contains_key(number) || report.skips() {
         return;
     }
     let suggestion = report.nearest(number, known.parts.keys().copied());

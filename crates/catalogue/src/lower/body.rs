@@ -79,7 +79,7 @@ fn shape(shape: &Shape, at: At<'_>, units: Units, report: &mut Report) -> core::
             Carrier::Dipper => core::Carrier::Dipper,
             Carrier::Bucket => core::Carrier::Bucket,
         },
-        clearance: shape.clearance,
+        clearance: shape.clearance.unwrap_or(true),
         path: steps,
     }
 }

@@ -3,6 +3,7 @@
 
 use std::borrow::Cow;
 
+use bumpalo::Bump;
 use jsonc_parser::tokens::Token;
 use jsonc_parser::{Scanner, ScannerOptions};
 
@@ -13,14 +14,14 @@ use crate::shortened::shortened;
 /// A fault with the byte it is at.
 pub type Fault = Box<(Problem, usize)>;
 
-/// The tree of a text, or the first fault.
-pub fn parse(text: &str) -> Result<Node<'_>, Fault> {
+/// The tree of a text, laid out in `memory`, or the first fault.
+pub fn parse<'t>(text: &'t str, memory: &'t Bump) -> Result<Node<'t>, Fault> {
     if text.len() > GREATEST_SIZE {
         let problem = Problem::new(Code::TooLarge, "").with("found", text.len().to_string());
         return Err(Box::new((problem.with("greatest", GREATEST_SIZE), 0)));
     }
     let skipped = if text.starts_with('\u{feff}') { '\u{feff}'.len_utf8() } else { 0 };
-    let mut reader = Reader::new(&text[skipped..], skipped);
+    let mut reader = Reader::new(&text[skipped..], skipped, memory);
     let first = reader.next()?;
     let node = reader.value(first, 0)?;
     match reader.next()? {
@@ -33,10 +34,15 @@ struct Reader<'t> {
     scanner: Scanner<'t>,
     skipped: usize,
     count: usize,
+    memory: &'t Bump,
+    /// Values of lists that are not at their end yet, the innermost last.
+    nodes: Vec<Node<'t>>,
+    /// Fields of records that are not at their end yet.
+    entries: Vec<Entry<'t>>,
 }
 
 impl<'t> Reader<'t> {
-    fn new(text: &'t str, skipped: usize) -> Self {
+    fn new(text: &'t str, skipped: usize, memory: &'t Bump) -> Self {
         // `NaN` and `Infinity` are read, so that the fault can name the field they stand in.
         let options = ScannerOptions {
             allow_single_quoted_strings: false,
@@ -46,7 +52,8 @@ impl<'t> Reader<'t> {
             allow_non_finite_numbers: true,
             allow_extended_string_escapes: false,
         };
-        Self { scanner: Scanner::new(text, &options), skipped, count: 0 }
+        let scanner = Scanner::new(text, &options);
+        Self { scanner, skipped, count: 0, memory, nodes: Vec::new(), entries: Vec::new() }
     }
 
     fn next(&mut self) -> Result<Option<Token<'t>>, Fault> {
@@ -84,8 +91,8 @@ impl<'t> Reader<'t> {
         let kind = match token {
             Some(Token::Null) => Kind::Null,
             Some(Token::Boolean(flag)) => Kind::Flag(flag),
-            Some(Token::Number(number)) => Kind::Number(Cow::Borrowed(number)),
-            Some(Token::String(text)) => Kind::Text(text),
+            Some(Token::Number(number)) => Kind::Number(number),
+            Some(Token::String(text)) => Kind::Text(self.text(text)),
             Some(Token::OpenBracket | Token::OpenBrace) if depth == GREATEST_DEPTH => {
                 let problem = Problem::new(Code::TooDeep, "").with("greatest", GREATEST_DEPTH.to_string());
                 return Err(Box::new((problem, at as usize)));
@@ -97,43 +104,55 @@ impl<'t> Reader<'t> {
         Ok(Node { at, kind })
     }
 
-    fn list(&mut self, depth: usize) -> Result<Vec<Node<'t>>, Fault> {
-        let mut nodes = Vec::new();
-        let mut token = self.next()?;
-        if token == Some(Token::CloseBracket) {
-            return Ok(nodes);
-        }
-        loop {
-            nodes.push(self.value(token, depth)?);
-            match self.next()? {
-                Some(Token::Comma) => token = self.next()?,
-                Some(Token::CloseBracket) => return Ok(nodes),
-                token => return Err(self.unexpected(token.as_ref(), "comma-or-close-bracket")),
-            }
+    fn text(&self, text: Cow<'t, str>) -> &'t str {
+        match text {
+            Cow::Borrowed(text) => text,
+            // Text with escapes is not as it stands in the file.
+            Cow::Owned(text) => self.memory.alloc_str(&text),
         }
     }
 
-    fn record(&mut self, depth: usize) -> Result<Vec<Entry<'t>>, Fault> {
-        let mut entries = Vec::new();
+    fn list(&mut self, depth: usize) -> Result<&'t [Node<'t>], Fault> {
+        let first = self.nodes.len();
+        let mut token = self.next()?;
+        if token == Some(Token::CloseBracket) {
+            return Ok(&[]);
+        }
+        loop {
+            let node = self.value(token, depth)?;
+            self.nodes.push(node);
+            match self.next()? {
+                Some(Token::Comma) => token = self.next()?,
+                Some(Token::CloseBracket) => break,
+                token => return Err(self.unexpected(token.as_ref(), "comma-or-close-bracket")),
+            }
+        }
+        Ok(self.memory.alloc_slice_fill_iter(self.nodes.drain(first..)))
+    }
+
+    fn record(&mut self, depth: usize) -> Result<&'t [Entry<'t>], Fault> {
+        let first = self.entries.len();
         let mut token = self.next()?;
         if token == Some(Token::CloseBrace) {
-            return Ok(entries);
+            return Ok(&[]);
         }
         loop {
             let Some(Token::String(name)) = token else { return Err(self.unexpected(token.as_ref(), "field-name")) };
-            let at = self.place();
+            let (at, name) = (self.place(), self.text(name));
             match self.next()? {
                 Some(Token::Colon) => {}
                 token => return Err(self.unexpected(token.as_ref(), "colon")),
             }
-            let first = self.next()?;
-            entries.push(Entry { at, name, value: self.value(first, depth)? });
+            let start = self.next()?;
+            let value = self.value(start, depth)?;
+            self.entries.push(Entry { at, name, value });
             match self.next()? {
                 Some(Token::Comma) => token = self.next()?,
-                Some(Token::CloseBrace) => return Ok(entries),
+                Some(Token::CloseBrace) => break,
                 token => return Err(self.unexpected(token.as_ref(), "comma-or-close-brace")),
             }
         }
+        Ok(self.memory.alloc_slice_fill_iter(self.entries.drain(first..)))
     }
 }
 
@@ -142,17 +161,18 @@ mod tests {
     use super::*;
 
     fn fault(text: &str) -> (Code, usize, String) {
-        let (problem, at) = *parse(text).unwrap_err();
+        let (problem, at) = *parse(text, &Bump::new()).unwrap_err();
         (problem.code, at, problem.arg("expected").unwrap_or_default().to_owned())
     }
 
     #[test]
     fn values_know_where_they_start() {
         let text = "\u{feff}{ \"a\": [1, \"b\\n\"], \"c\": null }";
-        let tree = parse(text).unwrap();
+        let memory = Bump::new();
+        let tree = parse(text, &memory).unwrap();
         let list = tree.field("a").unwrap();
         assert_eq!(text.as_bytes()[list.at as usize], b'[');
-        let Kind::List(nodes) = &list.kind else { panic!("a list") };
+        let Kind::List(nodes) = list.kind else { panic!("a list") };
         assert_eq!(nodes[1].text(), Some("b\n"));
         assert_eq!(tree.field("c").unwrap().kind, Kind::Null);
     }

@@ -6,11 +6,11 @@ use crate::shortened::shortened;
 
 /// The value that a path leads to, or the deepest one on the way that is there. A path is written
 /// `machines[3].ports[1].kind`; the place of a field is that of its value.
-pub fn find<'n, 't>(tree: &'n Node<'t>, path: &str) -> &'n Node<'t> {
+pub fn find<'t>(tree: Node<'t>, path: &str) -> Node<'t> {
     let mut node = tree;
     for part in path.split(['.', '[', ']']).filter(|part| !part.is_empty()) {
-        let next = match &node.kind {
-            Kind::List(nodes) => part.parse::<usize>().ok().and_then(|index| nodes.get(index)),
+        let next = match node.kind {
+            Kind::List(nodes) => part.parse::<usize>().ok().and_then(|index| nodes.get(index).copied()),
             _ => node.field(part),
         };
         match next {
@@ -23,7 +23,7 @@ pub fn find<'n, 't>(tree: &'n Node<'t>, path: &str) -> &'n Node<'t> {
 
 /// The id of the row that a path is in: `id` of an item, `number` of a part, `item` of a line of
 /// a parts list; empty if there is none.
-pub fn row_id(tree: &Node<'_>, path: &str) -> String {
+pub fn row_id(tree: Node<'_>, path: &str) -> String {
     let Some(end) = path.find(']') else { return String::new() };
     let row = find(tree, &path[..=end]);
     let id = ["id", "number", "item"].iter().find_map(|name| row.field(name)).and_then(Node::text);
@@ -71,13 +71,14 @@ mod tests {
     #[test]
     fn paths_lead_to_values_and_stop_where_nothing_follows() {
         let text = r#"{"machines": [{"id": "a"}, {"id": "b", "ports": [{"name": "rack"}]}]}"#;
-        let tree = parse(text).unwrap();
-        assert_eq!(find(&tree, "machines[1].ports[0].name").text(), Some("rack"));
-        let port = find(&tree, "machines[1].ports[0].kind.holes[3]");
+        let memory = bumpalo::Bump::new();
+        let tree = parse(text, &memory).unwrap();
+        assert_eq!(find(tree, "machines[1].ports[0].name").text(), Some("rack"));
+        let port = find(tree, "machines[1].ports[0].kind.holes[3]");
         assert_eq!(&text[port.at as usize..][..7], "{\"name\"");
-        assert_eq!(row_id(&tree, "machines[1].ports[0].name"), "b");
-        assert_eq!(row_id(&tree, "units.length"), "");
-        assert_eq!(find(&tree, "machines[99999999999999999999].x").word(), "list");
+        assert_eq!(row_id(tree, "machines[1].ports[0].name"), "b");
+        assert_eq!(row_id(tree, "units.length"), "");
+        assert_eq!(find(tree, "machines[99999999999999999999].x").word(), "list");
     }
 
     #[test]

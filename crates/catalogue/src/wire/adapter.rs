@@ -1,8 +1,7 @@
 //! The table of adapters.
 
-use serde::{Deserialize, Serialize};
-
 use super::body::item_row;
+use super::define::record;
 use super::value::{Hours, Length};
 
 item_row! {
@@ -10,22 +9,21 @@ item_row! {
     /// pose between them is in its local axes.
     Adapter {
         /// Hours of work it takes to fit.
-        hours: Hours,
+        required hours: Hours,
         /// Bores it lines, if it is a sleeve rather than a piece between two faces.
-        #[serde(default, skip_serializing_if = "Option::is_none")]
-        sleeve: Option<Sleeve>,
+        optional sleeve: Option<Sleeve>,
     }
 }
 
-/// A sleeve that lines a bore so that a thinner pin fits.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(deny_unknown_fields)]
-pub struct Sleeve {
-    /// Outer diameter.
-    pub outer: Length,
-    /// Inner diameter.
-    pub inner: Length,
-    /// How many come in the set.
-    pub count: u32,
+record! {
+    /// A sleeve that lines a bore so that a thinner pin fits.
+    #[derive(Copy)]
+    pub struct Sleeve {
+        /// Outer diameter.
+        required outer: Length,
+        /// Inner diameter.
+        required inner: Length,
+        /// How many come in the set.
+        required count: u32,
+    }
 }

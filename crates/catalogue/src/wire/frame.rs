@@ -7,13 +7,10 @@ item_row! {
     /// A mounting frame.
     Frame {
         /// Stations it is made for; left out = not known.
-        #[serde(default, skip_serializing_if = "Vec::is_empty")]
-        stations: Vec<Station>,
+        optional stations: Vec<Station>,
         /// What has to come off the machine, in the catalogue's words: "belly mower".
-        #[serde(default, skip_serializing_if = "Vec::is_empty")]
-        excludes: Vec<String>,
+        optional excludes: Vec<String>,
         /// What has to be on the machine, in the catalogue's words: "loader base".
-        #[serde(default, skip_serializing_if = "Vec::is_empty")]
-        requires: Vec<String>,
+        optional requires: Vec<String>,
     }
 }

@@ -1,8 +1,7 @@
 //! The table of implements.
 
-use serde::{Deserialize, Serialize};
-
 use super::body::{Point, item_row};
+use super::define::{record, words};
 use super::value::{Angle, Flow, Length, Mass, Power, Pressure};
 
 item_row! {
@@ -10,156 +9,132 @@ item_row! {
     /// are in transport.
     Implement {
         /// Kind.
-        kind: ImplementKind,
+        required kind: ImplementKind,
         /// How it is carried.
-        mount: Mount,
+        required mount: Mount,
         /// Digging arm, if it is one and its links are known.
-        #[serde(default, skip_serializing_if = "Option::is_none")]
-        arm: Option<DiggingArm>,
+        optional arm: Option<DiggingArm>,
         /// Where the operator's levers are, if it has any.
-        #[serde(default, skip_serializing_if = "Option::is_none")]
-        console: Option<Point>,
+        optional console: Option<Point>,
         /// Whether it is worked from a seat facing the rear; left out = false.
-        #[serde(default, skip_serializing_if = "is_no")]
-        worked_from_seat: bool,
+        optional worked_from_seat: bool,
         /// What it asks of the hydraulics, if it has any.
-        #[serde(default, skip_serializing_if = "Option::is_none")]
-        hydraulics: Option<HydraulicNeed>,
+        optional hydraulics: Option<HydraulicNeed>,
         /// Least power at the take-off or engine.
-        #[serde(default, skip_serializing_if = "Option::is_none")]
-        power_least: Option<Power>,
+        optional power_least: Option<Power>,
         /// Greatest power it stands.
-        #[serde(default, skip_serializing_if = "Option::is_none")]
-        power_most: Option<Power>,
+        optional power_most: Option<Power>,
         /// Whether it brings its own seat; left out = false.
-        #[serde(default, skip_serializing_if = "is_no")]
-        own_seat: bool,
+        optional own_seat: bool,
         /// Width over all in transport, if it is wider than its outline says.
-        #[serde(default, skip_serializing_if = "Option::is_none")]
-        transport_width: Option<Length>,
+        optional transport_width: Option<Length>,
     }
 }
 
-/// The kinds of implement.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(rename_all = "snake_case")]
-pub enum ImplementKind {
-    /// Digging arm (backhoe).
-    DiggingArm,
-    /// Post-hole auger.
-    Auger,
-    /// Stump cutter.
-    StumpCutter,
-    /// Flail mower.
-    Flail,
-    /// Rotary cutter.
-    RotaryCutter,
-    /// Box blade or grader blade.
-    Blade,
-    /// Pallet forks.
-    Forks,
-    /// Ballast block.
-    Ballast,
+words! {
+    /// The kinds of implement.
+    pub enum ImplementKind {
+        /// Digging arm (backhoe).
+        DiggingArm "digging_arm",
+        /// Post-hole auger.
+        Auger "auger",
+        /// Stump cutter.
+        StumpCutter "stump_cutter",
+        /// Flail mower.
+        Flail "flail",
+        /// Rotary cutter.
+        RotaryCutter "rotary_cutter",
+        /// Box blade or grader blade.
+        Blade "blade",
+        /// Pallet forks.
+        Forks "forks",
+        /// Ballast block.
+        Ballast "ballast",
+    }
 }
 
-/// How an implement is carried.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(rename_all = "snake_case")]
-pub enum Mount {
-    /// On a frame's rack.
-    Rack,
-    /// On the three-point hitch.
-    ThreePoint,
+words! {
+    /// How an implement is carried.
+    pub enum Mount {
+        /// On a frame's rack.
+        Rack "rack",
+        /// On the three-point hitch.
+        ThreePoint "three_point",
+    }
 }
 
-/// What an implement asks of the hydraulics.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(deny_unknown_fields)]
-pub struct HydraulicNeed {
-    /// Least flow it works with.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub flow_min: Option<Flow>,
-    /// Greatest flow it stands.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub flow_max: Option<Flow>,
-    /// Least pressure it works with.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub pressure_min: Option<Pressure>,
-    /// Greatest pressure it stands.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub pressure_max: Option<Pressure>,
-    /// Double-acting outlets it occupies.
-    pub outlets: u32,
-    /// Whether it has to be fed by power-beyond; left out = false.
-    #[serde(default, skip_serializing_if = "is_no")]
-    pub power_beyond: bool,
+record! {
+    /// What an implement asks of the hydraulics.
+    #[derive(Copy)]
+    pub struct HydraulicNeed {
+        /// Least flow it works with.
+        optional flow_min: Option<Flow>,
+        /// Greatest flow it stands.
+        optional flow_max: Option<Flow>,
+        /// Least pressure it works with.
+        optional pressure_min: Option<Pressure>,
+        /// Greatest pressure it stands.
+        optional pressure_max: Option<Pressure>,
+        /// Double-acting outlets it occupies.
+        required outlets: u32,
+        /// Whether it has to be fed by power-beyond; left out = false.
+        optional power_beyond: bool,
+    }
 }
 
-/// A digging arm: boom, dipper and bucket on a swing post. u runs outward (to the rear) from the swing centre.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(deny_unknown_fields)]
-pub struct DiggingArm {
-    /// Swing centre, x in the implement's axes.
-    pub swing_x: Length,
-    /// Boom foot, outward from the swing centre.
-    pub foot_u: Length,
-    /// Boom foot, z in the implement's axes.
-    pub foot_z: Length,
-    /// Boom; its angles are over the horizontal.
-    pub boom: ArmLink,
-    /// Dipper; its angles are against the boom, 0 = straight on, negative = folded down.
-    pub dipper: ArmLink,
-    /// Bucket; its angles are against the dipper.
-    pub bucket: ArmLink,
-    /// Swing to either side.
-    pub swing: Angle,
+record! {
+    /// A digging arm: boom, dipper and bucket on a swing post. u runs outward (to the rear) from the swing centre.
+    #[derive(Copy)]
+    pub struct DiggingArm {
+        /// Swing centre, x in the implement's axes.
+        required swing_x: Length,
+        /// Boom foot, outward from the swing centre.
+        required foot_u: Length,
+        /// Boom foot, z in the implement's axes.
+        required foot_z: Length,
+        /// Boom; its angles are over the horizontal.
+        required boom: ArmLink,
+        /// Dipper; its angles are against the boom, 0 = straight on, negative = folded down.
+        required dipper: ArmLink,
+        /// Bucket; its angles are against the dipper.
+        required bucket: ArmLink,
+        /// Swing to either side.
+        required swing: Angle,
+        /// Stabilisers.
+        optional stabilisers: Option<Stabilisers>,
+        /// Load the hydraulics lift at full reach at ground level.
+        optional lift_at_full_reach: Option<Mass>,
+    }
+}
+
+record! {
+    /// One link of a digging arm.
+    #[derive(Copy)]
+    pub struct ArmLink {
+        /// Pin to pin, or pin to tip.
+        required length: Length,
+        /// Least angle.
+        required least: Angle,
+        /// Greatest angle.
+        required greatest: Angle,
+        /// Angle in transport.
+        required transport: Angle,
+        /// Mass of the link with its cylinder.
+        optional mass: Option<Mass>,
+        /// Centre of gravity along the link from its first pin.
+        optional centre: Option<Length>,
+    }
+}
+
+record! {
     /// Stabilisers.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub stabilisers: Option<Stabilisers>,
-    /// Load the hydraulics lift at full reach at ground level.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub lift_at_full_reach: Option<Mass>,
-}
-
-/// One link of a digging arm.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(deny_unknown_fields)]
-pub struct ArmLink {
-    /// Pin to pin, or pin to tip.
-    pub length: Length,
-    /// Least angle.
-    pub least: Angle,
-    /// Greatest angle.
-    pub greatest: Angle,
-    /// Angle in transport.
-    pub transport: Angle,
-    /// Mass of the link with its cylinder.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub mass: Option<Mass>,
-    /// Centre of gravity along the link from its first pin.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub centre: Option<Length>,
-}
-
-/// Stabilisers.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(deny_unknown_fields)]
-pub struct Stabilisers {
-    /// Centre to centre of the pads, down.
-    pub spread: Length,
-    /// Width over the stabilisers in transport.
-    pub transport_width: Length,
-    /// x of the pads in the implement's axes.
-    pub x: Length,
-}
-
-#[expect(clippy::trivially_copy_pass_by_ref, reason = "serde passes a reference")]
-fn is_no(flag: &bool) -> bool {
-    !*flag
+    #[derive(Copy)]
+    pub struct Stabilisers {
+        /// Centre to centre of the pads, down.
+        required spread: Length,
+        /// Width over the stabilisers in transport.
+        required transport_width: Length,
+        /// x of the pads in the implement's axes.
+        required x: Length,
+    }
 }

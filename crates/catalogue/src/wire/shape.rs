@@ -1,122 +1,101 @@
 //! Outline shapes.
 
-use serde::{Deserialize, Serialize};
+use super::define::{record, words};
 
-/// One named shape of an item's outline.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(deny_unknown_fields)]
-pub struct Shape {
-    /// Name, for messages.
-    pub name: String,
-    /// View it belongs to.
-    pub view: View,
-    /// What it shows.
-    pub role: ShapeRole,
-    /// What it moves with.
-    #[serde(default, skip_serializing_if = "Carrier::is_item")]
-    pub carrier: Carrier,
-    /// Whether other items have to keep clear of it; left out = true.
-    #[serde(default = "yes", skip_serializing_if = "is_yes")]
-    pub clearance: bool,
-    /// SVG path data in the view's two axes: side (x, z), plan (x, y), rear (y, z); z up, y left.
-    pub path: String,
+record! {
+    /// One named shape of an item's outline.
+    pub struct Shape {
+        /// Name, for messages.
+        required name: String,
+        /// View it belongs to.
+        required view: View,
+        /// What it shows.
+        required role: ShapeRole,
+        /// What it moves with.
+        optional carrier: Carrier,
+        /// Whether other items have to keep clear of it; left out = true.
+        optional clearance: Option<bool>,
+        /// SVG path data in the view's two axes: side (x, z), plan (x, y), rear (y, z); z up, y left.
+        required path: String,
+    }
 }
 
-fn yes() -> bool {
-    true
+words! {
+    /// A view of the machine.
+    pub enum View {
+        /// From the right-hand side: (x, z).
+        Side "side",
+        /// From above: (x, y).
+        Plan "plan",
+        /// From behind: (y, z).
+        Rear "rear",
+    }
 }
 
-#[expect(clippy::trivially_copy_pass_by_ref, reason = "serde passes a reference")]
-fn is_yes(flag: &bool) -> bool {
-    *flag
+words! {
+    /// What a shape shows.
+    pub enum ShapeRole {
+        /// Main body: gearbox, fenders, floor.
+        Body "body",
+        /// Bonnet (hood).
+        Bonnet "bonnet",
+        /// Grille, lights and other small features.
+        Detail "detail",
+        /// Glass of a cab or a screen.
+        Glass "glass",
+        /// Cab or canopy posts and roof.
+        Cab "cab",
+        /// Roll-over bar standing.
+        RollOverBar "roll_over_bar",
+        /// Roll-over bar folded.
+        RollOverBarFolded "roll_over_bar_folded",
+        /// Tyre.
+        Tyre "tyre",
+        /// Seat cushion and back.
+        Seat "seat",
+        /// Steering wheel, levers and other controls.
+        Control "control",
+        /// Rail or plate of a mounting frame.
+        FrameRail "frame_rail",
+        /// The frame's rear face.
+        Rack "rack",
+        /// Lower links, top link and their parts.
+        Hitch "hitch",
+        /// Boom of a digging arm.
+        Boom "boom",
+        /// Dipper of a digging arm.
+        Dipper "dipper",
+        /// Bucket.
+        Bucket "bucket",
+        /// Hydraulic cylinder.
+        Cylinder "cylinder",
+        /// Stabiliser leg and pad.
+        Stabiliser "stabiliser",
+        /// Operator's console of an implement.
+        Console "console",
+        /// Working tool: rotor, blade, tine, auger.
+        Tool "tool",
+        /// Guard, hood or deck of a tool.
+        Guard "guard",
+        /// Ballast.
+        Weight "weight",
+        /// Adapter piece.
+        Adapter "adapter",
+    }
 }
 
-/// A view of the machine.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(rename_all = "snake_case")]
-pub enum View {
-    /// From the right-hand side: (x, z).
-    Side,
-    /// From above: (x, y).
-    Plan,
-    /// From behind: (y, z).
-    Rear,
-}
-
-/// What a shape shows.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(rename_all = "snake_case")]
-pub enum ShapeRole {
-    /// Main body: gearbox, fenders, floor.
-    Body,
-    /// Bonnet (hood).
-    Bonnet,
-    /// Grille, lights and other small features.
-    Detail,
-    /// Glass of a cab or a screen.
-    Glass,
-    /// Cab or canopy posts and roof.
-    Cab,
-    /// Roll-over bar standing.
-    RollOverBar,
-    /// Roll-over bar folded.
-    RollOverBarFolded,
-    /// Tyre.
-    Tyre,
-    /// Seat cushion and back.
-    Seat,
-    /// Steering wheel, levers and other controls.
-    Control,
-    /// Rail or plate of a mounting frame.
-    FrameRail,
-    /// The frame's rear face.
-    Rack,
-    /// Lower links, top link and their parts.
-    Hitch,
-    /// Boom of a digging arm.
-    Boom,
-    /// Dipper of a digging arm.
-    Dipper,
-    /// Bucket.
-    Bucket,
-    /// Hydraulic cylinder.
-    Cylinder,
-    /// Stabiliser leg and pad.
-    Stabiliser,
-    /// Operator's console of an implement.
-    Console,
-    /// Working tool: rotor, blade, tine, auger.
-    Tool,
-    /// Guard, hood or deck of a tool.
-    Guard,
-    /// Ballast.
-    Weight,
-    /// Adapter piece.
-    Adapter,
-}
-
-/// Which body a shape moves with.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(rename_all = "snake_case")]
-pub enum Carrier {
-    /// The item itself.
-    #[default]
-    Item,
-    /// A digging arm's boom: origin at the boom foot, first axis along the boom.
-    Boom,
-    /// A digging arm's dipper: origin at the boom's end pin, first axis along the dipper.
-    Dipper,
-    /// A digging arm's bucket: origin at the dipper's end pin, first axis towards the tip.
-    Bucket,
-}
-
-impl Carrier {
-    /// Whether it is the item itself.
-    pub fn is_item(&self) -> bool {
-        *self == Self::Item
+words! {
+    /// Which body a shape moves with.
+    #[derive(Default)]
+    pub enum Carrier {
+        /// The item itself.
+        #[default]
+        Item "item",
+        /// A digging arm's boom: origin at the boom foot, first axis along the boom.
+        Boom "boom",
+        /// A digging arm's dipper: origin at the boom's end pin, first axis along the dipper.
+        Dipper "dipper",
+        /// A digging arm's bucket: origin at the dipper's end pin, first axis towards the tip.
+        Bucket "bucket",
     }
 }

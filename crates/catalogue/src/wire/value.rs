@@ -1,16 +1,31 @@
 //! Numbers as the file writes them, in the header's units.
 
-use serde::de::{self, MapAccess, Visitor};
-use serde::{Deserialize, Deserializer, Serialize, Serializer};
+use serde::{Serialize, Serializer};
+
+use super::define::{record, words};
+use crate::at::At;
+use crate::decode::Decode;
+use crate::report::Report;
+use crate::tree::{Kind, Node};
 
 /// Defines one plain number type per quantity, so that lowering cannot mix them up.
 macro_rules! numbers {
     ($( $(#[$doc:meta])* $name:ident; )+) => { $(
         $(#[$doc])*
-        #[derive(Debug, Clone, Copy, PartialEq, PartialOrd, Default, Serialize, Deserialize)]
+        #[derive(Debug, Clone, Copy, PartialEq, PartialOrd, Default, Serialize)]
         #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
         #[serde(transparent)]
         pub struct $name(pub f64);
+
+        impl Decode for $name {
+            fn decode(node: Node<'_>, at: At<'_>, report: &mut Report) -> Self {
+                Self(f64::decode(node, at, report))
+            }
+
+            fn invented() -> Self {
+                Self(0.0)
+            }
+        }
     )+ };
 }
 
@@ -35,26 +50,19 @@ numbers! {
     Share;
 }
 
-/// Where a value comes from.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(rename_all = "snake_case")]
-pub enum Source {
-    /// The maker's literature states it.
-    Listed,
-    /// Read from a drawing.
-    #[default]
-    Drawing,
-    /// Measured with a caliper.
-    Caliper,
-    /// Measured with a tape or folding rule.
-    Tape,
-}
-
-impl Source {
-    /// Whether it is what a file means that says nothing.
-    pub fn is_usual(&self) -> bool {
-        *self == Self::default()
+words! {
+    /// Where a value comes from.
+    #[derive(Default)]
+    pub enum Source {
+        /// The maker's literature states it.
+        Listed "listed",
+        /// Read from a drawing.
+        #[default]
+        Drawing "drawing",
+        /// Measured with a caliper.
+        Caliper "caliper",
+        /// Measured with a tape or folding rule.
+        Tape "tape",
     }
 }
 
@@ -69,75 +77,57 @@ pub struct Stated<T> {
     pub source: Source,
 }
 
-/// The long form of [`Stated`].
-#[derive(Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(deny_unknown_fields, bound(deserialize = "T: Deserialize<'de>"))]
-struct LongForm<T> {
-    /// The value.
-    value: T,
-    /// Half range: how far the value may be off either way.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    plus_minus: Option<T>,
-    /// Where the value comes from.
-    #[serde(default, skip_serializing_if = "Source::is_usual")]
-    source: Source,
+record! {
+    /// The long form of a stated number.
+    #[derive(Copy)]
+    pub struct StatedNumber {
+        /// The value.
+        required value: f64,
+        /// Half range: how far the value may be off either way.
+        optional plus_minus: Option<f64>,
+        /// Where the value comes from.
+        optional source: Source,
+    }
 }
 
-impl<T: Serialize + Copy> Serialize for Stated<T> {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        if self.plus_minus.is_none() && self.source.is_usual() {
-            self.value.serialize(serializer)
-        } else {
-            let Self { value, plus_minus, source } = *self;
-            LongForm { value, plus_minus, source }.serialize(serializer)
+/// Makes a number type one that can be stated.
+macro_rules! stated {
+    ($($name:ident),+) => { $(
+        impl Decode for Stated<$name> {
+            fn decode(node: Node<'_>, at: At<'_>, report: &mut Report) -> Self {
+                let StatedNumber { value, plus_minus, source } = stated(node, at, report);
+                Self { value: $name(value), plus_minus: plus_minus.map($name), source }
+            }
+
+            fn invented() -> Self {
+                Self::default()
+            }
         }
-    }
+
+        impl Serialize for Stated<$name> {
+            fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+                if self.plus_minus.is_none() && self.source == Source::default() {
+                    return self.value.serialize(serializer);
+                }
+                let plus_minus = self.plus_minus.map(|half| half.0);
+                StatedNumber { value: self.value.0, plus_minus, source: self.source }.serialize(serializer)
+            }
+        }
+    )+ };
 }
 
-impl<'de, T: From<f64> + Deserialize<'de>> Deserialize<'de> for Stated<T> {
-    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-        deserializer.deserialize_any(StatedVisitor(std::marker::PhantomData))
-    }
-}
+stated!(Length, Mass);
 
-struct StatedVisitor<T>(std::marker::PhantomData<T>);
-
-impl<'de, T: From<f64> + Deserialize<'de>> Visitor<'de> for StatedVisitor<T> {
-    type Value = Stated<T>;
-
-    fn expecting(&self, f: &mut std::fmt::Formatter) -> std::fmt::Result {
-        f.write_str("number or stated value")
-    }
-
-    fn visit_f64<E: de::Error>(self, value: f64) -> Result<Self::Value, E> {
-        Ok(Stated { value: T::from(value), plus_minus: None, source: Source::default() })
-    }
-
-    fn visit_u64<E: de::Error>(self, value: u64) -> Result<Self::Value, E> {
-        self.visit_f64(value as f64)
-    }
-
-    fn visit_i64<E: de::Error>(self, value: i64) -> Result<Self::Value, E> {
-        self.visit_f64(value as f64)
-    }
-
-    fn visit_map<A: MapAccess<'de>>(self, map: A) -> Result<Self::Value, A::Error> {
-        let LongForm { value, plus_minus, source } =
-            Deserialize::deserialize(de::value::MapAccessDeserializer::new(map))?;
-        Ok(Stated { value, plus_minus, source })
-    }
-}
-
-impl From<f64> for Length {
-    fn from(value: f64) -> Self {
-        Self(value)
-    }
-}
-
-impl From<f64> for Mass {
-    fn from(value: f64) -> Self {
-        Self(value)
+fn stated(node: Node<'_>, at: At<'_>, report: &mut Report) -> StatedNumber {
+    match node.kind {
+        Kind::Record(_) => StatedNumber::decode(node, at, report),
+        Kind::Number(_) => {
+            StatedNumber { value: f64::decode(node, at, report), plus_minus: None, source: Source::default() }
+        }
+        _ => {
+            crate::decode::wrong_type(node, "number-or-stated", at, report);
+            StatedNumber::invented()
+        }
     }
 }
 
@@ -149,7 +139,7 @@ impl<T: schemars::JsonSchema> schemars::JsonSchema for Stated<T> {
 
     fn json_schema(generator: &mut schemars::SchemaGenerator) -> schemars::Schema {
         let short = generator.subschema_for::<T>();
-        let long = LongForm::<T>::json_schema(generator);
+        let long = generator.subschema_for::<StatedNumber>();
         schemars::json_schema!({
             "description": "A number, or a number with its half range and source.",
             "anyOf": [short, long],

@@ -1,0 +1,98 @@
+//! Records, field by field.
+
+use super::{Decode, wrong_type};
+use crate::at::At;
+use crate::problem::Code;
+use crate::report::Report;
+use crate::shortened::shortened;
+use crate::tree::{Entry, Kind, Node};
+
+/// Whether a record can be without a field.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Need {
+    /// It has to have it.
+    Required,
+    /// It may be left out.
+    Optional,
+}
+
+/// A record being decoded.
+pub struct Record<'t> {
+    entries: Option<&'t [Entry<'t>]>,
+    start: u32,
+    /// Where the next field is looked for first: most files keep the order of the format.
+    next: usize,
+}
+
+impl<'t> Record<'t> {
+    /// The record of a value. Fields that it does not have or that stand twice are reported.
+    pub fn open(node: Node<'t>, at: At<'_>, fields: &'static [&'static str], report: &mut Report) -> Self {
+        let Kind::Record(entries) = node.kind else {
+            wrong_type(node, "record", at, report);
+            return Self { entries: None, start: node.at, next: 0 };
+        };
+        let mut next = 0;
+        for (index, entry) in entries.iter().enumerate() {
+            match from(next, fields.len()).find(|&field| fields[field] == entry.name) {
+                Some(field) => {
+                    next = field + 1;
+                    doubled(entries, index, at, report);
+                }
+                None => unknown(entry, at, fields, report),
+            }
+        }
+        Self { entries: Some(entries), start: node.at, next: 0 }
+    }
+
+    /// A field that has to be there.
+    pub fn required<T: Decode>(&mut self, name: &'static str, at: At<'_>, report: &mut Report) -> T {
+        let Some(value) = self.take(name) else {
+            self.missing(name, at, report);
+            return T::invented();
+        };
+        T::decode(value, at.field(name), report)
+    }
+
+    /// A field that may be left out.
+    pub fn optional<T: Decode + Default>(&mut self, name: &'static str, at: At<'_>, report: &mut Report) -> T {
+        self.take(name).map_or_else(T::default, |value| T::decode(value, at.field(name), report))
+    }
+
+    fn take(&mut self, name: &str) -> Option<Node<'t>> {
+        let entries = self.entries?;
+        let found = from(self.next, entries.len()).find(|&index| entries[index].name == name)?;
+        self.next = found + 1;
+        // Of two of the same name the first counts, wherever the search began.
+        let first = entries[..found].iter().position(|entry| entry.name == name).unwrap_or(found);
+        Some(entries[first].value)
+    }
+
+    fn missing(&self, name: &'static str, at: At<'_>, report: &mut Report) {
+        if self.entries.is_some() {
+            report.fault(Code::MissingField, at, self.start, || vec![("field", name.to_owned())]);
+            report.invented(at.field(name));
+        }
+    }
+}
+
+/// Every index below `count`, from `start` on and round.
+fn from(start: usize, count: usize) -> impl Iterator<Item = usize> {
+    (start.min(count)..count).chain(0..start.min(count))
+}
+
+fn doubled(entries: &[Entry<'_>], index: usize, at: At<'_>, report: &mut Report) {
+    let entry = &entries[index];
+    if entries[..index].iter().any(|earlier| earlier.name == entry.name) {
+        report.fault(Code::DuplicateField, at.field(entry.name), entry.at, || vec![("field", entry.name.to_owned())]);
+    }
+}
+
+fn unknown(entry: &Entry<'_>, at: At<'_>, fields: &[&str], report: &mut Report) {
+    let name = shortened(entry.name);
+    let suggestion = report.nearest(entry.name, fields.iter().copied());
+    report.fault(Code::UnknownField, at.field(&name), entry.at, || {
+        let mut args = vec![("found", name.clone()), ("expected", fields.join(", "))];
+        args.extend(suggestion.map(|near| ("suggestion", near)));
+        args
+    });
+}
