@@ -1,0 +1,133 @@
+//! The demonstration yard: every story it is there to tell comes out as told.
+
+use fitup_catalogue::{BuildFile, read};
+use fitup_core::build::Build;
+use fitup_core::finding::{Grade, Standing, Verdict};
+use fitup_core::fit::{Answer, Desk, judge};
+use fitup_core::search::remedies;
+
+fn desk() -> Desk {
+    let path = concat!(env!("CARGO_MANIFEST_DIR"), "/../www/catalogue/demo.json");
+    let reading = read(&std::fs::read_to_string(path).unwrap());
+    assert!(reading.problems.is_empty(), "{:?}", reading.problems);
+    Desk::new(reading.catalogue.unwrap())
+}
+
+fn build(desk: &Desk, name: &str) -> Build {
+    let path = concat!(env!("CARGO_MANIFEST_DIR"), "/../www/catalogue/demo-builds.json");
+    let stories: Vec<serde_json::Value> = serde_json::from_str(&std::fs::read_to_string(path).unwrap()).unwrap();
+    let story = stories.iter().find(|story| story["name"] == name).unwrap();
+    let file: BuildFile = serde_json::from_value(story["build"].clone()).unwrap();
+    let (build, unresolved) = file.resolve(desk.catalogue());
+    assert!(unresolved.is_empty(), "{name}: {unresolved:?}");
+    build
+}
+
+fn answer(name: &str) -> Answer {
+    let desk = desk();
+    judge(&desk, &build(&desk, name))
+}
+
+fn has(answer: &Answer, code: &str) -> bool {
+    answer.findings.iter().any(|finding| finding.code == code)
+}
+
+#[test]
+fn the_yard_holds_what_it_promises() {
+    let desk = desk();
+    let catalogue = desk.catalogue();
+    assert!(catalogue.machines.len() >= 6 && catalogue.frames.len() >= 6 && catalogue.seats.len() >= 6);
+    assert!(catalogue.implements.len() >= 10 && catalogue.adapters.len() >= 10);
+    assert!(catalogue.trailers.len() >= 4 && catalogue.sites.len() >= 3);
+    assert_eq!(catalogue.implements.iter().filter(|implement| implement.arm.is_some()).count(), 4);
+    assert!(catalogue.name.notice.contains("Invented"));
+}
+
+#[test]
+fn a_listed_set_bolts_up() {
+    let answer = answer("listed");
+    assert_eq!((answer.verdict, answer.standing), (Verdict::BoltsUp, Some(Standing::Listed)));
+    assert!(answer.joints.len() >= 6 && answer.joints.iter().all(|joint| joint.verdict == Verdict::BoltsUp));
+    assert!(!has(&answer, "holes-miss"));
+}
+
+#[test]
+fn shared_part_numbers_prove_a_set_the_guide_does_not_list() {
+    let answer = answer("shared-parts");
+    assert_eq!((answer.verdict, answer.standing), (Verdict::BoltsUp, Some(Standing::OffGuide)));
+    let rack = answer.findings.iter().find(|finding| finding.code == "joint-same-part").unwrap();
+    assert_eq!(rack.evidence.grade, Grade::SamePart);
+    assert!(rack.evidence.witness.is_some() && rack.evidence.guide_row.is_some());
+}
+
+#[test]
+fn measuring_the_hooks_settles_the_used_arm() {
+    let answer = answer("measured");
+    assert_eq!(answer.verdict, Verdict::BoltsUp);
+    let hooks = answer.findings.iter().find(|finding| finding.code == "hooks-hold").unwrap();
+    assert_eq!(hooks.evidence.grade, Grade::Measured);
+    let desk = desk();
+    let unmeasured = Build { measured: Vec::new(), ..build(&desk, "measured") };
+    let open = judge(&desk, &unmeasured);
+    assert_eq!(open.verdict, Verdict::CheckFirst);
+    assert!(has(&open, "hooks-unknown"));
+}
+
+#[test]
+fn the_forks_need_a_sleeve_and_the_sleeve_is_found() {
+    let answer = answer("sleeve");
+    assert_eq!(answer.verdict, Verdict::BoltsUpWithWork);
+    assert!(has(&answer, "pins-need-sleeve"));
+}
+
+#[test]
+fn two_holes_are_drilled_in_the_deck() {
+    let answer = answer("two-holes");
+    assert_eq!(answer.verdict, Verdict::BoltsUpWithWork);
+    let drilling = answer.findings.iter().find(|finding| finding.code == "holes-need-drilling").unwrap();
+    assert_eq!(drilling.figure("drill"), Some(&fitup_core::finding::Value::Count(2)));
+    let joint = answer.joints.iter().find(|joint| joint.role == fitup_core::item::Role::SeatDeck).unwrap();
+    assert!(joint.overlay.as_ref().is_some_and(|overlay| overlay.carried.len() == 4 && overlay.carrier.len() == 2));
+}
+
+#[test]
+fn another_seat_saves_the_set() {
+    let desk = desk();
+    let blocked = build(&desk, "another-seat");
+    let answer = judge(&desk, &blocked);
+    assert_eq!(answer.verdict, Verdict::WontMount);
+    assert!(has(&answer, "seat-room-short"));
+    let best = remedies(&desk, &blocked).into_iter().next().unwrap();
+    assert_eq!(best.verdict, Verdict::BoltsUp);
+    assert!(best.steps.iter().any(|step| matches!(step, fitup_core::search::RemedyStep::Seat(_))));
+}
+
+#[test]
+fn no_adapter_saves_the_large_arm_on_the_small_rack() {
+    let desk = desk();
+    let blocked = build(&desk, "no-adapter");
+    let answer = judge(&desk, &blocked);
+    assert_eq!(answer.verdict, Verdict::WontMount);
+    assert!(has(&answer, "hooks-misfit"));
+    assert!(remedies(&desk, &blocked).is_empty());
+}
+
+#[test]
+fn the_front_axle_is_too_light_until_ballast_is_hung() {
+    let desk = desk();
+    let light = build(&desk, "light-front");
+    let answer = judge(&desk, &light);
+    assert_eq!(answer.verdict, Verdict::BoltsUpWithWork);
+    assert!(has(&answer, "front-axle-light"));
+    let best = remedies(&desk, &light).into_iter().next().unwrap();
+    assert_eq!(best.verdict, Verdict::BoltsUp, "{:?}", best.steps);
+}
+
+#[test]
+fn missing_data_are_named_and_never_passed() {
+    let answer = answer("missing-data");
+    assert_eq!(answer.verdict, Verdict::CheckFirst);
+    assert!(has(&answer, "loads-unknown") && has(&answer, "hydraulics-unknown"));
+    assert_eq!(answer.footprint.mass, None);
+    assert!(answer.footprint.length.is_some(), "everything else is still measured");
+}
