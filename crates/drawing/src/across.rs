@@ -140,18 +140,15 @@ fn figures(
     let half = width.map_or(0.0, |width| width.m() / 2.0);
     let track = subject.machine().and_then(|(_, machine)| machine.rear.track);
     let half_track = track.map_or(0.0, |track| track.m() / 2.0);
-    match view {
-        View::Rear => {
-            let ground = map.at(Point::ORIGIN).y;
-            let row = |n: f64| Along::Level(ground + (0.6 + 2.7 * n) * sheet.letters);
-            let at = |y: f64| Point::new(y, 0.0);
-            add(FigureName::RearTrack, track, at(half_track), at(-half_track), row(1.0));
-            add(FigureName::Width, width, at(half), at(-half), row(2.0));
-        }
-        _ => {
-            let line = Along::Upright(map.at(Point::new(whole.right, 0.0)).x + 2.7 * sheet.letters);
-            let at = |y: f64| Point::new(whole.right, y);
-            add(FigureName::Width, width, at(half), at(-half), line);
-        }
+    if view == View::Rear {
+        let ground = map.at(Point::ORIGIN).y;
+        let row = |n: f64| Along::Level(ground + (0.6 + 2.7 * n) * sheet.letters);
+        let at = |y: f64| Point::new(y, 0.0);
+        add(FigureName::RearTrack, track, at(half_track), at(-half_track), row(1.0));
+        add(FigureName::Width, width, at(half), at(-half), row(2.0));
+    } else {
+        let line = Along::Upright(map.at(Point::new(whole.right, 0.0)).x + 2.7 * sheet.letters);
+        let at = |y: f64| Point::new(whole.right, y);
+        add(FigureName::Width, width, at(half), at(-half), line);
     }
 }

@@ -49,12 +49,12 @@ pub(crate) fn arc_steps(centre: Point, radius: f64, from: f64, to: f64) -> Vec<P
         let unit = Point::unit(angle);
         centre + Point::new(unit.x * radius, -unit.y * radius)
     };
-    let pieces = ((to - from).abs() / core::f64::consts::FRAC_PI_2).ceil().clamp(1.0, 8.0);
-    let turn = (to - from) / pieces;
+    let pieces = (1..=8).find(|&n| (to - from).abs() <= f64::from(n) * core::f64::consts::FRAC_PI_2).unwrap_or(8);
+    let turn = (to - from) / f64::from(pieces);
     let handle = 4.0 / 3.0 * libm::tan(turn / 4.0) * radius;
     let mut steps = vec![PathStep::Move(on(from))];
     let mut at = from;
-    for _ in 0..pieces as u32 {
+    for _ in 0..pieces {
         let next = at + turn;
         let tangent = |angle: f64| {
             let unit = Point::unit(angle);

@@ -7,10 +7,13 @@
 mod across;
 mod dimension;
 mod fact;
+mod holes;
 mod ink;
 mod look;
 mod marker;
 mod outline;
+#[cfg(test)]
+mod plain;
 mod scene;
 mod sheet;
 mod side;
@@ -22,6 +25,7 @@ mod wedge;
 
 pub use across::{plan, rear};
 pub use fact::Fact;
+pub use holes::holes;
 pub use look::{Letter, Look, Pen, Tone};
 pub use marker::mark;
 pub use scene::{Anchor, Circle, FigureName, Group, Node, Path, PathStep, Scene, Target, Text};

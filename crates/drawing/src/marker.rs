@@ -1,7 +1,7 @@
 //! Marks of the verdicts: each with a shape of its own, so that none rests on colour alone.
 //!
-//! Bolts up: a disc with a tick. Bolts up with work: a square with a plus. Check first: a diamond
-//! with a question mark drawn in lines. Won't mount: a cross of two bars without anything round it.
+//! Bolts up: a seated bolt head. Bolts up with work: a bolt head in outline with a centre to drill. Check
+//! first: a diamond that calls out. Won't mount: a block that stops.
 
 use fitup_core::finding::Verdict;
 use fitup_core::plane::Point;
@@ -18,65 +18,48 @@ pub fn mark(verdict: Verdict, size: f64) -> Scene {
 
 /// The mark of a verdict, `reach` from its middle to its edge.
 pub(crate) fn shape(verdict: Verdict, at: Point, reach: f64) -> Vec<Node> {
-    let tone = Tone::Verdict(verdict);
     let on = |x: f64, y: f64| at + Point::new(x, y) * reach;
-    let halo = Look::new(Pen::Halo, tone);
-    let glyph = Look::fill(Tone::Paper);
+    let solid = Look::new(Pen::Halo, Tone::Verdict(verdict));
+    let hollow = Look::new(Pen::Verdict(verdict), Tone::Paper);
+    let cut = Look::fill(Tone::Paper);
+    let hexagon = |size: f64| {
+        [(1.0, 0.0), (0.5, 0.87), (-0.5, 0.87), (-1.0, 0.0), (-0.5, -0.87), (0.5, -0.87)]
+            .map(|(x, y)| on(x * size, y * size))
+    };
+    let bar = |a: Point, b: Point, width: f64| {
+        let side = (b - a).quarter_turn() * (width * reach / (2.0 * a.distance(b)));
+        [a + side, b + side, b - side, a - side]
+    };
     match verdict {
-        Verdict::BoltsUp => vec![
-            ink::circle(halo, at, reach * 0.95),
-            ink::polygon(
-                glyph,
-                &[on(-0.52, 0.02), on(-0.35, -0.15), on(-0.12, 0.1), on(0.37, -0.42), on(0.54, -0.25), on(-0.12, 0.44)],
-            ),
-        ],
+        Verdict::BoltsUp => {
+            vec![ink::polygon(solid, &hexagon(1.05)), ink::circle(cut, at, reach * 0.36)]
+        }
         Verdict::BoltsUpWithWork => {
-            let (w, l) = (0.14, 0.52);
+            let ink_cut = Look::fill(Tone::Verdict(verdict));
             vec![
-                ink::polygon(halo, &[on(-0.85, -0.85), on(0.85, -0.85), on(0.85, 0.85), on(-0.85, 0.85)]),
-                ink::polygon(glyph, &[on(-w, -l), on(w, -l), on(w, l), on(-w, l)]),
-                ink::polygon(glyph, &[on(-l, -w), on(l, -w), on(l, w), on(-l, w)]),
+                ink::polygon(Look::new(Pen::Halo, Tone::Paper), &hexagon(1.2)),
+                ink::polygon(hollow, &hexagon(0.95)),
+                ink::polygon(ink_cut, &bar(on(-0.45, 0.0), on(0.45, 0.0), 0.22)),
+                ink::polygon(ink_cut, &bar(on(0.0, -0.45), on(0.0, 0.45), 0.22)),
             ]
         }
-        Verdict::CheckFirst => vec![
-            ink::polygon(halo, &[on(0.0, -1.15), on(1.15, 0.0), on(0.0, 1.15), on(-1.15, 0.0)]),
-            ink::polygon(
-                glyph,
-                &[
-                    on(-0.36, -0.2),
-                    on(-0.32, -0.46),
-                    on(0.0, -0.66),
-                    on(0.32, -0.46),
-                    on(0.36, -0.2),
-                    on(0.12, 0.06),
-                    on(0.12, 0.2),
-                    on(-0.12, 0.2),
-                    on(-0.12, -0.02),
-                    on(0.11, -0.24),
-                    on(0.0, -0.42),
-                    on(-0.12, -0.34),
-                    on(-0.14, -0.2),
-                ],
-            ),
-            ink::circle(glyph, on(0.0, 0.46), reach * 0.15),
-        ],
+        Verdict::CheckFirst => {
+            let ink_cut = Look::fill(Tone::Verdict(verdict));
+            let diamond = |size: f64| [on(0.0, -size), on(size, 0.0), on(0.0, size), on(-size, 0.0)];
+            vec![
+                ink::polygon(Look::new(Pen::Halo, Tone::Paper), &diamond(1.25)),
+                ink::polygon(hollow, &diamond(1.05)),
+                ink::polygon(ink_cut, &bar(on(0.0, -0.52), on(0.0, 0.12), 0.22)),
+                ink::circle(ink_cut, on(0.0, 0.42), reach * 0.14),
+            ]
+        }
         Verdict::WontMount => {
-            let (a, b) = (0.72, 0.26);
-            let bars = [
-                on(-a - b, -a + b),
-                on(-a + b, -a - b),
-                on(0.0, -2.0 * b),
-                on(a - b, -a - b),
-                on(a + b, -a + b),
-                on(2.0 * b, 0.0),
-                on(a + b, a - b),
-                on(a - b, a + b),
-                on(0.0, 2.0 * b),
-                on(-a + b, a + b),
-                on(-a - b, a - b),
-                on(-2.0 * b, 0.0),
-            ];
-            vec![ink::polygon(halo, &bars)]
+            let block = [on(-0.88, -0.88), on(0.88, -0.88), on(0.88, 0.88), on(-0.88, 0.88)];
+            vec![
+                ink::polygon(solid, &block),
+                ink::polygon(cut, &bar(on(-0.45, -0.45), on(0.45, 0.45), 0.25)),
+                ink::polygon(cut, &bar(on(0.45, -0.45), on(-0.45, 0.45), 0.25)),
+            ]
         }
     }
 }

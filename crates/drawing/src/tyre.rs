@@ -147,8 +147,12 @@ fn grounded(wheel: &Wheel, radius: f64, angle: f64) -> Point {
 }
 
 fn lug_count(wheel: &Wheel) -> u32 {
-    let count = (core::f64::consts::TAU * wheel.radius / PITCH).round().clamp(14.0, 36.0);
-    count as u32
+    bars_along(core::f64::consts::TAU * wheel.radius, 14, 36)
+}
+
+/// How many bars a length of tread has: the pitch nearest to [`PITCH`] that divides it.
+fn bars_along(length: f64, least: u32, most: u32) -> u32 {
+    (least..most).find(|&n| length < (f64::from(n) + 0.5) * PITCH).unwrap_or(most)
 }
 
 /// The lugs standing out of the tread.
@@ -226,7 +230,7 @@ fn across(wheel: &Wheel, view: View, map: &Mapping, weight: Weight) -> Vec<Node>
 /// The bars of the tread as they meet in its middle.
 fn chevrons(tread: &Extent, view: View, map: &Mapping) -> Vec<Node> {
     let along = if view == View::Rear { tread.height() } else { tread.width() };
-    let count = (along / PITCH).round().clamp(3.0, 14.0) as u32;
+    let count = bars_along(along, 3, 14);
     // The first and last bars stop short of the cut corners.
     let cut = 0.16 * tread.width().min(tread.height());
     let step = (along - 2.0 * cut) / f64::from(count);

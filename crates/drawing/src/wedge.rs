@@ -92,25 +92,8 @@ fn arrows(centre: Point, radius: f64, from: f64, to: f64) -> Vec<Node> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::sheet::{Extent, Labels, Margins, Sheet};
-    use fitup_core::finding::Verdict;
-    use fitup_core::quantity::{Angle, Length, Mass};
-
-    struct Mute;
-    impl Labels for Mute {
-        fn length(&self, _: Length) -> String {
-            String::new()
-        }
-        fn angle(&self, _: Angle) -> String {
-            String::new()
-        }
-        fn mass(&self, _: Mass) -> String {
-            String::new()
-        }
-        fn verdict(&self, _: Verdict) -> String {
-            String::new()
-        }
-    }
+    use crate::plain::Plain;
+    use crate::sheet::{Extent, Margins, Sheet};
 
     #[test]
     fn the_line_goes_through_the_limiting_point_and_touches_the_tyres_arc() {
@@ -120,7 +103,7 @@ mod tests {
         let limit = Point::new(-1.0, 0.4 - h);
         let extent = Extent { left: -2.0, right: 1.0, low: 0.0, high: 2.0 };
         let margins = Margins { left: 0.0, right: 0.0, top: 0.0, bottom: 0.0 };
-        let map = Mapping::fit(extent, margins, &Sheet::new(300.0, 300.0, &Mute), false);
+        let map = Mapping::fit(extent, margins, &Sheet::new(300.0, 300.0, &Plain), false);
         let it = Wedge { wheel: Point::new(0.0, 0.4), limit, angle, end: End::Rear };
         let nodes = wedge(&it, &map, "30°", 3.0);
         let Node::Path(line) = &nodes[1] else { panic!("the line is second") };
