@@ -6,6 +6,9 @@ self.addEventListener("install", (event) => event.waitUntil((async () => {
   const cache = await caches.open(CACHE);
   await cache.addAll(["./", ...FILES].map((file) => new Request(file, { cache: "reload" })));
 })()));
+self.addEventListener("message", (event) => {
+  if (event.data === "take over") self.skipWaiting();
+});
 self.addEventListener("activate", (event) => event.waitUntil((async () => {
   for (const name of await caches.keys()) if (name.startsWith("fit-up ") && name !== CACHE) await caches.delete(name);
   await self.clients.claim();
@@ -16,6 +19,6 @@ self.addEventListener("fetch", (event) => {
   event.respondWith((async () => {
     const cache = await caches.open(CACHE);
     const key = event.request.mode === "navigate" && url.pathname.endsWith("/") ? "./" : event.request;
-    return (await cache.match(key, { ignoreSearch: true })) ?? fetch(event.request);
+    return (await cache.match(key, { ignoreSearch: true, ignoreVary: true })) ?? fetch(event.request);
   })());
 });

@@ -1,1 +1,5 @@
-//! End-to-end and published-value tests.
+//! End-to-end and published-value tests, and what they stand on.
+
+pub mod answers;
+#[cfg(feature = "browser")]
+pub mod browser;

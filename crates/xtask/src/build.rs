@@ -1,6 +1,7 @@
 //! The release site, built by Trunk into `dist/`.
 
 use std::path::PathBuf;
+use std::sync::atomic::{AtomicBool, Ordering};
 
 use crate::failure::Failure;
 use crate::run::quietly;
@@ -11,12 +12,19 @@ pub fn command(_: &[String]) -> Result<(), Failure> {
     release().map(drop)
 }
 
-/// Builds the release site and says where it is.
+/// Set once this run has built the site.
+static BUILT: AtomicBool = AtomicBool::new(false);
+
+/// Builds the release site, once in a run, and says where it is.
 pub fn release() -> Result<PathBuf, Failure> {
+    if BUILT.load(Ordering::Relaxed) {
+        return Ok(dist());
+    }
     ensure_build()?;
     let mut trunk = tooled("trunk");
     trunk.args(["build", "--release", "--offline"]).env_remove("NO_COLOR");
     quietly("release build of the widget", &mut trunk, "mend what the compiler says")?;
+    BUILT.store(true, Ordering::Relaxed);
     Ok(dist())
 }
 

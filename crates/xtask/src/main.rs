@@ -2,7 +2,11 @@
 
 mod build;
 mod failure;
+mod measure;
+mod mutants;
 mod run;
+mod schema;
+mod screens;
 mod serve;
 mod site;
 mod size;
@@ -25,6 +29,15 @@ const COMMANDS: &[Command] = &[
     ("build", "build the release site into dist/", build::command),
     ("size", "sizes of the start page in parts, against cap and baseline: size [--accept]", size::command),
     ("tidy", "check the house's invariants", tidy::command),
+    (
+        "screens",
+        "take the pictures tests/screens.txt lists: screens [--only PART-OF-NAME] [--no-build]",
+        screens::command,
+    ),
+    ("measure", "run Lighthouse on the served start page, as a phone and as a desk computer", measure::command),
+    ("schema", "write the JSON Schema of the catalogue format into www/", schema::command),
+    ("docs", "build and open the documentation of the code", |_| test::docs(true)),
+    ("mutants", "test the tests of fit and dimension code by changing it: mutants [ARGUMENTS]", mutants::command),
     ("site", "finish a Trunk build: service worker and compressed copies (Trunk calls it)", site::command),
 ];
 

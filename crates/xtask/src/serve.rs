@@ -8,10 +8,11 @@ use tiny_http::{Header, Request, Response, Server, StatusCode};
 use crate::build::{dist, release};
 use crate::failure::{Failure, failure};
 use crate::flag_value;
+use crate::site::{FINGERPRINT_OF_NOTHING, fingerprint};
 
 /// What the pages are allowed: nothing but their own files.
 pub const POLICY: &str = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; connect-src 'self'; \
-     img-src 'self' data:; manifest-src 'self'; worker-src 'self'; base-uri 'none'; form-action 'none'; \
+     img-src 'self' data:; font-src 'self'; manifest-src 'self'; worker-src 'self'; base-uri 'none'; form-action 'none'; \
      frame-ancestors 'self'";
 
 /// Builds the release widget and serves it until stopped.
@@ -28,12 +29,21 @@ pub fn command(arguments: &[String]) -> Result<(), Failure> {
     let server = listen(port)?;
     println!("http://{}/", server.server_addr());
     eprintln!("serving {} (stop with Ctrl-C)", dist().display());
-    for request in server.incoming_requests() {
-        // A visitor who hangs up is no failure of the server.
-        let _ = answer(request, &dist());
-    }
+    std::thread::scope(|scope| {
+        for _ in 0..WORKERS {
+            scope.spawn(|| {
+                for request in server.incoming_requests() {
+                    // A visitor who hangs up is no failure of the server.
+                    let _ = answer(request, &dist());
+                }
+            });
+        }
+    });
     Ok(())
 }
+
+/// Requests answered at the same time: one slow visitor does not hold up the rest.
+const WORKERS: usize = 4;
 
 fn listen(port: u16) -> Result<Server, Failure> {
     let address = format!("127.0.0.1:{port}");
@@ -57,7 +67,15 @@ fn answer(request: Request, site: &Path) -> std::io::Result<()> {
         (accepts(coding) && beside.is_file()).then_some((coding, beside))
     });
     let body = fs::read(coded.as_ref().map_or(&file, |(_, beside)| beside))?;
+    let tag = format!("\"{:016x}\"", fingerprint(FINGERPRINT_OF_NOTHING, &body));
+    let known = request.headers().iter().any(|header| {
+        header.field.equiv("If-None-Match") && header.value.as_str().split(',').any(|held| held.trim() == tag)
+    });
+    // Names do not change with their contents, so every visit asks whether what it holds is fresh.
+    let (status, body) = if known { (StatusCode(304), Vec::new()) } else { (StatusCode(200), body) };
     let mut response = Response::from_data(body)
+        .with_status_code(status)
+        .with_header(header("ETag", &tag))
         .with_header(header("Content-Type", content_type(&file)))
         .with_header(header("Content-Security-Policy", POLICY))
         .with_header(header("X-Content-Type-Options", "nosniff"))
@@ -93,6 +111,7 @@ fn content_type(file: &Path) -> &'static str {
         Some("wasm") => "application/wasm",
         Some("svg") => "image/svg+xml",
         Some("png") => "image/png",
+        Some("woff2") => "font/woff2",
         Some("webmanifest") => "application/manifest+json",
         _ => "text/plain; charset=utf-8",
     }

@@ -47,19 +47,22 @@ fn list(base: &Path, folder: &Path, files: &mut Vec<String>) -> std::io::Result<
     Ok(())
 }
 
-/// FNV-1a over names and contents: Trunk's own hashes are of what came before wasm-opt.
+/// Over names and contents: Trunk's own hashes are of what came before wasm-opt.
 fn version(base: &Path, files: &[String]) -> std::io::Result<u64> {
-    let mut hash = 0xcbf2_9ce4_8422_2325_u64;
-    let mut take = |bytes: &[u8]| {
-        for &byte in bytes {
-            hash = (hash ^ u64::from(byte)).wrapping_mul(0x0100_0000_01b3);
-        }
-    };
+    let mut hash = FINGERPRINT_OF_NOTHING;
     for name in files {
-        take(name.as_bytes());
-        take(&fs::read(base.join(name))?);
+        hash = fingerprint(hash, name.as_bytes());
+        hash = fingerprint(hash, &fs::read(base.join(name))?);
     }
     Ok(hash)
+}
+
+/// Where a fingerprint starts: the offset of FNV-1a, 64 bits.
+pub const FINGERPRINT_OF_NOTHING: u64 = 0xcbf2_9ce4_8422_2325;
+
+/// FNV-1a, 64 bits, of what `hash` stands for followed by `bytes`.
+pub fn fingerprint(hash: u64, bytes: &[u8]) -> u64 {
+    bytes.iter().fold(hash, |hash, &byte| (hash ^ u64::from(byte)).wrapping_mul(0x0100_0000_01b3))
 }
 
 /// Writes `.br` and `.gz` beside a file that is worth compressing.
@@ -70,9 +73,13 @@ fn compress(path: &Path) -> std::io::Result<()> {
     }
     let bytes = fs::read(path)?;
     fs::write(with_suffix(path, "br"), brotli_of(&bytes))?;
+    fs::write(with_suffix(path, "gz"), gzip_of(&bytes))
+}
+
+/// The bytes in gzip, level 9.
+pub fn gzip_of(bytes: &[u8]) -> Vec<u8> {
     let mut gzip = flate2::write::GzEncoder::new(Vec::new(), flate2::Compression::best());
-    gzip.write_all(&bytes)?;
-    fs::write(with_suffix(path, "gz"), gzip.finish()?)
+    gzip.write_all(bytes).and_then(|()| gzip.finish()).expect("writing to memory does not fail")
 }
 
 /// The bytes in brotli, quality 11.
@@ -88,4 +95,41 @@ fn with_suffix(path: &Path, suffix: &str) -> PathBuf {
     name.push(".");
     name.push(suffix);
     name.into()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn staged(name: &str, index: &str) -> PathBuf {
+        let folder = std::env::temp_dir().join(format!("fitup-site-{name}-{}", std::process::id()));
+        fs::create_dir_all(folder.join("catalogue")).expect("the temporary folder is writable");
+        fs::write(folder.join("index.html"), index).expect("writable");
+        fs::write(folder.join("catalogue/demo.json"), "{}").expect("writable");
+        finish(&folder, true).expect("finished");
+        folder
+    }
+
+    #[test]
+    fn the_service_worker_lists_every_file_and_changes_with_its_contents() {
+        let (one, two) = (staged("one", "<p>one</p>"), staged("two", "<p>two</p>"));
+        let worker = |folder: &Path| fs::read_to_string(folder.join("sw.js")).expect("written");
+        assert!(worker(&one).contains("[\"catalogue/demo.json\", \"index.html\"]"), "{}", worker(&one));
+        assert!(!worker(&one).contains("{{"));
+        assert_ne!(worker(&one), worker(&two));
+        for folder in [one, two] {
+            fs::remove_dir_all(folder).expect("was there");
+        }
+    }
+
+    #[test]
+    fn what_is_served_compressed_is_what_was_there() {
+        let folder = staged("compressed", "<p>a page</p>");
+        let mut plain = Vec::new();
+        let coded = fs::read(folder.join("index.html.br")).expect("written");
+        brotli::BrotliDecompress(&mut &*coded, &mut plain).expect("brotli");
+        assert_eq!(plain, b"<p>a page</p>");
+        assert!(folder.join("sw.js.gz").exists());
+        fs::remove_dir_all(folder).expect("was there");
+    }
 }

@@ -6,6 +6,7 @@
 
 use std::path::{Path, PathBuf};
 use std::process::Command;
+use std::time::Instant;
 
 use crate::failure::{Failure, failure};
 use crate::run::quietly;
@@ -15,12 +16,17 @@ const TRUNK: &str = "0.21.14";
 const WASM_BINDGEN: &str = "0.2.130";
 const BINARYEN: &str = "132.0.0";
 const AXE: &str = "4.14.1";
+const LIGHTHOUSE: &str = "12.8.2";
+const MUTANTS: &str = "25.3.1";
 const TARGET: &str = "wasm32-unknown-unknown";
 
-/// Installs whatever is missing.
+/// Installs whatever is missing, and says where the tools are.
 pub fn command(_: &[String]) -> Result<(), Failure> {
+    let started = Instant::now();
     ensure_build()?;
-    ensure_browser()
+    ensure_browser()?;
+    println!("tools: {} ({:.0} s)", folder().display(), started.elapsed().as_secs_f64());
+    Ok(())
 }
 
 /// The tools' folder.
@@ -60,22 +66,42 @@ pub fn ensure_build() -> Result<(), Failure> {
     ensure_crate("trunk", "trunk", TRUNK, &["--locked", "--no-default-features", "--features", "rustls"])?;
     // Its lock file names a version that is no longer served, hence without --locked.
     ensure_crate("wasm-bindgen-cli", "wasm-bindgen", WASM_BINDGEN, &[])?;
+    // What was compiled on the way is of no further use; that it is not there is no trouble.
+    let _ = std::fs::remove_dir_all(folder().join("build"));
     ensure_npm("binaryen", BINARYEN)
 }
 
 /// What the browser tests need on top.
 pub fn ensure_browser() -> Result<(), Failure> {
     ensure_npm("axe-core", AXE)?;
-    let missing: Vec<&str> = [("/usr/bin/chromium", "chromium"), ("/usr/bin/chromedriver", "chromium-driver")]
-        .into_iter()
-        .filter(|(path, _)| !Path::new(path).exists())
-        .map(|(_, package)| package)
-        .collect();
-    if missing.is_empty() {
-        return Ok(());
+    let mut missing = Vec::new();
+    if chromium().is_none() {
+        missing.push("chromium");
     }
-    eprintln!("installing {}", missing.join(", "));
-    install_packages(&missing)
+    if on_path("chromedriver").is_none() {
+        missing.push("chromium-driver");
+    }
+    if missing.is_empty() { Ok(()) } else { install_packages(&missing) }
+}
+
+/// What the performance measurement needs on top.
+pub fn ensure_lighthouse() -> Result<(), Failure> {
+    ensure_npm("lighthouse", LIGHTHOUSE)
+}
+
+/// What mutation testing needs.
+pub fn ensure_mutants() -> Result<(), Failure> {
+    ensure_crate("cargo-mutants", "cargo-mutants", MUTANTS, &["--locked"])
+}
+
+/// The browser, under one of the names it goes by.
+pub fn chromium() -> Option<PathBuf> {
+    ["chromium", "chromium-browser", "google-chrome"].into_iter().find_map(on_path)
+}
+
+fn on_path(program: &str) -> Option<PathBuf> {
+    let path = std::env::var_os("PATH")?;
+    std::env::split_paths(&path).map(|folder| folder.join(program)).find(|file| file.is_file())
 }
 
 /// Chromium's axe script for accessibility tests.
@@ -115,7 +141,7 @@ fn has_wasm_target() -> bool {
 }
 
 fn debian_toolchain_serves() -> bool {
-    !has_wasm_target() && Path::new("/usr/lib/rust-web").exists()
+    !has_wasm_target() && Path::new("/usr/bin/rust-lld").exists()
 }
 
 fn ensure_crate(package: &str, binary: &str, version: &str, flags: &[&str]) -> Result<(), Failure> {
@@ -143,8 +169,6 @@ fn ensure_crate(package: &str, binary: &str, version: &str, flags: &[&str]) -> R
         &mut cargo,
         "see that crates.io can be reached, then run the command again",
     )?;
-    // What was compiled on the way is of no further use.
-    let _ = std::fs::remove_dir_all(folder().join("build"));
     Ok(())
 }
 
@@ -155,6 +179,9 @@ fn ensure_npm(package: &str, version: &str) -> Result<(), Failure> {
     }
     std::fs::create_dir_all(folder())
         .map_err(|error| failure(format!("making {}", folder().display()), error.to_string(), "set FITUP_TOOLS"))?;
+    if on_path("npm").is_none() {
+        install_packages(&["nodejs", "npm"])?;
+    }
     eprintln!("installing {package} {version}");
     let mut npm = Command::new("npm");
     npm.args(["install", "--no-audit", "--no-fund", "--prefix"]).arg(folder()).arg(format!("{package}@{version}"));
@@ -167,10 +194,47 @@ fn ensure_npm(package: &str, version: &str) -> Result<(), Failure> {
 }
 
 fn install_packages(packages: &[&str]) -> Result<(), Failure> {
-    let mend = format!("install these packages by hand: {}", packages.join(" "));
-    quietly("apt-get update", Command::new("apt-get").args(["update", "-qq"]), &mend)?;
-    let mut install = Command::new("apt-get");
+    let names = packages.join(" ");
+    let mend = format!("install by hand: {names} (as root on Debian or Ubuntu: apt-get install {names})");
+    eprintln!("installing {names}");
+    quietly("apt-get update", apt().args(["update", "-qq"]), &mend)?;
+    let mut install = apt();
     install.args(["install", "-y", "-qq", "--no-install-recommends"]).args(packages);
-    install.env("DEBIAN_FRONTEND", "noninteractive");
-    quietly(&format!("apt-get install {}", packages.join(" ")), &mut install, &mend).map(drop)
+    quietly(&format!("apt-get install {names}"), &mut install, &mend).map(drop)
+}
+
+/// apt-get, through sudo (without asking) for whoever is not root.
+fn apt() -> Command {
+    let id = Command::new("id").arg("-u").output();
+    let is_root = id.is_ok_and(|out| out.stdout.trim_ascii() == b"0");
+    let mut command = Command::new(if is_root { "env" } else { "sudo" });
+    command.args(if is_root { &[][..] } else { &["-n", "env"][..] });
+    command.args(["DEBIAN_FRONTEND=noninteractive", "apt-get"]);
+    command
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn workspace_manifest() -> String {
+        std::fs::read_to_string(crate::root().join("Cargo.toml")).expect("the workspace has a manifest")
+    }
+
+    #[test]
+    fn wasm_bindgen_is_the_same_version_as_the_crate() {
+        assert!(workspace_manifest().contains(&format!("wasm-bindgen = \"={WASM_BINDGEN}\"")));
+    }
+
+    #[test]
+    fn tools_are_found_before_the_machines_own() {
+        let command = tooled("trunk");
+        let path = command.get_envs().find(|(name, _)| *name == "PATH").and_then(|(_, path)| path).expect("set");
+        assert!(std::env::split_paths(path).next().expect("one at least").starts_with(folder()));
+    }
+
+    #[test]
+    fn a_program_that_is_nowhere_is_not_found() {
+        assert_eq!(on_path("no-such-program-anywhere"), None);
+    }
 }

@@ -1,0 +1,93 @@
+//! Takes the pictures that `tests/screens.txt` lists.
+
+use std::path::Path;
+use std::process::ExitCode;
+
+use fitup_tests::browser::{SCREENS, Screen, browse};
+
+const LIST: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/screens.txt");
+
+/// A picture to take.
+#[derive(Debug, PartialEq)]
+struct Picture {
+    name: String,
+    screens: Vec<Screen>,
+    address: String,
+}
+
+fn main() -> ExitCode {
+    let list = match std::fs::read_to_string(Path::new(LIST)) {
+        Ok(list) => list,
+        Err(error) => return wrong(&format!("{LIST}: {error}")),
+    };
+    let pictures = match pictures(&list) {
+        Ok(pictures) => pictures,
+        Err(error) => return wrong(&format!("{LIST}: {error}")),
+    };
+    let only = std::env::args().nth(1).unwrap_or_default();
+    for screen in SCREENS {
+        let here: Vec<&Picture> =
+            pictures.iter().filter(|p| p.screens.contains(&screen) && p.name.contains(&only)).collect();
+        if here.is_empty() {
+            continue;
+        }
+        browse("screens", screen, async |page| {
+            for picture in here {
+                page.open(&picture.address).await?;
+                page.settled().await?;
+                let path = page.screenshot(&format!("{}-{}", picture.name, screen.name)).await?;
+                println!("{}", path.display());
+            }
+            for error in page.errors().await? {
+                println!("browser log: {error}");
+            }
+            Ok(())
+        });
+    }
+    ExitCode::SUCCESS
+}
+
+fn wrong(text: &str) -> ExitCode {
+    eprintln!("{text}");
+    ExitCode::from(2)
+}
+
+/// The pictures of the list, or what is wrong with which line.
+fn pictures(list: &str) -> Result<Vec<Picture>, String> {
+    let lines = list.lines().enumerate().map(|(at, line)| (at + 1, line.trim()));
+    lines.filter(|(_, line)| !line.is_empty() && !line.starts_with('#')).map(|(at, line)| picture(at, line)).collect()
+}
+
+fn picture(at: usize, line: &str) -> Result<Picture, String> {
+    let words: Vec<&str> = line.split_whitespace().collect();
+    let [name, screens, address] = words[..] else {
+        return Err(format!("line {at}: {line:?} is not NAME SCREENS ADDRESS"));
+    };
+    let screens = if screens == "all" {
+        SCREENS.to_vec()
+    } else {
+        let named = |name: &str| {
+            let known = SCREENS.into_iter().find(|screen| screen.name == name);
+            known.ok_or_else(|| format!("line {at}: no screen {name:?}: phone, tablet, laptop or desk"))
+        };
+        screens.split(',').map(named).collect::<Result<_, _>>()?
+    };
+    Ok(Picture { name: name.to_owned(), screens, address: address.trim_start_matches('/').to_owned() })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_line_names_a_picture_its_screens_and_its_address() {
+        let read = pictures("# note\nstart phone,desk /#b=1\n").expect("well formed");
+        assert_eq!((read[0].name.as_str(), read[0].address.as_str(), read[0].screens.len()), ("start", "#b=1", 2));
+    }
+
+    #[test]
+    fn a_wrong_line_is_told_with_its_number() {
+        assert!(pictures("\nstart all").expect_err("no address").starts_with("line 2"));
+        assert!(pictures("start watch /").expect_err("no such screen").contains("phone, tablet"));
+    }
+}

@@ -1,0 +1,4 @@
+//! The widget in a real browser.
+
+#[path = "browser/mount.rs"]
+mod mount;
