@@ -1,6 +1,7 @@
 //! Why one case cannot be computed, told with place and mend.
 
 use fitup_core::dimension::{Fault, InputError, LARGEST};
+use fitup_core::quantity::{Flow, Pressure};
 use serde_json::Value;
 
 /// Why one case cannot be computed.
@@ -53,6 +54,10 @@ fn in_unit(limit: f64, key: &str) -> String {
         format!("{} deg", round(limit.to_degrees()))
     } else if key.ends_with("_mm") {
         format!("{} mm", round(limit * 1000.0))
+    } else if key.ends_with("_bar") {
+        format!("{} bar", round(Pressure::from_si(limit).bar()))
+    } else if key.ends_with("_l_min") {
+        format!("{} L/min", round(Flow::from_si(limit).l_min()))
     } else {
         format!("{}", round(limit))
     }

@@ -3,16 +3,22 @@
 //! A new figure is a file here with a `compute` and a line in [`FIGURES`].
 
 mod arm;
+mod axle_loads;
 mod bolt_pattern;
 mod breakover;
 mod case;
 mod closure;
 mod end_angles;
 mod fault;
+mod hydraulics;
 mod ramp_roll;
 mod shortest_ramp;
 mod swing;
+mod tie_downs;
+mod tip_angles;
+mod tipping;
 mod tolerance;
+mod trailer;
 mod wire;
 
 use std::fmt;
@@ -28,14 +34,20 @@ pub type Compute = fn(&Value) -> Result<Value, CaseError>;
 /// Every figure by name, in alphabetical order.
 pub const FIGURES: &[(&str, Compute)] = &[
     ("arm", arm::compute),
+    ("axle-loads", axle_loads::compute),
     ("bolt-pattern", bolt_pattern::compute),
     ("breakover", breakover::compute),
     ("closure", closure::compute),
     ("end-angles", end_angles::compute),
+    ("hydraulics", hydraulics::compute),
     ("ramp-roll", ramp_roll::compute),
     ("shortest-ramp", shortest_ramp::compute),
     ("swing", swing::compute),
+    ("tie-downs", tie_downs::compute),
+    ("tip-angles", tip_angles::compute),
+    ("tipping", tipping::compute),
     ("tolerance", tolerance::compute),
+    ("trailer", trailer::compute),
 ];
 
 /// A name that no figure has.

@@ -1,5 +1,6 @@
 //! Shapes that several figures read, and how a shape is read with its path told.
 
+use fitup_core::dimension::PointMass;
 use fitup_core::plane::Point;
 use fitup_core::quantity::Length;
 use serde::Deserialize;
@@ -33,6 +34,31 @@ pub struct Item {
 /// The items' points in metres.
 pub fn lines(items: &[Item]) -> Vec<Vec<Point>> {
     items.iter().map(|item| item.points_mm.iter().map(|&[x, z]| Point::new(m(x), m(z))).collect()).collect()
+}
+
+/// A mass along the machine.
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Body {
+    /// Told to nobody; it may stand in the case for its reader.
+    #[serde(rename = "name")]
+    _name: Option<String>,
+    /// Its mass.
+    pub mass_kg: f64,
+    /// x of its centre of gravity.
+    pub x_mm: f64,
+}
+
+/// The bodies in metres.
+pub fn bodies(bodies: &[Body]) -> Vec<PointMass> {
+    bodies.iter().map(|body| PointMass { mass: body.mass_kg, x: m(body.x_mm) }).collect()
+}
+
+/// Puts `value` under `key`, or leaves the key out when there is nothing to tell.
+pub fn set(result: &mut Value, key: &str, value: Option<impl Into<Value>>) {
+    if let Some(value) = value {
+        result[key] = value.into();
+    }
 }
 
 /// Metres from millimetres.

@@ -7,20 +7,39 @@
 //! that limits nothing is `None`.
 
 mod arm;
+mod axle_loads;
 mod breakover;
 mod departure;
+mod hydraulics;
 mod input;
+mod moment;
 mod ramp;
 mod steering;
 mod swing;
+mod tie_downs;
+mod tip;
+mod tipping;
+mod trailer;
 
 pub use arm::{Attitude, Digging, DiggingArm, Loading, Swivel, attitude, digging, loading};
+pub use axle_loads::{AxleLoads, ShareOf, axle_loads};
 pub use breakover::{Breakover, Wheels, breakover};
 pub use departure::{EndAngle, EndWheel, approach, departure};
+pub use hydraulics::{Cylinder, Stroke, Travel, cycle_time, hydraulic_power, line_velocity, shaft_power};
 pub use input::{Fault, InputError, LARGEST};
+pub use moment::PointMass;
 pub use ramp::{
     Facing, LoadingJob, Nearest, Ramp, RampRoll, RampStand, Rider, ShortestRamp, ramp_corners, ramp_roll, ramp_stand,
     shortest_ramp,
 };
 pub use steering::{Steering, steering};
 pub use swing::{Block, Corridor, Swing, swing, turned};
+pub use tie_downs::{Article, Tie, TieDowns, TieRun, tie_downs};
+pub use tip::{EdgeAngles, FrontSupport, Side, Stance, TipAngles, tip_angles};
+pub use tipping::{
+    DigLoads, DigStand, Governs, LiftCylinder, SHARE_OF_HYDRAULIC, SHARE_OF_TIPPING, cylinder_lift, dig_loads,
+};
+pub use trailer::{
+    Cargo, Heading, Stretch, TrailerBed, TrailerLoads, deck_overhang, nose_window, trailer_loads, wheels_on_deck,
+    wheels_window,
+};
