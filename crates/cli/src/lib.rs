@@ -1,5 +1,8 @@
 //! What the `fitup` command does, apart from reading its arguments.
 
+pub mod catalogue;
 pub mod check;
 pub mod figure;
+pub mod judge;
+pub mod matrix;
 pub mod problem_text;

@@ -7,8 +7,10 @@ use std::io::{Read, Write};
 use std::process::ExitCode;
 
 use clap::{Parser, Subcommand};
+use fitup_cli::catalogue::open_catalogue;
 use fitup_cli::check::{Format, problems_text};
-use fitup_cli::figure;
+use fitup_cli::{figure, judge, matrix};
+use fitup_core::fit::Desk;
 
 /// Does this implement fit that machine, through which frame, and what does the result measure?
 #[derive(Parser)]
@@ -35,6 +37,11 @@ enum Task {
         #[arg(long, value_enum, default_value_t)]
         format: Format,
     },
+    /// Judge one build: does it fit, by which evidence, and what does the result measure? Exit 0 if it
+    /// bolts up, with work or without; 1 if something is open or blocks.
+    Judge(judge::Arguments),
+    /// Print which machine takes which implement at best, through any frame and seat.
+    Matrix(matrix::Arguments),
     /// Print the JSON Schema of the catalogue format.
     Schema,
 }
@@ -44,6 +51,8 @@ fn main() -> ExitCode {
     let done = match arguments.task {
         Task::Figure { name, file } => figure_task(&name, &file),
         Task::Check { file, format } => check_task(&file, format),
+        Task::Judge(asked) => judge::run(&asked, read_bytes).and_then(|(text, code)| print_text(&text).map(|()| code)),
+        Task::Matrix(asked) => matrix_task(&asked),
         Task::Schema => print(&fitup_catalogue::schema()).map(|()| ExitCode::SUCCESS),
     };
     done.unwrap_or_else(|failure| {
@@ -73,6 +82,13 @@ fn check_task(file: &str, format: Format) -> Result<ExitCode, String> {
     };
     print_text(&problems_text(file, std::str::from_utf8(&bytes).ok(), &problems, format))?;
     Ok(ExitCode::from(u8::from(!problems.is_empty())))
+}
+
+fn matrix_task(asked: &matrix::Arguments) -> Result<ExitCode, String> {
+    let desk = Desk::new(open_catalogue(&asked.catalogue, read_bytes)?);
+    let words = asked.reader.words();
+    print_text(&matrix::text(&desk, &words, &matrix::cells(&desk, &words), asked.format))?;
+    Ok(ExitCode::SUCCESS)
 }
 
 fn read(file: &str) -> Result<String, String> {

@@ -40,6 +40,12 @@ pub struct Explanation {
     pub cautions: Vec<Caution>,
 }
 
+impl Explanation {
+    fn tells(&self, line: &Line) -> bool {
+        self.paragraphs.iter().flat_map(|paragraph| &paragraph.lines).any(|told| told.spans == line.spans)
+    }
+}
+
 impl Words {
     /// Explains an answer. Causes shared by several findings are said once; for a shopper, points
     /// that are in order are only counted as long as something else decides.
@@ -57,8 +63,20 @@ impl Words {
                 Audience::Shopper => self.shopper_of(catalogue, &cause, &members),
                 Audience::Workshop => self.workshop_lines(catalogue, answer, &cause, &members),
             };
+            // Part numbers of a joint are told with its worst finding and not again.
+            lines.retain(|line| line.role != LineRole::Parts || !explanation.tells(line));
             for line in &mut lines {
                 line.target = members.first().map(|finding| finding.subject);
+            }
+            // To a shopper, dimensions of one joint that differ are one thing that does not fit.
+            let known = explanation.paragraphs.iter_mut().find(|said| {
+                audience == Audience::Shopper
+                    && said.verdict == verdict
+                    && said.lines.iter().map(|line| &line.spans).eq(lines.iter().map(|line| &line.spans))
+            });
+            if let Some(said) = known {
+                said.findings.extend(cause.findings());
+                continue;
             }
             explanation.paragraphs.push(Paragraph { verdict, findings: cause.findings().to_vec(), lines });
         }

@@ -13,7 +13,7 @@ pub enum Cause {
         /// The item.
         item: ItemRef,
         /// Names of the values, in the order they were missed.
-        what: Vec<&'static str>,
+        what: Vec<String>,
         /// The findings.
         findings: Vec<usize>,
     },
@@ -45,19 +45,22 @@ pub fn simplify(findings: &[Finding]) -> Vec<Cause> {
     for (index, finding) in findings.iter().enumerate() {
         let known = causes.iter_mut().find(|cause| match cause {
             Cause::Same(members) => members.first().is_some_and(|&first| says_the_same(&findings[first], finding)),
-            Cause::Missing { item, .. } => missing(finding).is_some_and(|(of, _)| of == *item),
+            Cause::Missing { item, findings: members, .. } => {
+                missing(finding).is_some_and(|(of, _)| of == *item)
+                    && members.first().is_some_and(|&first| asks_alike(&findings[first], finding))
+            }
         });
         match (known, missing(finding)) {
             (Some(Cause::Same(members)), _) => members.push(index),
             (Some(Cause::Missing { what, findings, .. }), Some((_, value))) => {
                 findings.push(index);
-                if !what.contains(&value) {
-                    what.push(value);
+                if !what.iter().any(|known| known == value) {
+                    what.push(value.to_owned());
                 }
             }
             (None | Some(Cause::Missing { .. }), None) => causes.push(Cause::Same(vec![index])),
             (None, Some((item, value))) => {
-                causes.push(Cause::Missing { item, what: vec![value], findings: vec![index] })
+                causes.push(Cause::Missing { item, what: vec![value.to_owned()], findings: vec![index] });
             }
         }
     }
@@ -73,12 +76,20 @@ pub fn simplify(findings: &[Finding]) -> Vec<Cause> {
 }
 
 /// The item and the value that an open finding says is not stated.
-fn missing(finding: &Finding) -> Option<(ItemRef, &'static str)> {
+fn missing(finding: &Finding) -> Option<(ItemRef, &str)> {
     let Some(Value::Label(_)) = finding.figure("missing") else { return None };
     finding.checks.iter().find_map(|check| match check {
         Check::FindOut { item, what } => Some((*item, *what)),
+        Check::Measure { item, dimension, .. } => Some((*item, dimension.as_str())),
         _ => None,
     })
+}
+
+/// Whether what is missing is asked for in one way: values of the item's row, or dimensions of the
+/// same joint.
+fn asks_alike(a: &Finding, b: &Finding) -> bool {
+    let of_joint = |finding: &Finding| matches!(finding.subject, Subject::Joint(..));
+    if of_joint(a) || of_joint(b) { a.subject == b.subject } else { true }
 }
 
 /// Whether two findings differ in the joint's role and in nothing else that is said.
@@ -130,8 +141,26 @@ mod tests {
             lacks("loads-unknown", ARM, "centre-of-gravity"),
             lacks("lift-unknown", ARM, "mass"),
         ];
-        let what = vec!["mass", "centre-of-gravity"];
+        let what = vec!["mass".to_owned(), "centre-of-gravity".to_owned()];
         assert_eq!(simplify(&findings), [Cause::Missing { item: ARM, what, findings: vec![0, 1, 2] }]);
+    }
+
+    #[test]
+    fn dimensions_that_one_joint_lacks_are_one_cause_and_those_of_another_stay_apart() {
+        let measure = |role, dimension: &str| {
+            Finding::new("hooks-unknown", Subject::Joint(role, FRAME, ARM), Verdict::CheckFirst, Grade::None)
+                .with("missing", Value::Label(dimension.to_owned()))
+                .check(Check::Measure {
+                    item: ARM,
+                    port: "hooks".to_owned(),
+                    dimension: dimension.to_owned(),
+                    within: None,
+                })
+        };
+        let findings = [measure(Role::Rack, "drop"), measure(Role::Rack, "setback"), measure(Role::SeatDeck, "drop")];
+        let what = vec!["drop".to_owned(), "setback".to_owned()];
+        let joint = Cause::Missing { item: ARM, what, findings: vec![0, 1] };
+        assert_eq!(simplify(&findings), [joint, Cause::Same(vec![2])]);
     }
 
     #[test]

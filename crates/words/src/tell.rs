@@ -22,7 +22,7 @@ pub enum Wording {
 impl Words {
     /// The finding in a plain sentence.
     pub fn shopper(&self, catalogue: &Catalogue, finding: &Finding) -> Line {
-        self.line(LineRole::Sentence, finding, self.sentence(catalogue, &[finding], Wording::Shopper))
+        line(LineRole::Sentence, finding, self.sentence(catalogue, &[finding], Wording::Shopper))
     }
 
     /// The finding in a few words, without a full stop.
@@ -38,8 +38,7 @@ impl Words {
     /// Findings that say the same of several joints, for a workshop, once.
     pub(crate) fn workshop_of(&self, catalogue: &Catalogue, findings: &[&Finding]) -> Vec<Line> {
         let Some(first) = findings.first() else { return Vec::new() };
-        let mut lines =
-            vec![self.line(LineRole::Sentence, first, self.sentence(catalogue, findings, Wording::Workshop))];
+        let mut lines = vec![line(LineRole::Sentence, first, self.sentence(catalogue, findings, Wording::Workshop))];
         lines.extend(self.evidence(catalogue, first));
         let mut told: Vec<Vec<Span>> = Vec::new();
         for check in findings.iter().flat_map(|finding| &finding.checks) {
@@ -48,7 +47,7 @@ impl Words {
                 told.push(spans);
             }
         }
-        lines.extend(told.into_iter().map(|spans| self.line(LineRole::Check, first, spans)));
+        lines.extend(told.into_iter().map(|spans| line(LineRole::Check, first, spans)));
         lines
     }
 
@@ -93,14 +92,10 @@ impl Words {
         item.map_or_else(|| Arg::Choice(NONE.to_owned()), |item| self.item(catalogue, item).into())
     }
 
-    fn line(&self, role: LineRole, finding: &Finding, spans: Vec<Span>) -> Line {
-        Line { role, spans, target: Some(finding.subject) }
-    }
-
     /// What a finding rests on: the grade with its witness and guide row, then the lineage chains.
     fn evidence(&self, catalogue: &Catalogue, finding: &Finding) -> Vec<Line> {
         let evidence = &finding.evidence;
-        let mut lines = vec![self.line(LineRole::Evidence, finding, self.evidence_sentence(catalogue, evidence))];
+        let mut lines = vec![line(LineRole::Evidence, finding, self.evidence_sentence(catalogue, evidence))];
         for chain in &evidence.chains {
             let args = [
                 ("item", self.item(catalogue, chain.item).into()),
@@ -108,7 +103,7 @@ impl Words {
                 ("parts", self.part_numbers(&chain.parts)),
             ];
             let key = if chain.steps.is_empty() { "chain-same" } else { "chain-replaced" };
-            lines.push(self.line(LineRole::Step, finding, self.spans(key, &args)));
+            lines.push(line(LineRole::Step, finding, self.spans(key, &args)));
             for step in &chain.steps {
                 let key = if step.backwards { "step-backward" } else { "step-forward" };
                 let ways = if step.both_ways { "both" } else { "forward" };
@@ -117,7 +112,7 @@ impl Words {
                     ("new", self.part_numbers(&step.new)),
                     ("ways", Arg::Choice(ways.to_owned())),
                 ];
-                lines.push(self.line(LineRole::Step, finding, self.spans(key, &args)));
+                lines.push(line(LineRole::Step, finding, self.spans(key, &args)));
             }
         }
         lines
@@ -209,6 +204,10 @@ impl Words {
     fn length_span(&self, name: &'static str, length: Length) -> Arg {
         Span::Figure { name, text: self.reader().length(length, crate::LengthStyle::Fine) }.into()
     }
+}
+
+fn line(role: LineRole, finding: &Finding, spans: Vec<Span>) -> Line {
+    Line { role, spans, target: Some(finding.subject) }
 }
 
 /// The coarsest tool whose usual half range settles it.

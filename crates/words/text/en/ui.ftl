@@ -148,3 +148,4 @@ ui-more-problems = { $count ->
 ui-standing = Standing
 
 ui-line-column = line { $line }, column { $column }
+ui-incomplete = Not all four steps are answered yet

@@ -146,3 +146,4 @@ ui-more-problems = { $count ->
 ui-standing = Condición
 
 ui-line-column = línea { $line }, columna { $column }
+ui-incomplete = Aún faltan pasos por responder
