@@ -108,7 +108,7 @@ impl TipAngles {
 ///
 /// With an edge's unit direction e, A on it and the centre of gravity C, n = e × (C − A). Ground leaning by b
 /// downhill along u has gravity along sin b · u − cos b · k in the body; the machine tips when that lies in
-/// the plane of edge and C: tan b = n_z / (n · u), least over u sin b = n_z / |n|.
+/// the plane of edge and C: tan b = n·k / n·u, least over every u sin b = n·k / |n|.
 ///
 /// # Errors
 /// A track or wheelbase not above zero, a height below the ground, or a number that is not finite.
