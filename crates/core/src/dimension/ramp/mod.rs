@@ -188,10 +188,10 @@ fn least_vertical<L: AsRef<[Point]>>(
     Ok(least::least(&rolling, &pieces, Measure::Vertical, None))
 }
 
-/// Least and greatest x of the underside.
+/// Least and greatest x of the underside and the rear axle.
 fn extent<L: AsRef<[Point]>>(lines: &[L]) -> (f64, f64) {
     let points = lines.iter().flat_map(AsRef::as_ref);
-    points.fold((f64::INFINITY, f64::NEG_INFINITY), |(least, most), point| (least.min(point.x), most.max(point.x)))
+    points.fold((0.0, 0.0), |(least, most): (f64, f64), point| (least.min(point.x), most.max(point.x)))
 }
 
 fn pieces<L: AsRef<[Point]>>(rolling: &Rolling, lines: &[L]) -> Vec<Piece> {
@@ -228,3 +228,6 @@ fn pitches(rolling: &Rolling) -> (f64, f64) {
     }
     range
 }
+
+#[cfg(test)]
+mod tests;
