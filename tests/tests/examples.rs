@@ -6,9 +6,6 @@ use std::path::PathBuf;
 use fitup_cli::figure;
 use serde_json::Value;
 
-/// Figures whose examples stand there but which nothing computes yet. Must be empty at release.
-const PENDING: &[&str] = &[];
-
 fn folder() -> PathBuf {
     PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("reference/examples")
 }
@@ -61,9 +58,6 @@ fn every_example_is_met_within_its_tolerance() {
     let mut told = Vec::new();
     let mut checked = 0;
     for (name, text) in files() {
-        if PENDING.contains(&name.as_str()) {
-            continue;
-        }
         let compute = figure::find(&name).unwrap_or_else(|unknown| panic!("{unknown}"));
         let raw: Value = serde_json::from_str(&text).expect("the examples are JSON");
         let cases = figure::cases(&text).expect("the examples are cases");
@@ -94,9 +88,8 @@ fn every_figure_has_its_examples_and_every_example_its_figure() {
     let names: Vec<String> = files().into_iter().map(|(name, _)| name).collect();
     for (name, _) in figure::FIGURES {
         assert!(names.iter().any(|known| known == name), "{name} has no examples");
-        assert!(!PENDING.contains(name), "{name} is computed: strike it from PENDING");
     }
     for name in &names {
-        assert!(PENDING.contains(&name.as_str()) || figure::find(name).is_ok(), "{name} has no figure");
+        assert!(figure::find(name).is_ok(), "{name} has no figure");
     }
 }

@@ -28,7 +28,7 @@ fn behind(points: &[(f64, f64)]) -> Vec<Point> {
 fn departure_angle_worked_examples() {
     type Example = (&'static str, f64, &'static [(f64, f64)], f64, f64, (f64, f64));
     let examples: [Example; 4] = [
-        ("s01.departure.ex1", 0.6, &[(1.2, 0.4)], 20.0886039, 18.4349488, (1.2, 0.4)),
+        ("s01.departure.ex1", 0.6, &[(1.2, 0.4)], 20.088_603_9, 18.434_948_8, (1.2, 0.4)),
         (
             "s01.departure.ex2",
             0.45,
@@ -62,7 +62,7 @@ fn departure_angle_worked_examples() {
     }
 }
 
-/// s01.departure.prop.zero_height and s01.departure.prop.r_to_zero: limits of the same formula.
+/// `s01.departure.prop.zero_height` and `s01.departure.prop.r_to_zero`: limits of the same formula.
 #[test]
 fn departure_angle_limits() {
     let at = |radius, d: f64, z: f64| {
@@ -73,7 +73,7 @@ fn departure_angle_limits() {
     rel("s01.departure.prop.r_to_zero", at(1e-9, 1.2, 0.4), 18.434_948_8, 1e-5);
 }
 
-/// s01.def.slr_arc (49 CFR 523.2): the arc touches the ground under the wheel centre; s01.def.eu_departure (EU wording
+/// `s01.def.slr_arc` (49 CFR 523.2): the arc touches the ground under the wheel centre; `s01.def.eu_departure` (EU wording
 /// of ISO 612): the largest angle with nothing below the plane is the same number.
 #[test]
 fn departure_angle_definitions_agree() {
@@ -122,7 +122,7 @@ fn two_links(boom: Swivel, dipper: Swivel) -> DiggingArm {
     }
 }
 
-/// s14.arm: two free links; second ways a root finder and a robotics text's annulus |L1 − L2| to L1 + L2.
+/// `s14.arm`: two free links; second ways a root finder and a robotics text's annulus |L1 − L2| to L1 + L2.
 #[test]
 fn free_two_link_arm() {
     let any = deg(-180.0, 180.0);
@@ -134,7 +134,7 @@ fn free_two_link_arm() {
     rel("s14.arm.annulus inner", least, 0.6, 1e-9);
 }
 
-/// s14.ik: the target (2.2, −0.8) from the pivot, elbow up; second way a numerical solver.
+/// `s14.ik`: the target (2.2, −0.8) from the pivot, elbow up; second way a numerical solver.
 #[test]
 fn two_link_attitude() {
     let arm = two_links(deg(-180.0, 180.0), deg(-170.0, 0.0));
@@ -150,7 +150,7 @@ fn two_link_attitude() {
     rel("elbow down", other.dipper, -found.dipper, 1e-9);
 }
 
-/// s14.lim: the same arm with limits; second way 6 million sampled attitudes.
+/// `s14.lim`: the same arm with limits; second way 6 million sampled attitudes.
 #[test]
 fn limited_two_link_arm() {
     let found = digging(&two_links(deg(-50.0, 70.0), deg(-150.0, -25.0)), None).expect("sound");
@@ -163,7 +163,7 @@ fn limited_two_link_arm() {
     rel("s14.lim.rmin", least, 0.968_901_572, 1e-6);
 }
 
-/// s14.swing: swing-out; second way 2,000,001 sampled rotations.
+/// `s14.swing`: swing-out; second way 2,000,001 sampled rotations.
 #[test]
 fn swing_out_worked_examples() {
     let out = |radius: f64, width: f64, rear: f64, implement: Option<f64>| {
@@ -177,7 +177,7 @@ fn swing_out_worked_examples() {
     rel("s14.swing.ex3", out(2.4, 1.2, 1.9, Some(1.5)) + 0.15, 0.678_654_645, 1e-9);
 }
 
-/// s14.ack: Ackermann steering; second ways the meeting of the wheels' normals, and b / sin outer.
+/// `s14.ack`: Ackermann steering; second ways the meeting of the wheels' normals, and b / sin outer.
 #[test]
 fn ackermann_worked_example() {
     let found = steering(1.65, 0.95, 50_f64.to_radians()).expect("sound");
@@ -187,7 +187,7 @@ fn ackermann_worked_example() {
     rel("s14.ack.bicycle", found.middle_angle.to_degrees(), 41.583_555_9, 1e-6);
 }
 
-/// s14.ramp.foot: a rear overhang clears level ground at the foot when the departure angle is not below the ramp's, exactly.
+/// `s14.ramp.foot`: a rear overhang clears level ground at the foot when the departure angle is not below the ramp's, exactly.
 #[test]
 fn ramp_foot_rule() {
     let wheels = Wheels { rear: 0.38, front: 0.28, wheelbase: 1.5 };
@@ -204,7 +204,7 @@ fn ramp_foot_rule() {
     }
 }
 
-/// s14.ramp.crest: the belly clears the crest when the breakover angle is not below the ramp's (sufficient).
+/// `s14.ramp.crest`: the belly clears the crest when the breakover angle is not below the ramp's (sufficient).
 #[test]
 fn ramp_crest_rule() {
     let wheels = Wheels { rear: 0.38, front: 0.28, wheelbase: 1.5 };

@@ -21,7 +21,9 @@ mod tip;
 mod tipping;
 mod trailer;
 
-pub use arm::{Attitude, Digging, DiggingArm, Loading, Swivel, attitude, digging, loading};
+pub use arm::{
+    ArmPlan, Attitude, Digging, DiggingArm, Loading, SwingReach, Swivel, attitude, digging, loading, swing_arc,
+};
 pub use axle_loads::{AxleLoads, ShareOf, axle_loads};
 pub use breakover::{Breakover, Wheels, breakover};
 pub use departure::{EndAngle, EndWheel, approach, departure};

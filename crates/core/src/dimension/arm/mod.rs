@@ -8,9 +8,11 @@ mod edge;
 mod flat;
 mod loading;
 mod reaches;
+mod swing_arc;
 
 pub use loading::{Loading, loading};
 pub use reaches::{Attitude, attitude};
+pub use swing_arc::{ArmPlan, SwingReach, swing_arc};
 
 use super::input::{Fault, InputError, not_negative, positive, sound};
 use crate::plane::{Arc, Point};

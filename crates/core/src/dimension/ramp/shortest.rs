@@ -66,7 +66,7 @@ const ROUNDING: f64 = 1e-9;
 /// use fitup_core::dimension::{Facing, LoadingJob, Rider, Wheels, shortest_ramp};
 /// use fitup_core::plane::Point;
 /// let lines = [[Point::new(-1.0, 0.5)]];
-/// let rider = Rider { wheels: Wheels { rear: 0.5, front: 0.5, wheelbase: 2.0 }, lines: &lines };
+/// let rider = Rider { wheels: Wheels { rear: 0.5, front: 0.5, wheelbase: 1.0 }, lines: &lines };
 /// let job = LoadingJob { deck_height: 1.0, clearance: 0.0, beaver_angle: 0.0, beaver_length: 0.0, longest: 30.0,
 ///     facing: Facing::Forward };
 /// let shortest = shortest_ramp(&rider, &job).unwrap().unwrap();
