@@ -36,6 +36,7 @@ pub fn styles() -> String {
 
 /// Shows the widget in `slot` for the element `host`; the number answers for it from now on.
 #[wasm_bindgen]
+#[expect(clippy::needless_pass_by_value, reason = "elements come over from JavaScript by value")]
 pub fn mount(host: HtmlElement, slot: Element) -> u32 {
     LIVES.with_borrow_mut(|lives| lives.mount(host, &slot))
 }
@@ -80,17 +81,14 @@ impl Lives {
             set(&mut props, name, value);
         }
         let shell = ShellProps { inner: Some((id, props.clone())) };
-        let (root, handle) = match self.resting.pop() {
-            Some((root, mut handle)) => {
-                handle.update(shell);
-                (root, handle)
-            }
-            None => {
-                let document = slot.owner_document().expect("a mounted slot belongs to a document");
-                let root = document.create_element("div").expect("div is a valid name");
-                let handle = yew::Renderer::<Shell>::with_root_and_props(root.clone(), shell).render();
-                (root, handle)
-            }
+        let (root, handle) = if let Some((root, mut handle)) = self.resting.pop() {
+            handle.update(shell);
+            (root, handle)
+        } else {
+            let document = slot.owner_document().expect("a mounted slot belongs to a document");
+            let root = document.create_element("div").expect("div is a valid name");
+            let handle = yew::Renderer::<Shell>::with_root_and_props(root.clone(), shell).render();
+            (root, handle)
         };
         slot.append_child(&root).expect("the slot takes a child");
         self.living.insert(id, Life { root, handle, props });

@@ -7,6 +7,7 @@ use fitup_words::{Lang, LineRole, Units, Words};
 
 mod samples;
 
+#[allow(dead_code, clippy::format_push_string, reason = "shared with the build script, which uses the rest")]
 #[path = "../build/check.rs"]
 mod check;
 

@@ -80,7 +80,8 @@ fn unfinished(file: &File) -> Vec<String> {
 }
 
 fn no_ignored_tests(file: &File) -> Vec<String> {
-    if is_this_file(file) || !file.path.ends_with(".rs") {
+    let is_rust = std::path::Path::new(&file.path).extension().is_some_and(|extension| extension == "rs");
+    if is_this_file(file) || !is_rust {
         return Vec::new();
     }
     lines(file, |line| line.trim_start().starts_with("#[ignore"))

@@ -9,6 +9,7 @@ use super::wire::{deg, m, mm, read};
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
+#[expect(clippy::struct_field_names, reason = "each key carries its unit")]
 struct Inputs {
     frame_axle_xz_mm: [f64; 2],
     frame_front_xz_mm: [f64; 2],

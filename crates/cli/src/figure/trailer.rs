@@ -39,6 +39,7 @@ enum Facing {
 
 #[derive(Deserialize, Default)]
 #[serde(deny_unknown_fields)]
+#[expect(clippy::struct_field_names, reason = "each key carries its unit")]
 struct Ratings {
     axle_kg: Option<f64>,
     nose_kg: Option<f64>,

@@ -52,6 +52,7 @@ pub(super) fn without_rounding(value: f64, size: f64) -> f64 {
 }
 
 #[cfg(test)]
+#[expect(clippy::float_cmp, reason = "exact values are what is asserted")]
 mod tests {
     use super::*;
 

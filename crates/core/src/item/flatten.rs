@@ -91,7 +91,7 @@ mod tests {
         let path = vec![Step::Move(m(r), m(0.0)), Step::Cubic([(m(r), m(r * k)), (m(r * k), m(r)), (m(0.0), m(r))])];
         let runs = flatten(&shape(path));
         for pair in runs[0].windows(2) {
-            let middle = ((pair[0].0 + pair[1].0) / 2.0, (pair[0].1 + pair[1].1) / 2.0);
+            let middle = (f64::midpoint(pair[0].0, pair[1].0), f64::midpoint(pair[0].1, pair[1].1));
             // The cubic itself leaves the circle by less than 0.03 % of its radius.
             assert!((libm::hypot(middle.0, middle.1) - r).abs() < FLATTENING + 0.000_3 * r);
         }

@@ -1,5 +1,6 @@
 //! Everything the widget remembers, as plain data with one pure reducer. No web types here, so
 //! that all of it is tested natively.
+#![allow(dead_code, reason = "the whole vocabulary of edits stands here; views take it up one by one")]
 
 mod action;
 mod address;

@@ -65,9 +65,9 @@ pub(super) fn search(plates: &Plates, limit: u64) -> Searched {
         limit,
     };
     if plates.required == 1 {
-        search.single()
+        search.single();
     } else {
-        search.bands()
+        search.bands();
     }
     let cut_short = search.work > limit;
     Searched { best: search.best, at_most, cut_short }

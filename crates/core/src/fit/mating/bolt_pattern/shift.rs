@@ -58,6 +58,7 @@ struct Still {
 ///
 /// `start` is a support found at another turn or for fewer pairs: its normals stay good everywhere, only its levels move.
 /// `floor`: no shift can be better than this. `mark`: values at or above it are of no interest, so the search ends once they are all that is left.
+#[expect(clippy::too_many_arguments, reason = "the state of one search step, passed on unbundled")]
 pub(super) fn best_shift(
     pairs: &[Pair],
     (sin, cos): (f64, f64),

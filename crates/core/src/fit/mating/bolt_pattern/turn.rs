@@ -48,6 +48,7 @@ struct Stretch {
 ///
 /// `near`: where to try first. `until`: [`Until::Better`] ends at the first pose below the mark.
 /// Ends without an answer once `work` passes `limit`.
+#[expect(clippy::too_many_arguments, reason = "the state of one search step, passed on unbundled")]
 pub(super) fn best_turn(
     pairs: &[Pair],
     arc: Arc,
@@ -106,7 +107,8 @@ fn next_turn(stretch: &Stretch) -> f64 {
     let gap = |turn| left.at(turn) - right.at(turn);
     let (mut a, mut b) = (lo, hi);
     let (ga, gb) = (gap(a), gap(b));
-    if !(ga > 0.0) || !(gb < 0.0) {
+    let crosses = ga > 0.0 && gb < 0.0;
+    if !crosses {
         return middle;
     }
     // A few steps of regula falsi with halving: the waves are nearly straight over a short stretch.
