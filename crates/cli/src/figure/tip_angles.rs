@@ -90,6 +90,7 @@ const fn name(side: Side) -> &'static str {
 mod tests {
     use super::*;
 
+    #[expect(clippy::needless_pass_by_value, reason = "cases are written in place")]
     fn case(front: Value, x: f64) -> Value {
         json!({"rear_track_mm": 1000, "wheelbase_mm": 1500, "front": front, "cg_x_mm": x, "cg_y_mm": 0,
             "cg_z_mm": 600})

@@ -212,6 +212,7 @@ fn dot(a: [f64; 3], b: [f64; 3]) -> f64 {
 }
 
 #[cfg(test)]
+#[expect(clippy::float_cmp, reason = "exact values are what is asserted")]
 mod tests {
     use super::*;
 

@@ -25,7 +25,9 @@ pub fn Title(props: &TitleProps) -> Html {
     let word = verdict.map_or_else(|| ctx.text("ui-verdict-open"), |verdict| ctx.words.verdict(verdict));
     let why = match (verdict, answer.findings.first()) {
         (None, _) => ctx.text("ui-verdict-open.meaning"),
-        (Some(verdict), Some(worst)) if worst.verdict == verdict && verdict != fitup_core::finding::Verdict::BoltsUp => {
+        (Some(verdict), Some(worst))
+            if worst.verdict == verdict && verdict != fitup_core::finding::Verdict::BoltsUp =>
+        {
             say::short(&ctx, worst)
         }
         (Some(_), _) if !answer.complete => ctx.text("ui-so-far"),
