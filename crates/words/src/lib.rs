@@ -9,6 +9,7 @@ mod figure;
 mod lang;
 mod line;
 mod reader;
+mod remedy;
 pub mod report;
 mod simplify;
 mod tell;

@@ -96,7 +96,7 @@ pub fn run(
     let catalogue = desk.catalogue();
     let text = match arguments.format {
         Format::Short => short(&words, catalogue, &build, &answer),
-        Format::Full => full(&words, catalogue, &build, &answer),
+        Format::Full => full(&words, &desk, &build, &answer),
         Format::Json => {
             let report = words.report(catalogue, &build, &answer);
             let pretty = serde_json::to_string_pretty(&report);

@@ -1,9 +1,10 @@
 //! An answer as text on a terminal.
 
 use fitup_core::build::{Build, Carrying};
-use fitup_core::fit::{Answer, ComeBy, EndAngle, Footprint};
+use fitup_core::fit::{Answer, ComeBy, Desk, EndAngle, Footprint, judge};
 use fitup_core::item::{Catalogue, Role};
 use fitup_core::quantity::{Length, Mass};
+use fitup_core::search::{checks, remedies};
 use fitup_words::{Audience, LengthStyle, LineRole, Words};
 
 /// The verdict, and a sentence for each thing that decides.
@@ -26,7 +27,8 @@ pub fn short(words: &Words, catalogue: &Catalogue, build: &Build, answer: &Answe
 
 /// Everything, for the workshop: findings with evidence and checks, what the machine measures,
 /// what has to be bought, cautions.
-pub fn full(words: &Words, catalogue: &Catalogue, build: &Build, answer: &Answer) -> String {
+pub fn full(words: &Words, desk: &Desk, build: &Build, answer: &Answer) -> String {
+    let catalogue = desk.catalogue();
     let mut out = heading(words, catalogue, build, answer);
     let explanation = words.explain(catalogue, answer, Audience::Workshop);
     for paragraph in &explanation.paragraphs {
@@ -41,6 +43,8 @@ pub fn full(words: &Words, catalogue: &Catalogue, build: &Build, answer: &Answer
             row(&mut out, &start, &line.text());
         }
     }
+    checks_to_do(&mut out, words, catalogue, answer);
+    what_helps(&mut out, words, desk, build, answer);
     section(&mut out, &words.ui("ui-footprint", &[]));
     for (name, value) in footprint(words, answer) {
         row(&mut out, &format!("  {name}: "), &value);
@@ -56,6 +60,49 @@ pub fn full(words: &Words, catalogue: &Catalogue, build: &Build, answer: &Answer
         row(&mut out, "", &catalogue.name.notice);
     }
     clean(&out)
+}
+
+/// What would settle what is open, most telling first.
+fn checks_to_do(out: &mut String, words: &Words, catalogue: &Catalogue, answer: &Answer) {
+    let ranked = checks(answer);
+    if ranked.is_empty() {
+        return;
+    }
+    section(out, &words.ui("ui-checks", &[]));
+    for check in &ranked {
+        let (sentence, stakes) = words.ranked_check(catalogue, check);
+        row(out, "  ? ", &sentence);
+        row(out, "    ", &stakes);
+    }
+}
+
+/// How many remedies are printed; all are in the search's answer, best first.
+const REMEDIES: usize = 3;
+
+/// Changes to the build that give a better verdict, with what each does to money, time, length and
+/// departure angle.
+fn what_helps(out: &mut String, words: &Words, desk: &Desk, build: &Build, answer: &Answer) {
+    let found = remedies(desk, build);
+    if found.is_empty() {
+        return;
+    }
+    section(out, &words.ui("ui-remedies", &[]));
+    for remedy in found.iter().take(REMEDIES) {
+        row(out, "  + ", &words.remedy_steps(desk.catalogue(), remedy).join("; "));
+        let mut comes_to = vec![words.ui("remedy-leads-to", &[("verdict", words.verdict(remedy.verdict).into())])];
+        comes_to.extend(words.remedy_effect(desk.catalogue(), remedy));
+        let departure = judge(desk, &remedy.build).footprint.departure.zip(answer.footprint.departure);
+        // A twentieth of a degree is what the figure is written to.
+        if let Some(change) =
+            departure.map(|(now, before)| now.angle - before.angle).filter(|change| change.deg().abs() >= 0.05)
+        {
+            comes_to.push(words.ui("remedy-departure", &[("change", words.reader().angle_more(change).into())]));
+        }
+        row(out, "    ", &comes_to.join("; "));
+    }
+    if found.len() > REMEDIES {
+        row(out, "  ", &words.ui("ui-remedies-more", &[("count", (found.len() - REMEDIES).into())]));
+    }
 }
 
 fn heading(words: &Words, catalogue: &Catalogue, build: &Build, answer: &Answer) -> String {

@@ -174,6 +174,7 @@ remedy-costs = { $money } zu kaufen
 remedy-price-open = Preis auf Anfrage
 remedy-takes = { $work } Arbeit
 remedy-length = { $length } in der Länge
+remedy-departure = { $change } Böschungswinkel hinten
 
 come-by-buy = zu kaufen
 come-by-on-hand = vorhanden

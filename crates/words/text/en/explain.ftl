@@ -176,6 +176,7 @@ remedy-costs = { $money } to buy
 remedy-price-open = price on request
 remedy-takes = { $work } of work
 remedy-length = { $length } in length
+remedy-departure = { $change } of departure angle
 
 come-by-buy = to buy
 come-by-on-hand = on hand

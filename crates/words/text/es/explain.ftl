@@ -174,6 +174,7 @@ remedy-costs = { $money } por comprar
 remedy-price-open = precio a consultar
 remedy-takes = { $work } de trabajo
 remedy-length = { $length } de longitud
+remedy-departure = { $change } de ángulo de salida
 
 come-by-buy = por comprar
 come-by-on-hand = ya disponible

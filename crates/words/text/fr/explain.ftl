@@ -174,6 +174,7 @@ remedy-costs = { $money } à acheter
 remedy-price-open = prix sur demande
 remedy-takes = { $work } de travail
 remedy-length = { $length } en longueur
+remedy-departure = { $change } d’angle de fuite
 
 come-by-buy = à acheter
 come-by-on-hand = déjà là
