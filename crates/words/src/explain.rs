@@ -51,7 +51,7 @@ impl Words {
     /// that are in order are only counted as long as something else decides.
     pub fn explain(&self, catalogue: &Catalogue, answer: &Answer, audience: Audience) -> Explanation {
         let findings = &answer.findings;
-        let mut explanation = Explanation { cautions: cautions(findings), ..Explanation::default() };
+        let mut explanation = Explanation { cautions: answer.cautions.clone(), ..Explanation::default() };
         for cause in simplify(findings) {
             let verdict = cause.verdict(findings);
             if audience == Audience::Shopper && verdict == Verdict::BoltsUp && answer.verdict != Verdict::BoltsUp {
@@ -168,12 +168,4 @@ impl Words {
 /// Hoses and wires are not borne by parts that decide.
 const fn is_line(role: Role) -> bool {
     matches!(role, Role::Pressure | Role::Return | Role::CaseDrain | Role::Wiring)
-}
-
-/// The cautions of findings, each once, in the order they are shown; the planning aid always.
-pub fn cautions(findings: &[Finding]) -> Vec<Caution> {
-    let applies = |caution: &Caution| {
-        *caution == Caution::PlanningAid || findings.iter().any(|finding| finding.cautions.contains(caution))
-    };
-    Caution::ALL.into_iter().filter(applies).collect()
 }

@@ -16,7 +16,7 @@ mod tell;
 mod terms;
 mod words;
 
-pub use explain::{Audience, Explanation, Paragraph, cautions};
+pub use explain::{Audience, Explanation, Paragraph};
 pub use lang::{Lang, Units};
 pub use line::{Line, LineRole, Span, text};
 pub use reader::{LengthStyle, Reader};

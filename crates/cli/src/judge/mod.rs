@@ -95,7 +95,7 @@ pub fn run(
     let words = arguments.reader.words();
     let catalogue = desk.catalogue();
     let text = match arguments.format {
-        Format::Short => short(&words, catalogue, &build, &answer),
+        Format::Short => short(&words, &desk, &build, &answer),
         Format::Full => full(&words, &desk, &build, &answer),
         Format::Json => {
             let report = words.report(catalogue, &build, &answer);

@@ -7,8 +7,9 @@ use fitup_core::quantity::{Length, Mass};
 use fitup_core::search::{checks, remedies};
 use fitup_words::{Audience, LengthStyle, LineRole, Words};
 
-/// The verdict, and a sentence for each thing that decides.
-pub fn short(words: &Words, catalogue: &Catalogue, build: &Build, answer: &Answer) -> String {
+/// The verdict, a sentence for each thing that decides, what would settle it first and what would help best.
+pub fn short(words: &Words, desk: &Desk, build: &Build, answer: &Answer) -> String {
+    let catalogue = desk.catalogue();
     let mut out = heading(words, catalogue, build, answer);
     let explanation = words.explain(catalogue, answer, Audience::Shopper);
     for paragraph in &explanation.paragraphs {
@@ -21,6 +22,15 @@ pub fn short(words: &Words, catalogue: &Catalogue, build: &Build, answer: &Answe
     }
     if explanation.paragraphs.is_empty() {
         row(&mut out, "  ", &words.ui("explain-nothing", &[]));
+    }
+    if let Some(check) = checks(answer).first() {
+        row(&mut out, &format!("  {}: ", words.ui("ui-checks", &[])), &words.ranked_check(catalogue, check).0);
+    }
+    if let Some(remedy) = remedies(desk, build).first() {
+        let mut said = vec![words.remedy_steps(catalogue, remedy).join("; ")];
+        said.push(words.ui("remedy-leads-to", &[("verdict", words.verdict(remedy.verdict).into())]));
+        said.extend(words.remedy_effect(catalogue, remedy));
+        row(&mut out, &format!("  {}: ", words.ui("ui-remedies", &[])), &said.join("; "));
     }
     clean(&out)
 }

@@ -1,7 +1,7 @@
 //! The whole answer for one build.
 
 use crate::build::Stack;
-use crate::finding::{Finding, Standing, Verdict};
+use crate::finding::{Caution, Finding, Standing, Verdict};
 use crate::item::{ItemRef, Role};
 use crate::quantity::{Angle, Length, Mass, Money, Work};
 
@@ -28,6 +28,8 @@ pub struct Answer {
     pub bare: Footprint,
     /// What has to be bought and done.
     pub parts: PartsToBuy,
+    /// The cautions that go with it, each once, in the order they are shown.
+    pub cautions: Vec<Caution>,
 }
 
 /// One joint, with what it comes to.

@@ -1,6 +1,7 @@
 //! The judgement of a whole build.
 
 use super::answer::{Answer, Joint};
+use super::cautions::cautions;
 use super::context::Context;
 use super::desk::Desk;
 use super::footprint::footprint;
@@ -46,6 +47,7 @@ pub fn judge(desk: &Desk, build: &Build) -> Answer {
         footprint: footprint(&context, loads.as_ref(), false),
         bare: footprint(&context, loads.as_ref(), true),
         parts: parts_to_buy(&context),
+        cautions: cautions(desk.catalogue(), build, &findings),
         findings,
         stack: context.stack,
     }

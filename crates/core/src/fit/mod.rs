@@ -5,6 +5,7 @@
 
 mod angles;
 mod answer;
+mod cautions;
 mod codes;
 mod context;
 mod desk;

@@ -1,8 +1,5 @@
 //! The cautions that go with the answer.
 
-use std::collections::BTreeSet;
-
-use fitup_core::finding::Caution;
 use fitup_core::fit::Answer;
 use yew::prelude::*;
 
@@ -15,18 +12,16 @@ pub struct CautionsProps {
     pub answer: Same<Answer>,
 }
 
-/// The planning-aid caution always, the others with the findings they bear on.
+/// The cautions of the answer, the planning aid first.
 #[component]
 pub fn Cautions(props: &CautionsProps) -> Html {
     let ctx = use_ctx();
-    let mut cautions: BTreeSet<Caution> = props.answer.findings.iter().flat_map(|f| f.cautions.clone()).collect();
-    cautions.insert(Caution::PlanningAid);
     let notice = &ctx.catalogue().name.notice;
     html! {
         <footer class="cautions">
             <h3>{ ctx.text("ui-cautions") }</h3>
             <dl>
-                for caution in cautions {
+                for &caution in &props.answer.cautions {
                     <div key={format!("{caution:?}")}>
                         <dt>{ ctx.words.caution_title(caution) }</dt>
                         <dd>{ ctx.words.caution(caution) }</dd>

@@ -12,7 +12,7 @@ use fitup_core::fit::Answer;
 use fitup_core::item::{Catalogue, ItemRef};
 use serde::Serialize;
 
-use crate::{Audience, Words, cautions};
+use crate::{Audience, Words};
 
 pub use figures::{FigureValue, Figures};
 pub use finding::{CautionReport, ChainReport, CheckReport, EvidenceReport, FindingReport, StepReport, SubjectReport};
@@ -162,7 +162,7 @@ impl Words {
             footprint: figures::footprint(catalogue, &answer.footprint),
             bare: figures::footprint(catalogue, &answer.bare),
             parts: parts::report(catalogue, &answer.parts),
-            cautions: cautions(&answer.findings).into_iter().map(|caution| finding::caution(self, caution)).collect(),
+            cautions: answer.cautions.iter().map(|&caution| finding::caution(self, caution)).collect(),
         }
     }
 }
