@@ -40,15 +40,17 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
         eprintln!("{problem:?}");
     }
     let desk = Desk::new(catalogue.ok_or("the catalogue cannot be read")?.1);
-    let builds: Vec<BuildFile> = serde_json::from_str(&std::fs::read_to_string(builds)?)?;
+    let stories: Vec<serde_json::Value> = serde_json::from_str(&std::fs::read_to_string(builds)?)?;
     std::fs::create_dir_all(folder)?;
-    for (index, file) in builds.iter().enumerate() {
+    for story in stories {
+        let name = story["name"].as_str().unwrap_or("build").to_owned();
+        let file: BuildFile = serde_json::from_value(story["build"].clone())?;
         let (build, unresolved) = file.resolve(desk.catalogue());
         for it in unresolved {
-            eprintln!("build {index}: {it:?}");
+            eprintln!("{name}: {it:?}");
         }
         let answer = judge(&desk, &build);
-        println!("{index}: {:?}", answer.verdict);
+        println!("{name}: {:?}", answer.verdict);
         for finding in &answer.findings {
             println!("   {:?} {} {:?}", finding.verdict, finding.code, finding.evidence.grade);
         }
@@ -56,9 +58,9 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
         let sheet = Sheet::new(240.0, 200.0, &Plain);
         let views =
             [("side", fitup_drawing::side as View), ("plan", fitup_drawing::plan), ("rear", fitup_drawing::rear)];
-        for (name, view) in views {
+        for (from, view) in views {
             let scene = view(&subject, Some(&answer), None, &sheet);
-            std::fs::write(Path::new(folder).join(format!("{index}-{name}.svg")), document(&scene, name))?;
+            std::fs::write(Path::new(folder).join(format!("{name}-{from}.svg")), document(&scene, &name))?;
         }
     }
     let card = Sheet::new(42.0, 26.0, &Plain);

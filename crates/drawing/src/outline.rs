@@ -1,7 +1,7 @@
 //! Items' outlines laid out in a view: posed, placed, in the order they hide one another.
 
 use fitup_core::build::{ArmAngles, ArmPose, LinkPose, Placement, arm_pose};
-use fitup_core::item::{Body, Catalogue, ItemRef, Shape, ShapeRole, Step, View};
+use fitup_core::item::{Body, Carrier, Catalogue, ItemRef, Shape, ShapeRole, Step, View};
 use fitup_core::plane::Point;
 use fitup_core::quantity::Length;
 
@@ -73,6 +73,7 @@ fn item_shapes(subject: &Subject, item: ItemRef, placement: &Placement, view: Vi
         .iter()
         .filter(|shape| shape.view == view && shape.role != hidden_bar)
         .filter(|shape| !(is_machine && shape.role == ShapeRole::Hitch && subject.links_are_off()))
+        .filter(|shape| subject.pose.is_none() || !is_tied(shape))
         .map(|shape| {
             let mut shape_laid = laid(shape, pose.as_ref(), placement);
             if is_machine && shape.role == ShapeRole::Seat && subject.seat_is_turned() && view != View::Rear {
@@ -81,6 +82,11 @@ fn item_shapes(subject: &Subject, item: ItemRef, placement: &Placement, view: Vi
             shape_laid
         })
         .collect()
+}
+
+/// A cylinder between two bodies stands as in transport; in another pose it would have to follow both.
+fn is_tied(shape: &Shape) -> bool {
+    shape.role == ShapeRole::Cylinder && shape.carrier == Carrier::Item && shape.view == View::Side
 }
 
 /// Mirrors a seat about its index point: turned half round the vertical, seen from the side or above.

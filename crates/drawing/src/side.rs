@@ -125,14 +125,8 @@ fn figures(scene: &mut Scene, subject: &Subject, footprint: &Footprint, whole: E
     if let Some((x, z)) = lowest(subject)
         && let Some(clearance) = footprint.ground_clearance
     {
-        let at = map.at(Point::new(x, z)).x;
-        add(
-            FigureName::GroundClearance,
-            Some(clearance),
-            on_ground(x),
-            Point::new(x, clearance.m()),
-            Along::Upright(at),
-        );
+        let at = Along::Upright(map.at(Point::new(beside_wheels(subject, x), z)).x);
+        add(FigureName::GroundClearance, Some(clearance), on_ground(x), Point::new(x, clearance.m()), at);
     }
     angles(scene, subject, footprint, map, sheet);
 }
@@ -167,6 +161,13 @@ fn highest_x(subject: &Subject, whole: Extent) -> f64 {
     let laid = lay(subject, View::Side);
     let spans = laid.iter().flat_map(|item| &item.shapes).map(|shape| extent([shape])).filter(Extent::is_some);
     spans.filter(|span| span.high >= whole.high - 1e-3).map(|span| span.right).reduce(f64::max).unwrap_or(whole.right)
+}
+
+/// A place for an upright dimension near `x` where no wheel lies behind it: between the axles if there is one.
+fn beside_wheels(subject: &Subject, x: f64) -> f64 {
+    let wheels = subject.machine().map(|(_, machine)| tyre::wheels(machine)).unwrap_or_default();
+    let over = wheels.iter().find(|wheel| (x - wheel.x).abs() < wheel.radius);
+    over.map_or(x, |wheel| if wheel.x > 0.0 { wheel.x - wheel.radius * 1.12 } else { wheel.radius * 1.12 })
 }
 
 /// The lowest point of what is not a tyre.

@@ -2,7 +2,7 @@
 
 use fitup_core::plane::Point;
 
-use crate::dimension::arrow;
+use crate::dimension::{arrow, width};
 use crate::ink;
 use crate::look::{Letter, Look, Pen, Tone};
 use crate::scene::{Anchor, Node, PathStep};
@@ -45,12 +45,18 @@ pub(crate) fn wedge(wedge: &Wedge, map: &Mapping, words: &str, letters: f64) -> 
     let reach = foot.distance(limit);
     let far = foot + direction * (reach * 1.18);
     let centre = map.at(foot);
-    let radius = map.length(reach) * 0.72;
+    // Whatever the reach, the arcs stay on the sheet.
+    let room = match end {
+        End::Rear => centre.x - 1.0,
+        End::Front => map.size.0 - centre.x - 1.0,
+    };
+    let outer = (map.length(reach) * 1.08).min(room);
+    let radius = outer * 0.68;
     let (from, to) = match end {
         End::Rear => (core::f64::consts::PI, core::f64::consts::PI - angle),
         End::Front => (0.0, angle),
     };
-    let mut area = ink::arc_steps(centre, map.length(reach) * 1.08, from, to);
+    let mut area = ink::arc_steps(centre, outer, from, to);
     if let Some(PathStep::Move(first)) = area.first().copied() {
         area[0] = PathStep::Line(first);
     }
@@ -62,13 +68,25 @@ pub(crate) fn wedge(wedge: &Wedge, map: &Mapping, words: &str, letters: f64) -> 
         ink::arc(Look::line(Pen::Dimension), centre, radius, from, to),
     ];
     nodes.extend(arrows(centre, radius, from, to));
-    let middle = f64::midpoint(from, to);
-    let unit = Point::unit(middle);
-    let label = centre + Point::new(unit.x, -unit.y) * (radius * 0.70);
-    let label = label + Point::new(0.0, letters * 0.35);
-    nodes.push(ink::text(Letter::Dimension, label, Anchor::Middle, letters, words));
+    nodes.push(ink::text(
+        Letter::Dimension,
+        label(centre, outer, (from, to), map, words, letters),
+        Anchor::Middle,
+        letters,
+        words,
+    ));
     nodes.push(ink::circle(Look::new(Pen::Accent, Tone::Paper), map.at(limit), 0.9));
     nodes
+}
+
+/// Where the label stands: beyond the area if the sheet has room there, else within the arc.
+fn label(centre: Point, outer: f64, (from, to): (f64, f64), map: &Mapping, words: &str, letters: f64) -> Point {
+    let half = width(words, letters) / 2.0;
+    let unit = Point::unit(f64::midpoint(from, to));
+    let along = |reach: f64| centre + Point::new(unit.x, -unit.y) * reach + Point::new(0.0, letters * 0.35);
+    let beyond = along(outer + half + 0.8);
+    let fits = beyond.x - half > 0.5 && beyond.x + half < map.size.0 - 0.5;
+    if fits { beyond } else { along(outer * 0.5) }
 }
 
 /// Arrowheads at both ends of an arc, where it is long enough for them.
