@@ -13,6 +13,8 @@ mod report;
 #[cfg(feature = "schema")]
 mod schema;
 mod shortened;
+#[cfg(feature = "tables")]
+pub mod tables;
 mod tree;
 pub mod wire;
 #[cfg(feature = "write")]

@@ -73,6 +73,10 @@ codes! {
     NewerFormat, Error, "newer-format";
     /// A format that never was. Args: `found`, `expected`.
     UnknownFormat, Error, "unknown-format";
+    /// A table of the authoring form that the format does not have. Args: `found`, perhaps `suggestion`.
+    UnknownTable, Error, "unknown-table";
+    /// A table of the authoring form that has to be there. Args: `table`.
+    MissingTable, Error, "missing-table";
 
     // Values that are not what the format wants.
     /// A value of another sort. Args: `found`, `expected`.

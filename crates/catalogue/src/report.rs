@@ -60,6 +60,14 @@ impl Report {
         self.problems.push(problem);
     }
 
+    /// Writes down what is wrong at a cell of a table.
+    #[cfg(feature = "tables")]
+    pub fn fault_at(&mut self, code: Code, cell: u32, args: Vec<(&'static str, String)>) {
+        if !self.skips() {
+            self.problems.push(Problem { at: Some(cell), args, ..Problem::new(code, "") });
+        }
+    }
+
     /// Remembers that the value at a place is invented.
     pub fn invented(&mut self, at: At<'_>) {
         if !self.is_full() {

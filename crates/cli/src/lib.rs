@@ -3,6 +3,7 @@
 pub mod catalogue;
 pub mod check;
 pub mod figure;
+pub mod form;
 pub mod judge;
 pub mod matrix;
 pub mod problem_text;

@@ -9,7 +9,7 @@ use std::process::ExitCode;
 use clap::{Parser, Subcommand};
 use fitup_cli::catalogue::open_catalogue;
 use fitup_cli::check::{Format, problems_text};
-use fitup_cli::{figure, judge, matrix};
+use fitup_cli::{figure, form, judge, matrix};
 use fitup_core::fit::Desk;
 
 /// Does this implement fit that machine, through which frame, and what does the result measure?
@@ -31,7 +31,7 @@ enum Task {
     },
     /// Find everything that is wrong with a catalogue. Exit 1 if there is anything.
     Check {
-        /// The catalogue's JSON file; `-` reads the standard input.
+        /// A JSON file, a folder of CSV tables or an .xlsx workbook; `-` reads JSON from the standard input.
         file: String,
         /// How problems are printed.
         #[arg(long, value_enum, default_value_t)]
@@ -42,6 +42,21 @@ enum Task {
     Judge(judge::Arguments),
     /// Print which machine takes which implement at best, through any frame and seat.
     Matrix(matrix::Arguments),
+    /// Turn a catalogue into another form: JSON file, folder of CSV tables, .xlsx workbook.
+    Convert {
+        /// The catalogue as it is.
+        from: String,
+        /// Where it goes; `-` prints JSON.
+        to: String,
+        /// Write over what is there.
+        #[arg(long)]
+        force: bool,
+    },
+    /// Write empty authoring tables with headings and notes.
+    Template {
+        /// A folder for CSV tables, or an .xlsx workbook.
+        to: String,
+    },
     /// Print the JSON Schema of the catalogue format.
     Schema,
 }
@@ -53,6 +68,8 @@ fn main() -> ExitCode {
         Task::Check { file, format } => check_task(&file, format),
         Task::Judge(asked) => judge::run(&asked, read_bytes).and_then(|(text, code)| print_text(&text).map(|()| code)),
         Task::Matrix(asked) => matrix_task(&asked),
+        Task::Convert { from, to, force } => convert_task(&from, &to, force),
+        Task::Template { to } => form::write_template(&to).map(|()| ExitCode::SUCCESS),
         Task::Schema => print(&fitup_catalogue::schema()).map(|()| ExitCode::SUCCESS),
     };
     done.unwrap_or_else(|failure| {
@@ -75,13 +92,26 @@ fn figure_task(name: &str, file: &str) -> Result<ExitCode, String> {
 }
 
 fn check_task(file: &str, format: Format) -> Result<ExitCode, String> {
-    let bytes = read_bytes(file)?;
-    let problems = match std::str::from_utf8(&bytes) {
-        Ok(text) => fitup_catalogue::read_closely(text).1,
-        Err(_) => fitup_catalogue::read_bytes(&bytes).problems,
+    let found = form::read(file)?;
+    print_text(&problems_text(file, found.text.as_deref(), &found.problems, format))?;
+    Ok(ExitCode::from(u8::from(!found.problems.is_empty())))
+}
+
+fn convert_task(from: &str, to: &str, force: bool) -> Result<ExitCode, String> {
+    let found = form::read(from)?;
+    let Some(catalogue) = found.file else {
+        print_text(&problems_text(from, found.text.as_deref(), &found.problems, Format::Full))?;
+        return Ok(ExitCode::from(1));
     };
-    print_text(&problems_text(file, std::str::from_utf8(&bytes).ok(), &problems, format))?;
-    Ok(ExitCode::from(u8::from(!problems.is_empty())))
+    if !found.problems.is_empty() {
+        eprint!("{}", problems_text(from, found.text.as_deref(), &found.problems, Format::Short));
+    }
+    if to == "-" {
+        print_text(&fitup_catalogue::write(&catalogue))?;
+    } else {
+        form::write_file(to, &catalogue, force)?;
+    }
+    Ok(ExitCode::SUCCESS)
 }
 
 fn matrix_task(asked: &matrix::Arguments) -> Result<ExitCode, String> {

@@ -24,6 +24,8 @@ pub fn sentence(problem: &Problem) -> String {
         Code::TooManyValues => format!("The file holds more than {} values.", arg("greatest")),
         Code::TooDeep => format!("Lists and records are nested more than {} deep.", arg("greatest")),
         Code::MoreProblems => format!("There are more problems; the first {} are shown.", arg("shown")),
+        Code::UnknownTable => format!("There is no table {} in the format.", shown(found)),
+        Code::MissingTable => format!("The table {} is missing.", shown(arg("table"))),
         Code::MissingFormat => "The file does not say which format it is in.".into(),
         Code::NewerFormat => {
             format!("The file is in format {found}, newer than format {} that this program reads.", arg("expected"))
@@ -147,7 +149,8 @@ pub fn mend(problem: &Problem) -> String {
         Code::UnknownField | Code::UnknownWord | Code::NotExactlyOne | Code::UnknownUnit | Code::KindNotOfRole => {
             format!("There are: {expected}.")
         }
-        Code::MissingField => "Add it.".into(),
+        Code::MissingField | Code::MissingTable => "Add it.".into(),
+        Code::UnknownTable => "Remove it, or correct its name.".into(),
         Code::DuplicateField | Code::DuplicateSet => "Remove one.".into(),
         Code::NumberNotFinite
         | Code::NumberOutOfRange

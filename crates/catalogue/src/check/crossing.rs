@@ -11,7 +11,7 @@ impl Budget {
     /// For one file. A detailed outline of 400 pieces takes some 2,000 comparisons; this is a
     /// fraction of a second. No source.
     pub const fn new() -> Self {
-        Self(50_000_000)
+        Self(20_000_000)
     }
 }
 

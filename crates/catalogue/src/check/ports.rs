@@ -69,7 +69,10 @@ fn port(port: &Port, at: At<'_>, report: &mut Report) {
             not_blank(&it.standard, at.field("standard"), report);
             not_blank(&it.size, at.field("size"), report);
         }
-        PortKind::Electric(it) => not_blank(&it.connector, at.field("connector"), report),
+        PortKind::Electric(it) => {
+            not_blank(&it.connector, at.field("connector"), report);
+            not_blank(&it.function, at.field("function"), report);
+        }
     }
 }
 

@@ -1,0 +1,114 @@
+//! From the file's records to tables, and tables without rows.
+
+use serde_json::Value;
+
+use super::cell::{guarded, joined};
+use super::layout::{Column, ITEMS, Place, Sort, Table, tables};
+use super::{Cell, Sheet};
+use crate::wire::CatalogueFile;
+
+/// The tables of a file.
+pub fn sheets(file: &CatalogueFile) -> Vec<Sheet> {
+    let value = serde_json::to_value(file).expect("wire types are text, numbers, lists and records of them");
+    tables().iter().map(|table| sheet(table, rows(table, &value))).collect()
+}
+
+/// Tables with headings and a row of notes on what each column holds, for a new catalogue.
+pub fn template() -> Vec<Sheet> {
+    let notes = |table: &Table| {
+        let keys = table.keys.iter().map(|key| format!("Name of the {key} it belongs to."));
+        let columns = table.columns.iter().map(note);
+        let mut notes: Vec<String> = keys.chain(columns).collect();
+        if let Some(first) = notes.first_mut() {
+            *first = format!("# {first}");
+        }
+        notes.into_iter().map(Cell::Text).collect()
+    };
+    tables().iter().map(|table| sheet(table, vec![notes(table)])).collect()
+}
+
+fn note(column: &Column) -> String {
+    let holds = match column.sort {
+        Sort::Text | Sort::Stated | Sort::Number => "",
+        Sort::Flag => " Yes or no.",
+        Sort::Word | Sort::Choice => " One word.",
+        Sort::Texts | Sort::Numbers => " Several, with semicolons between.",
+    };
+    let required = if column.required { " Required." } else { "" };
+    format!("{}{holds}{required}", column.meaning)
+}
+
+fn sheet(table: &Table, rows: Vec<Vec<Cell>>) -> Sheet {
+    let keys = table.keys.iter().map(|key| (*key).to_owned());
+    let headings = keys.chain(table.columns.iter().map(Column::heading)).map(Cell::Text).collect();
+    let rows = std::iter::once(headings).chain(rows).collect();
+    Sheet { name: table.name.to_owned(), shown: table.name.to_owned(), rows }
+}
+
+fn rows(table: &Table, file: &Value) -> Vec<Vec<Cell>> {
+    let list = |value: &Value, path: &[&str]| -> Vec<Value> {
+        get(value, path.iter().copied()).and_then(Value::as_array).cloned().unwrap_or_default()
+    };
+    match table.place {
+        Place::Top => vec![row(&[], table, file)],
+        Place::List(path) => list(file, path).iter().map(|record| row(&[], table, record)).collect(),
+        Place::OfItem(field) => {
+            let of_item = |item: &Value| {
+                let records = list(item, &[field]);
+                let id = text(&item["id"]);
+                records.iter().map(|record| row(&[&id], table, record)).collect::<Vec<_>>()
+            };
+            ITEMS.iter().flat_map(|items| list(file, &[items])).flat_map(|item| of_item(&item)).collect()
+        }
+        Place::OfPort(paths) => {
+            let of_port = |item: &Value, port: &Value| {
+                let keys = [text(&item["id"]), text(&port["name"])];
+                let records = paths.iter().flat_map(|path| list(port, path));
+                records.map(|record| row(&[&keys[0], &keys[1]], table, &record)).collect::<Vec<_>>()
+            };
+            let of_item =
+                |item: &Value| list(item, &["ports"]).iter().flat_map(|port| of_port(item, port)).collect::<Vec<_>>();
+            ITEMS.iter().flat_map(|items| list(file, &[items])).flat_map(|item| of_item(&item)).collect()
+        }
+    }
+}
+
+fn text(value: &Value) -> String {
+    value.as_str().unwrap_or_default().to_owned()
+}
+
+fn get<'v, 'p>(value: &'v Value, path: impl IntoIterator<Item = &'p str>) -> Option<&'v Value> {
+    path.into_iter().try_fold(value, |value, field| value.get(field))
+}
+
+fn row(keys: &[&str], table: &Table, record: &Value) -> Vec<Cell> {
+    let keys = keys.iter().map(|key| Cell::Text(guarded(key)));
+    keys.chain(table.columns.iter().map(|column| cell(column, record))).collect()
+}
+
+fn cell(column: &Column, record: &Value) -> Cell {
+    let Some(value) = get(record, column.path.iter().map(String::as_str)) else { return Cell::Empty };
+    match (column.sort, value) {
+        (Sort::Stated, Value::Object(long)) => long.get("value").map_or(Cell::Empty, number),
+        (Sort::Number | Sort::Stated, value) => number(value),
+        (Sort::Flag, Value::Bool(flag)) => Cell::Flag(*flag),
+        (Sort::Choice, Value::Object(one)) => one.keys().next().map_or(Cell::Empty, |word| Cell::Text(word.clone())),
+        (Sort::Word | Sort::Choice, Value::String(word)) => Cell::Text(word.clone()),
+        (Sort::Text, Value::String(text)) if !text.is_empty() => Cell::Text(guarded(text)),
+        (Sort::Texts, Value::Array(members)) => Cell::Text(guarded(&joined(members.iter().filter_map(Value::as_str)))),
+        (Sort::Numbers, Value::Array(members)) => {
+            Cell::Text(members.iter().map(|member| number(member).text()).collect::<Vec<_>>().join("; "))
+        }
+        _ => Cell::Empty,
+    }
+}
+
+/// A number. One that a spreadsheet's number cannot hold exactly is written as text.
+fn number(value: &Value) -> Cell {
+    const EXACT: u64 = 1 << 53;
+    match (value.as_u64(), value.as_f64()) {
+        (Some(whole), _) if whole > EXACT => Cell::Text(whole.to_string()),
+        (_, Some(number)) => Cell::Number(number),
+        _ => Cell::Empty,
+    }
+}
