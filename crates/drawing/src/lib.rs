@@ -31,6 +31,6 @@ pub use marker::mark;
 pub use scene::{Anchor, Circle, FigureName, Group, Node, Path, PathStep, Scene, Target, Text};
 pub use sheet::{Labels, Sheet, Shown};
 pub use side::side;
-pub use silhouette::silhouette;
+pub use silhouette::{common_span, silhouette};
 pub use subject::Subject;
 pub use svg::{STYLE, anchor_word, document, element, number, path_data};

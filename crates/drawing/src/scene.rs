@@ -64,6 +64,28 @@ pub enum Target {
     Ground,
 }
 
+impl Target {
+    /// Its name, as the printed picture holds it: `joint-2`, `pair-0`, `item-frame`. Figures, ghosts
+    /// and surroundings open nothing and have none.
+    pub fn name(self) -> Option<String> {
+        Some(match self {
+            Self::Joint(index) => format!("joint-{index}"),
+            Self::Pair(index) => format!("pair-{index}"),
+            Self::Item(item) => format!(
+                "item-{}",
+                match item {
+                    ItemRef::Machine(_) => "machine",
+                    ItemRef::Frame(_) => "frame",
+                    ItemRef::Seat(_) => "seat",
+                    ItemRef::Implement(_) => "implement",
+                    ItemRef::Adapter(_) => "adapter",
+                }
+            ),
+            Self::Figure(_) | Self::Ghost | Self::Ground => return None,
+        })
+    }
+}
+
 /// A figure that a picture shows.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum FigureName {

@@ -50,6 +50,31 @@ pub fn silhouette(catalogue: &Catalogue, item: ItemRef, span: Option<f64>, sheet
     }
 }
 
+/// The span that shows every one of these items to one scale on such a sheet: the widest fits its
+/// width and the tallest its height. `None` if none has a side outline.
+pub fn common_span(catalogue: &Catalogue, items: impl IntoIterator<Item = ItemRef>, sheet: &Sheet) -> Option<f64> {
+    let aspect = sheet.sound_width() / sheet.sound_height();
+    items
+        .into_iter()
+        .map(|item| outline(catalogue, item))
+        .filter(Extent::is_some)
+        .map(|whole| whole.width().max(whole.height() * aspect))
+        .reduce(f64::max)
+}
+
+/// What an item's side outline takes up.
+fn outline(catalogue: &Catalogue, item: ItemRef) -> Extent {
+    let ItemRef::Machine(id) = item else { return extent(&lay_alone(catalogue, item, View::Side)) };
+    let build = Build { machine: Some(id), ..Build::default() };
+    let stack = place(catalogue, &build);
+    let subject = Subject::new(catalogue, &build, &stack);
+    let mut whole = extent(lay(&subject, View::Side).iter().flat_map(|laid| &laid.shapes));
+    for wheel in tyre::wheels(catalogue.machine(id)) {
+        whole.join(&wheel.extent(View::Side));
+    }
+    whole
+}
+
 /// The picture standing in the middle of the sheet, on its lower edge.
 fn fit(whole: Extent, span: Option<f64>, sheet: &Sheet) -> Mapping {
     let margin = sheet.sound_width() * MARGIN;

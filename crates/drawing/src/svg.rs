@@ -5,7 +5,7 @@ use std::fmt::Write;
 use fitup_core::plane::Point;
 
 use crate::look::Look;
-use crate::scene::{Anchor, Node, Path, PathStep, Scene, Text};
+use crate::scene::{Anchor, Node, Path, PathStep, Scene, Target, Text};
 
 /// The style sheet of the drawing: the classes with default colours as custom properties.
 pub const STYLE: &str = include_str!("style.css");
@@ -80,7 +80,12 @@ fn print(nodes: &[Node], out: &mut String) {
     for node in nodes {
         match node {
             Node::Group(group) => {
-                out.push_str("<g>");
+                match group.target.and_then(Target::name) {
+                    Some(name) => {
+                        let _ = write!(out, "<g data-target=\"{name}\">");
+                    }
+                    None => out.push_str("<g>"),
+                }
                 print(&group.nodes, out);
                 out.push_str("</g>");
             }

@@ -4,6 +4,7 @@ mod app;
 mod ctx;
 mod element;
 mod hooks;
+mod picture;
 mod same;
 mod say;
 mod state;

@@ -2,6 +2,7 @@
 
 /// Every style, tokens first.
 pub const STYLES: &str = concat!(
+    include_str!("../../drawing/src/style.css"),
     include_str!("../../../www/style/tokens.css"),
     include_str!("../../../www/style/base.css"),
     include_str!("../../../www/style/layout.css"),

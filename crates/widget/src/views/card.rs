@@ -23,6 +23,8 @@ pub struct CardProps {
     pub verdict: Option<Verdict>,
     /// Why nothing better is.
     pub why: Option<AttrValue>,
+    /// The length in metres that fills its picture's width.
+    pub span: Option<f64>,
     /// Its place in the list, from 1.
     pub place: usize,
     /// How long the list is.
@@ -59,7 +61,7 @@ pub fn Card(props: &CardProps) -> Html {
             aria-posinset={props.place.to_string()} aria-setsize={props.of.to_string()}
             onclick={move |_| take.emit(())} {onkeydown}
         >
-            <Silhouette item={pick.item()} />
+            <Silhouette item={pick.item()} span={props.span} />
             <div class="card-text">
                 <div class="card-top">
                     <span class="card-name">{ ctx.pick_label(pick) }</span>

@@ -2,11 +2,14 @@
 
 use fitup_core::build::Build;
 use fitup_core::search::Reachable;
+use fitup_drawing::common_span;
 use web_sys::{HtmlElement, HtmlInputElement, HtmlSelectElement, KeyboardEvent};
 use yew::prelude::*;
 
 use super::card::Card;
+use super::silhouette::card_sheet;
 use crate::ctx::use_ctx;
+use crate::picture::Lettering;
 use crate::same::Same;
 use crate::say;
 use crate::state::{Action, Pick, Sort, Step, options, reach_of};
@@ -47,6 +50,10 @@ pub fn Options(props: &OptionsProps) -> Html {
             options(desk, reach.as_deref().unwrap_or(&nothing), *step, search, *sort, &hitch)
         })
     };
+    let span = use_memo((ctx.clone(), *step), |(ctx, step)| {
+        let items = Pick::all(ctx.catalogue(), *step).into_iter().filter_map(Pick::item);
+        common_span(ctx.catalogue(), items, &card_sheet(&Lettering(&ctx.words)))
+    });
     let list = use_node_ref();
     let entered = {
         let act = ctx.act.clone();
@@ -97,7 +104,7 @@ pub fn Options(props: &OptionsProps) -> Html {
                                 .and_then(|reach| reach.reason(&ctx.desk))
                                 .map(|finding| AttrValue::from(say::short(&ctx, &finding)))
                         }
-                        place={at + 1} of={picks.len()}
+                        span={*span} place={at + 1} of={picks.len()}
                     />
                 }
                 if picks.is_empty() {
