@@ -20,6 +20,10 @@ use crate::wedge::{End, Wedge, wedge};
 /// Distance between rows of dimensions, in letter sizes.
 const ROW: f64 = 2.7;
 
+/// Width of the sheet, in letter sizes, from which the overhangs stand beside the wheelbase: on a
+/// narrower one their figures would run into each other.
+const CHAIN_WIDTH: f64 = 45.0;
+
 /// The side view of a build: outlines, ground, dimensions, departure wedge and joint markers.
 ///
 /// `answer` gives the figures and the verdicts; without one the shapes stand alone. `ghost` lies
@@ -109,11 +113,16 @@ fn figures(scene: &mut Scene, subject: &Subject, footprint: &Footprint, whole: E
     let ends = footprint.extent_x.map(|(rear, front)| (rear.m(), front.m()));
     let on_ground = |x: f64| Point::new(x, 0.0);
     if let Some((rear, front)) = ends {
-        add(FigureName::RearOverhang, footprint.rear_overhang, on_ground(rear), on_ground(0.0), row(1.0));
+        let chained = map.size.0 >= CHAIN_WIDTH * sheet.letters;
+        if chained {
+            add(FigureName::RearOverhang, footprint.rear_overhang, on_ground(rear), on_ground(0.0), row(1.0));
+        }
         if let Some(wheelbase) = footprint.wheelbase {
             let w = wheelbase.m();
             add(FigureName::Wheelbase, footprint.wheelbase, on_ground(0.0), on_ground(w), row(1.0));
-            add(FigureName::FrontOverhang, footprint.front_overhang, on_ground(w), on_ground(front), row(1.0));
+            if chained {
+                add(FigureName::FrontOverhang, footprint.front_overhang, on_ground(w), on_ground(front), row(1.0));
+            }
         }
         add(FigureName::Length, footprint.length, on_ground(rear), on_ground(front), row(2.0));
         if let Some(height) = footprint.height {

@@ -1,7 +1,8 @@
 //! The drawing of the build, to scale.
 
-use fitup_core::build::Build;
+use fitup_core::build::{Build, place};
 use fitup_core::fit::Answer;
+use fitup_core::search::{Reach, Reachable};
 use fitup_drawing::{Sheet, Subject, plan, side};
 use web_sys::Element;
 use yew::prelude::*;
@@ -20,6 +21,8 @@ pub struct DrawingProps {
     pub build: Same<Build>,
     /// How the machine is looked at.
     pub drawing: DrawingView,
+    /// What can be reached, for a ghost to begin with.
+    pub reach: Option<Same<Reachable>>,
 }
 
 /// The drawing, or what to do to get one. Touching a joint's marker opens the joint, touching an
@@ -30,19 +33,26 @@ pub fn Drawing(props: &DrawingProps) -> Html {
     let node = use_node_ref();
     let room = use_room(&node);
     let drawn = {
-        let key = (ctx.clone(), props.answer.clone(), props.build.clone(), props.drawing, room);
-        use_memo(key, |(ctx, answer, build, view, room)| {
+        let begun = !props.answer.stack.placed.is_empty();
+        let reach = props.reach.clone().filter(|_| !begun);
+        let key = (ctx.clone(), props.answer.clone(), props.build.clone(), props.drawing, room, reach);
+        use_memo(key, move |(ctx, answer, build, view, room, reach)| {
             let (width, height) = (*room)?;
-            if answer.stack.placed.is_empty() {
-                return None;
-            }
             let lettering = Lettering(&ctx.words);
             let sheet = Sheet::new(f64::from(width) / PIXELS_PER_MM, f64::from(height) / PIXELS_PER_MM, &lettering);
             let subject = Subject::new(ctx.catalogue(), build, &answer.stack);
-            let scene = match view {
-                DrawingView::Side => side(&subject, Some(answer), None, &sheet),
-                DrawingView::Plan => plan(&subject, Some(answer), None, &sheet),
+            let draw = match view {
+                DrawingView::Side => side,
+                DrawingView::Plan => plan,
             };
+            if !begun {
+                // What could come of it, in pale lines; the words beside it say so.
+                let build = &best(reach.as_deref()?)?.build;
+                let stack = place(ctx.catalogue(), build);
+                let scene = draw(&subject, None, Some(&Subject::new(ctx.catalogue(), build, &stack)), &sheet);
+                return Some(picture::html(&scene, &ctx.text("ui-drawing-none")));
+            }
+            let scene = draw(&subject, Some(answer), None, &sheet);
             let told = picture::told(ctx, answer, &scene);
             Some(picture::html(&scene, &told))
         })
@@ -59,17 +69,18 @@ pub fn Drawing(props: &DrawingProps) -> Html {
     };
     html! {
         <div class="drawing-box" id="drawing" ref={node} onclick={touched}>
-            {
-                match &*drawn {
-                    Some(drawn) => drawn.clone(),
-                    None if props.answer.stack.placed.is_empty() => {
-                        html! { <p class="drawing-none">{ ctx.text("ui-drawing-none") }</p> }
-                    }
-                    None => Html::default(),
-                }
+            { (*drawn).clone() }
+            if props.answer.stack.placed.is_empty() {
+                <p class="drawing-none">{ ctx.text("ui-drawing-none") }</p>
             }
         </div>
     }
+}
+
+/// The best that can be reached from nothing, with a frame if there is one: it shows the most.
+fn best(reachable: &Reachable) -> Option<&Reach> {
+    let framed = reachable.carrying.iter().skip(1).flatten();
+    framed.chain(reachable.machines.iter().flatten()).min_by_key(|reach| reach.verdict)
 }
 
 /// What touching a part of the drawing opens.

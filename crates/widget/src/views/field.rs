@@ -2,6 +2,7 @@
 
 use fitup_core::build::Build;
 use fitup_core::fit::Answer;
+use fitup_core::search::Reachable;
 use yew::prelude::*;
 
 use super::drawing::Drawing;
@@ -21,6 +22,8 @@ pub struct FieldProps {
     pub view: View,
     /// How the machine is looked at.
     pub drawing: DrawingView,
+    /// What can be reached, for a ghost to begin with.
+    pub reach: Option<Same<Reachable>>,
     /// Whether the drawing is folded in where there is little room.
     pub folded: bool,
 }
@@ -29,7 +32,7 @@ pub struct FieldProps {
 #[component]
 pub fn Field(props: &FieldProps) -> Html {
     let ctx = use_ctx();
-    let FieldProps { answer, build, view, drawing, folded } = props;
+    let FieldProps { answer, build, view, drawing, reach, folded } = props;
     html! {
         <>
             <section class="field" aria-label={ctx.text("ui-drawing")} data-folded={folded.to_string()}>
@@ -46,7 +49,7 @@ pub fn Field(props: &FieldProps) -> Html {
                         }
                     </div>
                 </div>
-                <Drawing answer={answer.clone()} build={build.clone()} drawing={*drawing} />
+                <Drawing answer={answer.clone()} build={build.clone()} drawing={*drawing} reach={reach.clone()} />
             </section>
             <Figures answer={answer.clone()} />
         </>

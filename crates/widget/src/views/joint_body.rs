@@ -29,7 +29,7 @@ pub fn JointBody(props: &JointBodyProps) -> Html {
     let side = |item: ItemRef, port: &str, parts: &[String]| {
         html! {
             <div class="side">
-                <h5>{ ctx.words.kind(item) }{ ": " }{ ctx.label(item) }</h5>
+                <h5><span class="side-kind">{ ctx.words.kind(item) }</span>{ ctx.label(item) }</h5>
                 if parts.is_empty() {
                     <p class="soft">{ ctx.text("ui-no-part-number") }</p>
                 } else {

@@ -1,5 +1,6 @@
 //! What is seen and touched, one component a file.
 
+mod also;
 mod bar;
 mod card;
 mod cautions;
@@ -15,6 +16,7 @@ mod joint_body;
 mod live;
 mod measure;
 mod notices;
+mod on_hand;
 mod options;
 mod overlay;
 mod parts;

@@ -39,17 +39,14 @@ pub fn Options(props: &OptionsProps) -> Html {
     let ctx = use_ctx();
     let OptionsProps { step, chosen, build, reach, search, sort } = props;
     let all = Pick::all(ctx.catalogue(), *step).len();
-    // The order is settled when the step is opened, searched or sorted, and again when what can
-    // be reached was not known yet: cards must not jump about under the finger.
-    let picks = {
-        let reach = reach.clone();
-        let key = (ctx.desk.clone(), *step, search.clone(), *sort, reach.is_some(), ctx.words.clone());
-        use_memo(key, move |(desk, step, search, sort, _, words)| {
-            let nothing = Reachable::default();
-            let hitch = words.ui("ui-on-hitch", &[]);
-            options(desk, reach.as_deref().unwrap_or(&nothing), *step, search, *sort, &hitch)
-        })
-    };
+    // What the options of a step lead to does not hang on what is picked in it, so that the cards
+    // do not jump about under the finger.
+    let key = (ctx.clone(), *step, search.clone(), *sort, reach.clone());
+    let picks = use_memo(key, |(ctx, step, search, sort, reach)| {
+        let nothing = Reachable::default();
+        let hitch = ctx.text("ui-on-hitch");
+        options(&ctx.desk, reach.as_deref().unwrap_or(&nothing), *step, search, *sort, &hitch)
+    });
     let span = use_memo((ctx.clone(), *step), |(ctx, step)| {
         let items = Pick::all(ctx.catalogue(), *step).into_iter().filter_map(Pick::item);
         common_span(ctx.catalogue(), items, &card_sheet(&Lettering(&ctx.words)))

@@ -2,12 +2,11 @@
 
 use fitup_core::build::Build;
 use fitup_core::fit::{Answer, ComeBy, PartsLine};
-use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
+use super::on_hand::OnHand;
 use crate::ctx::use_ctx;
 use crate::same::Same;
-use crate::state::{Action, Edit};
 
 #[derive(Properties, PartialEq)]
 pub struct PartsProps {
@@ -32,23 +31,13 @@ pub fn Parts(props: &PartsProps) -> Html {
             ComeBy::ComesWith(other) => ctx.text_with("ui-comes-with", &[("item", ctx.label(other).into())]),
             ComeBy::Buy => line.price.map_or_else(|| ctx.text("ui-price-on-request"), |price| ctx.money(price)),
         };
-        let act = ctx.act.clone();
-        let toggled = move |event: Event| {
-            if let Some(input) = event.target_dyn_into::<HtmlInputElement>() {
-                act.emit(Action::Edit(Edit::OnHand(item, input.checked())));
-            }
-        };
         html! {
             <>
                 <th scope="row"><span class="small soft">{ ctx.words.kind(item) }</span>{ ctx.label(item) }</th>
                 <td class="figure">{ ctx.words.reader().count(line.quantity.into()) }</td>
                 <td class="figure">{ price }</td>
                 <td>
-                    <label class="tick">
-                        <input type="checkbox" checked={line.come_by == ComeBy::OnHand} onchange={toggled} />
-                        <span>{ ctx.text("ui-on-hand") }</span>
-                        <span class="unseen">{ ctx.label(item) }</span>
-                    </label>
+                    <OnHand {item} on_hand={line.come_by == ComeBy::OnHand} />
                 </td>
             </>
         }

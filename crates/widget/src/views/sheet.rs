@@ -54,7 +54,7 @@ pub fn Sheet(props: &SheetProps) -> Html {
                 <main class="sheet">
                     <Field
                         answer={answer.clone()} build={build.clone()} view={session.view}
-                        drawing={session.drawing} folded={session.folded}
+                        drawing={session.drawing} folded={session.folded} reach={reach.clone()}
                     />
                     <section class="list" aria-label={ctx.text("ui-item-list")}>
                         <Steps

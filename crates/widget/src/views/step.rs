@@ -5,7 +5,9 @@ use fitup_core::search::Reachable;
 use yew::prelude::*;
 
 use super::icon::{Glyph, Icon};
+use super::on_hand::OnHand;
 use super::options::Options;
+use super::silhouette::Silhouette;
 use crate::ctx::use_ctx;
 use crate::same::Same;
 use crate::state::{Action, Edit, Pick, Sort, Step};
@@ -20,6 +22,8 @@ pub struct StepItemProps {
     pub on_hand: bool,
     /// Whether its options are shown.
     pub open: bool,
+    /// Whether there is room for what is picked to be shown in outline.
+    pub roomy: bool,
     /// The step that is open to answer after this one.
     pub next: Option<Step>,
     /// The build, while open.
@@ -36,7 +40,7 @@ pub struct StepItemProps {
 #[component]
 pub fn StepItem(props: &StepItemProps) -> Html {
     let ctx = use_ctx();
-    let StepItemProps { step, chosen, on_hand, open, next, build, reach, search, sort } = props;
+    let StepItemProps { step, chosen, on_hand, open, roomy, next, build, reach, search, sort } = props;
     let (step, name) = (*step, step.name());
     let toggle = {
         let (act, to) = (ctx.act.clone(), (!open).then_some(step));
@@ -45,7 +49,8 @@ pub fn StepItem(props: &StepItemProps) -> Html {
     let aside = match chosen.and_then(Pick::item) {
         Some(_) if *on_hand => ctx.text("ui-on-hand"),
         Some(item) => ctx.catalogue().body(item).price.map(|price| ctx.money(price)).unwrap_or_default(),
-        None => String::new(),
+        None if chosen.is_some() => String::new(),
+        None => ctx.text_with("ui-options", &[("count", Pick::all(ctx.catalogue(), step).len().into())]),
     };
     let go_on = next.map(|next| {
         let act = ctx.act.clone();
@@ -65,6 +70,9 @@ pub fn StepItem(props: &StepItemProps) -> Html {
                             { chosen.map_or_else(|| ctx.text("ui-step-choose"), |pick| ctx.pick_label(pick)) }
                         </span>
                     </span>
+                    if let Some(item) = chosen.and_then(Pick::item).filter(|_| *roomy) {
+                        <span class="step-shape"><Silhouette {item} span={None::<f64>} /></span>
+                    }
                     <span class="step-aside">{ aside }</span>
                     <Icon glyph={Glyph::Chevron} />
                 </button>
@@ -76,6 +84,9 @@ pub fn StepItem(props: &StepItemProps) -> Html {
                         search={search.clone()} sort={*sort}
                     />
                     <div class="step-foot">
+                        if let Some(item) = chosen.and_then(Pick::item) {
+                            <OnHand {item} on_hand={*on_hand} />
+                        }
                         if chosen.is_some() {
                             <button type="button" class="button bare" onclick={ctx.on(move || Edit::Clear(step))}>
                                 { ctx.text("ui-take-out") }

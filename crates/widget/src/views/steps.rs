@@ -4,6 +4,7 @@ use fitup_core::build::Build;
 use fitup_core::search::Reachable;
 use yew::prelude::*;
 
+use super::also::Also;
 use super::step::StepItem;
 use crate::ctx::use_ctx;
 use crate::same::Same;
@@ -35,17 +36,20 @@ pub fn Steps(props: &StepsProps) -> Html {
         around.copied().find(unanswered)
     };
     html! {
+        <>
         <ol class="steps" aria-label={ctx.text("ui-steps")}>
             for step in Step::ALL {
                 <StepItem
                     key={step.name()} {step} chosen={Pick::of(build, step)}
                     on_hand={Pick::of(build, step).and_then(Pick::item).is_some_and(|i| build.on_hand.contains(&i))}
-                    open={*open == Some(step)} next={next_after(step)}
+                    open={*open == Some(step)} roomy={open.is_none()} next={next_after(step)}
                     build={(*open == Some(step)).then(|| build.clone())}
                     reach={reach.clone().filter(|_| *open == Some(step))}
                     search={if *open == Some(step) { search.clone() } else { AttrValue::default() }} sort={*sort}
                 />
             }
         </ol>
+        <Also build={build.clone()} />
+        </>
     }
 }

@@ -34,8 +34,9 @@ pub fn Title(props: &TitleProps) -> Html {
         (Some(verdict), _) => ctx.words.verdict_meaning(verdict),
     };
     let standing = answer.standing.map_or_else(|| "–".to_owned(), |standing| ctx.words.standing(standing));
-    let to_buy = answer.parts.total.map_or_else(|| ctx.text("ui-price-on-request"), |total| ctx.money(total));
-    let work = ctx.words.reader().work(answer.parts.work);
+    let begun = |shown: String| if props.begun { shown } else { "–".to_owned() };
+    let to_buy = begun(answer.parts.total.map_or_else(|| ctx.text("ui-price-on-request"), |total| ctx.money(total)));
+    let work = begun(ctx.words.reader().work(answer.parts.work));
     let cells = [("ui-standing", standing), ("ui-to-buy", to_buy), ("ui-work-time", work)];
     html! {
         <div class="title">

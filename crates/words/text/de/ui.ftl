@@ -147,3 +147,5 @@ ui-standing = Stand
 
 ui-line-column = Zeile { $line }, Spalte { $column }
 ui-incomplete = Noch sind nicht alle vier Schritte beantwortet
+
+ui-also = Außerdem dabei

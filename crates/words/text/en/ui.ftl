@@ -149,3 +149,5 @@ ui-standing = Standing
 
 ui-line-column = line { $line }, column { $column }
 ui-incomplete = Not all four steps are answered yet
+
+ui-also = Also in the build

@@ -147,3 +147,5 @@ ui-standing = Condición
 
 ui-line-column = línea { $line }, columna { $column }
 ui-incomplete = Aún faltan pasos por responder
+
+ui-also = También en el conjunto

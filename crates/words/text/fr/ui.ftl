@@ -147,3 +147,5 @@ ui-standing = Statut
 
 ui-line-column = ligne { $line }, colonne { $column }
 ui-incomplete = Toutes les étapes ne sont pas encore choisies
+
+ui-also = Aussi dans l’ensemble

@@ -1,0 +1,52 @@
+//! What else is in the build: adapters and work decided on, each to be taken out again.
+
+use fitup_core::build::Build;
+use fitup_core::item::ItemRef;
+use yew::prelude::*;
+
+use super::icon::{Glyph, Icon};
+use crate::ctx::use_ctx;
+use crate::same::Same;
+use crate::say;
+use crate::state::Edit;
+
+#[derive(Properties, PartialEq)]
+pub struct AlsoProps {
+    /// The build.
+    pub build: Same<Build>,
+}
+
+/// The list; nothing where there is nothing else.
+#[component]
+pub fn Also(props: &AlsoProps) -> Html {
+    let ctx = use_ctx();
+    let build = &props.build;
+    let adapters = build
+        .adapters
+        .iter()
+        .enumerate()
+        .map(|(at, &id)| (ctx.label(ItemRef::Adapter(id)).to_owned(), ctx.on(move || Edit::RemoveAdapter(at))));
+    let changes = build.changes.iter().map(|change| {
+        let dropped = change.clone();
+        (say::change_words(&ctx, change), ctx.on(move || Edit::Drop(dropped.clone())))
+    });
+    let all: Vec<(String, Callback<MouseEvent>)> = adapters.chain(changes).collect();
+    if all.is_empty() {
+        return Html::default();
+    }
+    html! {
+        <ul class="also" aria-label={ctx.text("ui-also")}>
+            for (at, (words, out)) in all.into_iter().enumerate() {
+                <li key={at}>
+                    <span>{ words.clone() }</span>
+                    <button
+                        type="button" class="button bare" aria-label={format!("{}: {words}", ctx.text("ui-take-out"))}
+                        title={ctx.text("ui-take-out")} onclick={out}
+                    >
+                        <Icon glyph={Glyph::Close} />
+                    </button>
+                </li>
+            }
+        </ul>
+    }
+}
