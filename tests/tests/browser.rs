@@ -2,3 +2,5 @@
 
 #[path = "browser/mount.rs"]
 mod mount;
+#[path = "browser/offline.rs"]
+mod offline;

@@ -22,7 +22,7 @@ pub fn release() -> Result<PathBuf, Failure> {
     }
     ensure_build()?;
     let mut trunk = tooled("trunk");
-    trunk.args(["build", "--release", "--offline"]).env_remove("NO_COLOR");
+    trunk.args(["build", "--release", "--offline"]).env_remove("NO_COLOR").env("RUST_BACKTRACE", "0");
     quietly("release build of the widget", &mut trunk, "mend what the compiler says")?;
     BUILT.store(true, Ordering::Relaxed);
     Ok(dist())

@@ -1,5 +1,6 @@
 //! Build, serve and test commands of the project: `cargo xtask` lists them.
 
+mod bench;
 mod build;
 mod failure;
 mod measure;
@@ -37,6 +38,7 @@ const COMMANDS: &[Command] = &[
     ("measure", "run Lighthouse on the served start page, as a phone and as a desk computer", measure::command),
     ("schema", "write the JSON Schema of the catalogue format into www/", schema::command),
     ("docs", "build and open the documentation of the code", |_| test::docs(true)),
+    ("bench", "run the native benchmarks: bench [ARGUMENTS of cargo bench]", bench::command),
     ("mutants", "test the tests of fit and dimension code by changing it: mutants [ARGUMENTS]", mutants::command),
     ("site", "finish a Trunk build: service worker and compressed copies (Trunk calls it)", site::command),
 ];

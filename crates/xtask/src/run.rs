@@ -15,7 +15,7 @@ const LAST_WORDS: usize = 60;
 /// Its output is kept back and shown only if it fails.
 pub fn quietly(what: &str, command: &mut Command, mend: &str) -> Result<String, Failure> {
     let started = Instant::now();
-    let shown = format!("{command:?}").replace('"', "");
+    let shown = shown(command);
     command.stdin(Stdio::null()).stdout(Stdio::piped()).stderr(Stdio::piped());
     let mut child = command.spawn().map_err(|error| failure(&shown, error.to_string(), mend))?;
     let lines = Arc::new(Mutex::new(Vec::new()));
@@ -48,6 +48,12 @@ pub fn quietly(what: &str, command: &mut Command, mend: &str) -> Result<String, 
     Err(failure(shown, format!("{status}\n{}", lines[from..].join("\n")), mend))
 }
 
+/// The command as one would type it, without the environment it is given.
+fn shown(command: &Command) -> String {
+    let words = std::iter::once(command.get_program()).chain(command.get_args());
+    words.map(|word| word.to_string_lossy().into_owned()).collect::<Vec<_>>().join(" ")
+}
+
 /// How often progress is told: often to a person, seldom to a log.
 fn pause() -> Duration {
     Duration::from_secs(if std::io::stderr().is_terminal() { 3 } else { 20 })
@@ -60,4 +66,25 @@ fn keep(stream: Box<dyn Read + Send>, lines: Arc<Mutex<Vec<String>>>) -> std::th
             lines.lock().expect("no reader panics").push(line);
         }
     })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_a_command_prints_comes_back() {
+        let printed = quietly("echo", Command::new("echo").arg("fits"), "none").expect("echo works");
+        assert_eq!(printed, "fits");
+    }
+
+    #[test]
+    fn a_failure_says_command_cause_and_mend() {
+        let failed = quietly("sh", Command::new("sh").args(["-c", "echo too narrow >&2; exit 3"]), "widen it");
+        let told = failed.expect_err("exit 3").to_string();
+        for part in ["sh -c", "exit status: 3", "too narrow", "widen it"] {
+            assert!(told.contains(part), "{part} in {told}");
+        }
+        assert!(quietly("none", &mut Command::new("no-such-program-anywhere"), "install it").is_err());
+    }
 }
