@@ -85,7 +85,7 @@ pub(super) fn joint_arc(p: &Pair, q: &Pair, margin: f64) -> Option<Arc> {
         return None;
     }
     // The turned second vector must end within `play` of the first one: law of cosines.
-    let mid = libm::atan2(cross(db, da), dot(db, da));
+    let mid = aligned(p, q);
     let cos = (la * la + lb * lb - play * play) / (2.0 * la * lb);
     if cos.is_nan() || cos <= -1.0 {
         return Some(Arc { mid, half: core::f64::consts::PI });
@@ -93,6 +93,12 @@ pub(super) fn joint_arc(p: &Pair, q: &Pair, margin: f64) -> Option<Arc> {
     // The last term covers rounding of the cosine near 1, where the angle is most sensitive to it.
     let half = libm::acos(cos.min(1.0)) + 3e-8;
     Some(Arc { mid, half })
+}
+
+/// The turn that lays the line between two second holes along the line between their first holes.
+pub(super) fn aligned(p: &Pair, q: &Pair) -> f64 {
+    let (da, db) = (minus(q.a, p.a), minus(q.b, p.b));
+    libm::atan2(cross(db, da), dot(db, da))
 }
 
 /// Sum of both allowances and all travels: how much the two offsets can differ at margin 0.

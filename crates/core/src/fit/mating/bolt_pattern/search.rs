@@ -1,7 +1,7 @@
 //! Which hole goes with which: pairs are taken one after the other, and a branch is left as soon as no motion lets the
 //! pairs taken so far do better than the best full set found.
 
-use super::pair::{Arc, P, Pair, beyond, joint_arc, joint_margin_bound, length, minus, turned};
+use super::pair::{Arc, P, Pair, aligned, beyond, joint_arc, joint_margin_bound, length, minus, turned};
 use super::shift::Until;
 use super::turn::{Pose, Rooms, WORTH, best_turn};
 
@@ -67,7 +67,8 @@ pub(super) fn search(plates: &Plates, limit: u64) -> Searched {
     if plates.required == 1 {
         search.single();
     } else {
-        search.bands();
+        search.bands(Stage::Rough);
+        search.bands(Stage::Full);
     }
     let cut_short = search.work > limit;
     Searched { best: search.best, at_most, cut_short }
@@ -88,6 +89,15 @@ struct Search<'a> {
     taken: Vec<Pair>,
     work: u64,
     limit: u64,
+}
+
+/// How thoroughly the sets that begin with two given pairs are looked at.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Stage {
+    /// One set each, the nearest holes with the two pairs laid on each other: finds a good set to measure others by.
+    Rough,
+    /// Every set that may be better than the best one found.
+    Full,
 }
 
 /// The first two pairs of a set.
@@ -119,7 +129,7 @@ impl Search<'_> {
         }
     }
 
-    fn bands(&mut self) {
+    fn bands(&mut self, stage: Stage) {
         let mut above = f64::INFINITY;
         for band in BANDS {
             let lowest = self.ceiling - band;
@@ -130,8 +140,8 @@ impl Search<'_> {
                     (Some(cols), true) => cols,
                     (None, true) => continue,
                 };
-                self.band(lowest, above);
-                if self.done() {
+                self.band(lowest, above, stage);
+                if self.done() || (stage == Stage::Rough && self.work > self.limit / 8) {
                     return;
                 }
             }
@@ -145,7 +155,7 @@ impl Search<'_> {
     }
 
     /// All sets whose first two pairs bound the margin to `lowest..above`.
-    fn band(&mut self, lowest: f64, above: f64) {
+    fn band(&mut self, lowest: f64, above: f64, stage: Stage) {
         let skips = self.plates.rows.len() - self.plates.required;
         let mut seeds = Vec::new();
         for first in 0..=skips {
@@ -153,14 +163,14 @@ impl Search<'_> {
                 self.seeds([first, second], lowest, above, &mut seeds);
                 // Few seeds are sorted, so that of equal answers the least turned one is found; very many are taken as they come.
                 if seeds.len() > 100_000 {
-                    self.grow(&mut seeds);
+                    self.grow(&mut seeds, stage);
                 }
                 if self.done() {
                     return;
                 }
             }
         }
-        self.grow(&mut seeds);
+        self.grow(&mut seeds, stage);
     }
 
     fn seeds(&mut self, [first, second]: [usize; 2], lowest: f64, above: f64, seeds: &mut Vec<Seed>) {
@@ -186,8 +196,13 @@ impl Search<'_> {
         }
     }
 
-    fn grow(&mut self, seeds: &mut Vec<Seed>) {
+    fn grow(&mut self, seeds: &mut Vec<Seed>, stage: Stage) {
         seeds.sort_by(|a, b| turn_size(a).total_cmp(&turn_size(b)));
+        if stage == Stage::Rough {
+            self.roughly(seeds);
+            seeds.clear();
+            return;
+        }
         for seed in seeds.drain(..) {
             if self.done() {
                 break;
@@ -206,6 +221,84 @@ impl Search<'_> {
         seeds.clear();
     }
 
+    /// Settles the nearest holes at the most promising of the lays that put the two pairs of a seed on each other.
+    fn roughly(&mut self, seeds: &[Seed]) {
+        let mut best: Option<(f64, Vec<Pair>, Pose)> = None;
+        let mut mark = self.mark;
+        for seed in seeds {
+            if self.work > self.limit {
+                return;
+            }
+            let pose = laid(&seed.first, &seed.second);
+            if let Some(worst) = self.nearest(seed, &pose, mark) {
+                mark = worst;
+                best = Some((worst, self.taken.clone(), pose));
+            }
+        }
+        let Some((worst, pairs, near)) = best else { return };
+        self.taken = pairs;
+        self.keep(Pose { worst, ..near });
+        // The same pairs, better laid: turns at which two of them cannot both do better are left out from the start.
+        let mut arc = Arc { mid: near.turn, half: core::f64::consts::PI };
+        for (place, second) in self.taken.iter().enumerate() {
+            let first = &self.taken[if place == 0 { 1 } else { 0 }];
+            let Some(met) = joint_arc(first, second, -self.mark).and_then(|other| arc.meet(other)) else { return };
+            arc = met;
+        }
+        if let Some(pose) = self.pose(arc, &near, Until::Best) {
+            self.keep(pose);
+        }
+    }
+
+    /// Takes the nearest free partner of each row; the worst excess if it stays below the mark.
+    fn nearest(&mut self, seed: &Seed, pose: &Pose, mark: f64) -> Option<f64> {
+        let (sin, cos) = libm::sincos(pose.turn);
+        self.taken.clear();
+        self.taken.extend([seed.first, seed.second]);
+        self.used.fill(false);
+        let mut worst = f64::NEG_INFINITY;
+        for pair in [&seed.first, &seed.second] {
+            self.used[pair.col] = true;
+            worst = worst.max(excess(pair, sin, cos, pose.shift));
+        }
+        for place in seed.next..self.order.len() {
+            let missing = self.plates.required - self.taken.len();
+            if worst >= mark || missing > self.order.len() - place {
+                break;
+            }
+            if missing == 0 {
+                break;
+            }
+            let row = self.order[place];
+            let mut near: Option<(f64, Pair)> = None;
+            for col in 0..self.cols.len() {
+                if self.used[col] {
+                    continue;
+                }
+                let Some(pair) = self.pair(row, col) else { continue };
+                self.work += 1;
+                let excess = excess(&pair, sin, cos, pose.shift);
+                if near.is_none_or(|(least, _)| excess < least) {
+                    near = Some((excess, pair));
+                }
+            }
+            if let Some((excess, pair)) = near
+                && (excess < mark || missing == self.order.len() - place)
+            {
+                worst = worst.max(excess);
+                self.used[pair.col] = true;
+                self.taken.push(pair);
+            }
+        }
+        self.used.fill(false);
+        (worst < mark && self.taken.len() == self.plates.required).then_some(worst)
+    }
+
+    fn keep(&mut self, pose: Pose) {
+        self.mark = pose.worst - WORTH;
+        self.best = Some(Found { flipped: self.flipped, pose, pairs: self.taken.clone() });
+    }
+
     fn pose(&mut self, arc: Arc, near: &Pose, until: Until) -> Option<Pose> {
         best_turn(&self.taken, arc, near, self.mark, until, &mut self.rooms, &mut self.work, self.limit)
     }
@@ -214,8 +307,7 @@ impl Search<'_> {
     fn descend(&mut self, next: usize, arc: Arc, pose: &Pose) {
         if self.taken.len() == self.plates.required {
             if let Some(pose) = self.pose(arc, pose, Until::Best) {
-                self.mark = pose.worst - WORTH;
-                self.best = Some(Found { flipped: self.flipped, pose, pairs: self.taken.clone() });
+                self.keep(pose);
             }
             return;
         }
@@ -289,6 +381,14 @@ pub(super) fn excess(pair: &Pair, sin: f64, cos: f64, shift: P) -> f64 {
     let offset =
         minus([pair.b[0] * cos - pair.b[1] * sin + shift[0], pair.b[0] * sin + pair.b[1] * cos + shift[1]], pair.a);
     beyond(offset, pair.slot_a, turned(pair.slot_b, sin, cos)).0 - pair.allowance
+}
+
+/// The pose that lays the line between two pairs on itself, middle on middle.
+fn laid(p: &Pair, q: &Pair) -> Pose {
+    let turn = aligned(p, q);
+    let (sin, cos) = libm::sincos(turn);
+    let (a, b) = ([p.a[0] + q.a[0], p.a[1] + q.a[1]], turned([p.b[0] + q.b[0], p.b[1] + q.b[1]], sin, cos));
+    Pose { turn, shift: [0.5 * (a[0] - b[0]), 0.5 * (a[1] - b[1])], worst: f64::INFINITY, support: None }
 }
 
 fn turn_size(seed: &Seed) -> f64 {

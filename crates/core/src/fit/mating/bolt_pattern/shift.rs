@@ -5,7 +5,7 @@ use super::pair::{P, Pair, beyond, cross, dot, minus, turned};
 /// How close the two bounds on the least worst excess are brought, metres.
 ///
 /// Well above the rounding of coordinates of a few metres and well below anything a gauge can see. Own choice.
-pub(super) const CLOSED: f64 = 5e-12;
+pub(super) const CLOSED: f64 = 2e-11;
 
 /// The most exchanges before the bounds are returned as they stand. Own choice; a handful is usual.
 const MOST_EXCHANGES: usize = 200;

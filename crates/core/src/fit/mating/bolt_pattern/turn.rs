@@ -1,18 +1,18 @@
 //! The best turn for given pairs: an arc of turns is cut down by proofs until nothing better can hide in it.
 //!
-//! The best shift at one turn comes with a [`Support`]: a few normals that balance. The same normals give, at every other
-//! turn, an explicit wave below the least worst excess. Where that wave lies above the best value found so far, the
-//! turns are done with; the rest is tried again from a better place.
+//! The best shift at one turn comes with a [`Support`]: a few normals that balance. They still balance at every other turn,
+//! held still or turned along with the second pattern, and give an explicit wave below the least worst excess. Where such a wave
+//! lies above the best value found so far, the turns are done with; the rest is tried again from a better place.
 
 use core::f64::consts::{FRAC_PI_2, PI, TAU};
 
-use super::pair::{Arc, P, Pair, dot};
+use super::pair::{Arc, P, Pair, cross, dot, turned};
 use super::shift::{CLOSED, Shifted, StillRoom, Support, Until, best_shift};
 
 /// An improvement smaller than this, in metres, is not looked for.
 ///
-/// A tenth of the accuracy promised for the margin; smaller costs time at ties, larger costs digits.
-pub(super) const WORTH: f64 = 5e-11;
+/// A fifth of the accuracy promised for the margin; smaller costs time at ties, larger costs digits.
+pub(super) const WORTH: f64 = 2e-10;
 
 /// A narrower stretch of turns than this, radians, cannot hold an improvement: it moves a hole 10 m away by 1e-12 m.
 const NARROW: f64 = 1e-13;
@@ -37,8 +37,8 @@ pub(super) struct Rooms {
 struct Stretch {
     lo: f64,
     hi: f64,
-    left: Option<Wave>,
-    right: Option<Wave>,
+    left: Option<Proof>,
+    right: Option<Proof>,
 }
 
 /// The least worst excess of `pairs` over the turns of `arc`, if it may be below `mark`.
@@ -87,13 +87,14 @@ pub(super) fn best_turn(
             mark = found.worst - WORTH;
         }
         warm = Some(found.support);
-        let wave = Wave::of(pairs, &found.support);
+        let proof = Proof::of(pairs, &found.support, turn);
         // The half with the lower wave is pushed last, so that it is looked at first.
-        let rising = wave.at(turn + 1e-7) >= wave.at(turn - 1e-7);
-        let below = Stretch { lo, hi: turn, left, right: Some(wave) };
-        let above = Stretch { lo: turn, hi, left: Some(wave), right };
+        let step = 1e-7;
+        let rising = proof.of_turn(sin + step * cos, cos - step * sin) >= proof.of_turn(sin - step * cos, cos + step * sin);
+        let below = Stretch { lo, hi: turn, left, right: Some(proof) };
+        let above = Stretch { lo: turn, hi, left: Some(proof), right };
         for part in if rising { [above, below] } else { [below, above] } {
-            push_open(&mut rooms.stack, part, &wave, mark);
+            push_open(&mut rooms.stack, part, &proof, mark);
         }
     }
     best
@@ -104,7 +105,10 @@ fn next_turn(stretch: &Stretch) -> f64 {
     let Stretch { lo, hi, left, right } = *stretch;
     let middle = 0.5 * (lo + hi);
     let (Some(left), Some(right)) = (left, right) else { return middle };
-    let gap = |turn| left.at(turn) - right.at(turn);
+    let gap = |turn| {
+        let (sin, cos) = libm::sincos(turn);
+        left.of_turn(sin, cos) - right.of_turn(sin, cos)
+    };
     let (mut a, mut b) = (lo, hi);
     let (ga, gb) = (gap(a), gap(b));
     let crosses = ga > 0.0 && gb < 0.0;
@@ -127,6 +131,43 @@ fn next_turn(stretch: &Stretch) -> f64 {
     if turn > lo + edge && turn < hi - edge { turn } else { middle }
 }
 
+/// One or two waves below the least worst excess at every turn.
+#[derive(Clone, Copy, Debug)]
+struct Proof {
+    wave: Wave,
+    other: Option<Wave>,
+}
+
+impl Proof {
+    /// Waves that lose nothing to first order near the turn at which the support was found.
+    ///
+    /// A contact along the side of a slot keeps its normal square to the slot: still for a slot of the first pattern, turning
+    /// for one of the second. With slots of both kinds each wave serves one kind; without any, the wave is taken that curves
+    /// upwards, so that it shuts out more: the turning one where the second pattern is the wider one.
+    fn of(pairs: &[Pair], support: &Support, turn: f64) -> Self {
+        let held = |slot: fn(&Pair) -> P| support.planes.iter().any(|plane| slot(&pairs[plane.pair]) != [0.0, 0.0]);
+        let still = || Wave::still(pairs, support);
+        let turning = || Wave::turning(pairs, support, turn);
+        match (held(|pair| pair.slot_a), held(|pair| pair.slot_b)) {
+            (false, false) if outward(pairs, support) > 0.0 => Self { wave: turning(), other: None },
+            (_, false) => Self { wave: still(), other: None },
+            (false, true) => Self { wave: turning(), other: None },
+            (true, true) => Self { wave: turning(), other: Some(still()) },
+        }
+    }
+
+    /// The value at the turn with this sine and cosine.
+    fn of_turn(&self, sin: f64, cos: f64) -> f64 {
+        let value = self.wave.of_turn(sin, cos);
+        self.other.map_or(value, |other| value.max(other.of_turn(sin, cos)))
+    }
+}
+
+/// How far the normals point away from the middle of the first pattern, weighed: above zero where the second is wider.
+fn outward(pairs: &[Pair], support: &Support) -> f64 {
+    support.planes.iter().zip(support.weights).map(|(plane, weight)| weight * dot(plane.normal, pairs[plane.pair].a)).sum()
+}
+
 /// A wave below the least worst excess at every turn.
 ///
 /// Value: `level + cosine cos + sine sin − Σ |slot_cosine cos + slot_sine sin|`.
@@ -139,22 +180,38 @@ struct Wave {
 }
 
 impl Wave {
-    fn of(pairs: &[Pair], support: &Support) -> Self {
+    /// The normals stay as they are.
+    fn still(pairs: &[Pair], support: &Support) -> Self {
         let mut wave = Wave { level: 0.0, cosine: 0.0, sine: 0.0, slots: [[0.0; 2]; 3] };
         for (index, (plane, weight)) in support.planes.iter().zip(support.weights).enumerate() {
             let pair = &pairs[plane.pair];
             let n = plane.normal;
             wave.level -= weight * (dot(n, pair.a) + dot(n, pair.slot_a).abs() + pair.allowance);
             wave.cosine += weight * dot(n, pair.b);
-            wave.sine += weight * (n[1] * pair.b[0] - n[0] * pair.b[1]);
-            let s = pair.slot_b;
-            wave.slots[index] = [weight * dot(n, s), weight * (n[1] * s[0] - n[0] * s[1])];
+            wave.sine += weight * cross(pair.b, n);
+            wave.slots[index] = [weight * dot(n, pair.slot_b), weight * cross(pair.slot_b, n)];
         }
         wave
     }
 
-    fn at(&self, turn: f64) -> f64 {
+    /// The normals turn with the second pattern, away from the turn at which they were found: seen from it, the first
+    /// pattern turns the other way.
+    fn turning(pairs: &[Pair], support: &Support, turn: f64) -> Self {
         let (sin, cos) = libm::sincos(turn);
+        let mut wave = Wave { level: 0.0, cosine: 0.0, sine: 0.0, slots: [[0.0; 2]; 3] };
+        for (index, (plane, weight)) in support.planes.iter().zip(support.weights).enumerate() {
+            let pair = &pairs[plane.pair];
+            // The normal in the second pattern's own axes.
+            let n = turned(plane.normal, -sin, cos);
+            wave.level += weight * (dot(n, pair.b) - dot(n, pair.slot_b).abs() - pair.allowance);
+            wave.cosine -= weight * dot(n, pair.a);
+            wave.sine -= weight * cross(n, pair.a);
+            wave.slots[index] = [weight * dot(n, pair.slot_a), weight * cross(n, pair.slot_a)];
+        }
+        wave
+    }
+
+    fn of_turn(&self, sin: f64, cos: f64) -> f64 {
         let mut value = self.level + self.cosine * cos + self.sine * sin;
         for slot in &self.slots {
             if slot[0] != 0.0 || slot[1] != 0.0 {
@@ -165,19 +222,29 @@ impl Wave {
     }
 }
 
-/// Pushes the parts of a stretch where the wave lies below the mark.
-fn push_open(stack: &mut Vec<Stretch>, stretch: Stretch, wave: &Wave, mark: f64) {
+/// Pushes the parts of a stretch where every wave lies below the mark.
+fn push_open(stack: &mut Vec<Stretch>, stretch: Stretch, proof: &Proof, mark: f64) {
+    open_parts(&proof.wave, stretch.lo, stretch.hi, mark, &mut |lo, hi| match &proof.other {
+        None => stack.push(Stretch { lo, hi, ..stretch }),
+        Some(other) => {
+            open_parts(other, lo, hi, mark, &mut |lo, hi| stack.push(Stretch { lo, hi, ..stretch }));
+        }
+    });
+}
+
+/// Hands on the parts of a stretch where the wave lies below the mark.
+fn open_parts(wave: &Wave, lo: f64, hi: f64, mark: f64, part: &mut dyn FnMut(f64, f64)) {
     // Between the turns at which a slot lies along its normal the wave is one plain sinusoid.
-    let mut cuts = [stretch.lo; 16];
+    let mut cuts = [lo; 16];
     let mut count = 1;
     for slot in &wave.slots {
         if slot[0] == 0.0 && slot[1] == 0.0 {
             continue;
         }
         let mut kink = libm::atan2(slot[1], slot[0]) + FRAC_PI_2;
-        kink += PI * libm::ceil((stretch.lo - kink) / PI);
-        while kink < stretch.hi && count < 15 {
-            if kink > stretch.lo {
+        kink += PI * libm::ceil((lo - kink) / PI);
+        while kink < hi && count < 15 {
+            if kink > lo {
                 cuts[count] = kink;
                 count += 1;
             }
@@ -185,14 +252,14 @@ fn push_open(stack: &mut Vec<Stretch>, stretch: Stretch, wave: &Wave, mark: f64)
         }
     }
     cuts[1..count].sort_by(f64::total_cmp);
-    cuts[count] = stretch.hi;
+    cuts[count] = hi;
     for piece in cuts[..=count].windows(2) {
-        push_below(stack, stretch, [piece[0], piece[1]], wave, mark);
+        below(wave, piece[0], piece[1], mark, part);
     }
 }
 
 /// The same on a piece without a kink.
-fn push_below(stack: &mut Vec<Stretch>, stretch: Stretch, [lo, hi]: [f64; 2], wave: &Wave, mark: f64) {
+fn below(wave: &Wave, lo: f64, hi: f64, mark: f64, part: &mut dyn FnMut(f64, f64)) {
     let (mut cosine, mut sine) = (wave.cosine, wave.sine);
     if wave.slots != [[0.0; 2]; 3] {
         let (sin, cos) = libm::sincos(0.5 * (lo + hi));
@@ -204,7 +271,7 @@ fn push_below(stack: &mut Vec<Stretch>, stretch: Stretch, [lo, hi]: [f64; 2], wa
     }
     let mut push = |lo: f64, hi: f64| {
         if hi - lo > NARROW {
-            stack.push(Stretch { lo, hi, ..stretch });
+            part(lo, hi);
         }
     };
     // The wave is at or above the mark where amplitude * cos(turn − crest) >= needed.
