@@ -90,7 +90,8 @@ pub(super) fn best_turn(
         let proof = Proof::of(pairs, &found.support, turn);
         // The half with the lower wave is pushed last, so that it is looked at first.
         let step = 1e-7;
-        let rising = proof.of_turn(sin + step * cos, cos - step * sin) >= proof.of_turn(sin - step * cos, cos + step * sin);
+        let rising =
+            proof.of_turn(sin + step * cos, cos - step * sin) >= proof.of_turn(sin - step * cos, cos + step * sin);
         let below = Stretch { lo, hi: turn, left, right: Some(proof) };
         let above = Stretch { lo: turn, hi, left: Some(proof), right };
         for part in if rising { [above, below] } else { [below, above] } {
@@ -165,7 +166,12 @@ impl Proof {
 
 /// How far the normals point away from the middle of the first pattern, weighed: above zero where the second is wider.
 fn outward(pairs: &[Pair], support: &Support) -> f64 {
-    support.planes.iter().zip(support.weights).map(|(plane, weight)| weight * dot(plane.normal, pairs[plane.pair].a)).sum()
+    support
+        .planes
+        .iter()
+        .zip(support.weights)
+        .map(|(plane, weight)| weight * dot(plane.normal, pairs[plane.pair].a))
+        .sum()
 }
 
 /// A wave below the least worst excess at every turn.
