@@ -2,7 +2,7 @@
 
 use fitup_core::build::Change;
 use fitup_core::item::{Catalogue, ItemRef};
-use fitup_core::quantity::Length;
+use fitup_core::quantity::{Length, Money};
 use fitup_core::search::{RankedCheck, Remedy, RemedyStep};
 
 use crate::{Arg, LengthStyle, Span, Words, text};
@@ -53,9 +53,13 @@ impl Words {
         let mut said = Vec::new();
         match remedy.buy_more {
             None => said.push(self.ui("remedy-price-open", &[])),
-            Some(more) if more.hundredths() != 0 => {
+            Some(more) if more.hundredths() > 0 => {
                 let more = reader.money_more(more, &catalogue.name.currency);
                 said.push(self.ui("remedy-costs", &[("money", more.into())]));
+            }
+            Some(less) if less.hundredths() < 0 => {
+                let less = Money::from_hundredths(less.hundredths().saturating_neg());
+                said.push(self.ui("remedy-saves", &[("money", reader.money(less, &catalogue.name.currency).into())]));
             }
             Some(_) => {}
         }
@@ -84,7 +88,7 @@ impl Words {
 mod tests {
     use fitup_core::build::Build;
     use fitup_core::finding::Verdict;
-    use fitup_core::quantity::{Mass, Money, Work};
+    use fitup_core::quantity::{Mass, Work};
 
     use super::*;
     use crate::{Lang, Units};
@@ -127,5 +131,9 @@ mod tests {
             ..remedy(vec![RemedyStep::Change(Change::FrontSeatForward)])
         };
         assert_eq!(words.remedy_effect(&Catalogue::default(), &still), ["price on request"]);
+        let mut catalogue = Catalogue::default();
+        catalogue.name.currency = "USD".to_owned();
+        let cheaper = Remedy { buy_more: Some(Money::from_hundredths(-38_500)), ..still };
+        assert_eq!(words.remedy_effect(&catalogue, &cheaper), ["saves $385"]);
     }
 }

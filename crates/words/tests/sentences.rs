@@ -143,7 +143,7 @@ fn said(lang: Lang, units: Units) -> String {
     let (catalogue, words) = (samples::catalogue(), Words::new(lang, units));
     let mut out = String::new();
     for finding in samples::samples() {
-        let mut add = |mark: &str, text: &str| out.push_str(&format!("{mark} {text}\n"));
+        let mut add = |mark: &str, text: &str| out.extend([mark, " ", text, "\n"]);
         add("#", finding.code);
         add("shopper ", &words.shopper(&catalogue, &finding).text());
         add("short   ", &words.short(&catalogue, &finding));

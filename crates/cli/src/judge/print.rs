@@ -27,10 +27,10 @@ pub fn short(words: &Words, desk: &Desk, build: &Build, answer: &Answer) -> Stri
         row(&mut out, &format!("  {}: ", words.ui("ui-checks", &[])), &words.ranked_check(catalogue, check).0);
     }
     if let Some(remedy) = remedies(desk, build).first() {
-        let mut said = vec![words.remedy_steps(catalogue, remedy).join("; ")];
-        said.push(words.ui("remedy-leads-to", &[("verdict", words.verdict(remedy.verdict).into())]));
+        let mut said = vec![words.ui("remedy-leads-to", &[("verdict", words.verdict(remedy.verdict).into())])];
         said.extend(words.remedy_effect(catalogue, remedy));
-        row(&mut out, &format!("  {}: ", words.ui("ui-remedies", &[])), &said.join("; "));
+        let steps = words.remedy_steps(catalogue, remedy).join("; ");
+        row(&mut out, &format!("  {}: ", words.ui("ui-remedies", &[])), &format!("{steps}. {}.", said.join(", ")));
     }
     clean(&out)
 }

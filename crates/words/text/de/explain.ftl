@@ -171,6 +171,7 @@ remedy-ballast = { $mass } Ballast { $x } vor der Hinterachse anbringen
 remedy-ballast-behind = { $mass } Ballast { $x } hinter der Hinterachse anbringen
 remedy-leads-to = Dann: { $verdict }
 remedy-costs = { $money } zu kaufen
+remedy-saves = spart { $money }
 remedy-price-open = Preis auf Anfrage
 remedy-takes = { $work } Arbeit
 remedy-length = { $length } in der Länge

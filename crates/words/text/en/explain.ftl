@@ -173,6 +173,7 @@ remedy-ballast = Hang { $mass } of ballast { $x } ahead of the rear axle
 remedy-ballast-behind = Hang { $mass } of ballast { $x } behind the rear axle
 remedy-leads-to = Then: { $verdict }
 remedy-costs = { $money } to buy
+remedy-saves = saves { $money }
 remedy-price-open = price on request
 remedy-takes = { $work } of work
 remedy-length = { $length } in length

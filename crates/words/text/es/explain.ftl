@@ -171,6 +171,7 @@ remedy-ballast = Colgar { $mass } de lastre a { $x } por delante del eje trasero
 remedy-ballast-behind = Colgar { $mass } de lastre a { $x } por detrás del eje trasero
 remedy-leads-to = Entonces: { $verdict }
 remedy-costs = { $money } por comprar
+remedy-saves = ahorra { $money }
 remedy-price-open = precio a consultar
 remedy-takes = { $work } de trabajo
 remedy-length = { $length } de longitud

@@ -171,6 +171,7 @@ remedy-ballast = Pendre { $mass } de lest à { $x } devant l’essieu arrière
 remedy-ballast-behind = Pendre { $mass } de lest à { $x } derrière l’essieu arrière
 remedy-leads-to = Ensuite : { $verdict }
 remedy-costs = { $money } à acheter
+remedy-saves = économise { $money }
 remedy-price-open = prix sur demande
 remedy-takes = { $work } de travail
 remedy-length = { $length } en longueur
