@@ -68,12 +68,18 @@ pub fn m(mm: f64) -> f64 {
 
 /// A length in millimetres, or null.
 pub fn mm(length: impl Into<Option<f64>>) -> Value {
-    json!(length.into().map(|length| Length::from_m(length).mm()))
+    number(length.into().map(|length| Length::from_m(length).mm()))
 }
 
 /// An angle in degrees, or null.
 pub fn deg(angle: impl Into<Option<f64>>) -> Value {
-    json!(angle.into().map(f64::to_degrees))
+    number(angle.into().map(f64::to_degrees))
+}
+
+/// A number, or null for none. JSON would silently make null of what is not finite as well.
+fn number(value: Option<f64>) -> Value {
+    debug_assert!(value.is_none_or(f64::is_finite), "figures are finite or not there");
+    json!(value)
 }
 
 #[cfg(test)]
