@@ -63,9 +63,9 @@ fn in_unit(limit: f64, key: &str) -> String {
     }
 }
 
-/// Rounded to a millionth, so that 60 degrees do not read as 59.99999999999999.
+/// Rounded to a millionth where it is not smaller itself, so that 60 degrees do not read as 59.99999999999999.
 fn round(value: f64) -> f64 {
-    (value * 1e6).round() / 1e6
+    if value.abs() < 1e-3 { value } else { (value * 1e6).round() / 1e6 }
 }
 
 #[cfg(test)]

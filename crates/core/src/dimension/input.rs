@@ -7,6 +7,10 @@ use crate::plane::Point;
 /// source.
 pub const LARGEST: f64 = 1e6;
 
+/// Smallest number that counts as above zero: a millionth of a micrometre, a millionth of a milligram. Below it squares
+/// and quotients leave what numbers can hold. Common practice, no source.
+pub const SMALLEST: f64 = 1e-12;
+
 /// A number that cannot be computed with.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct InputError {
@@ -55,9 +59,15 @@ pub(crate) fn sound(what: &'static str, value: f64) -> Result<f64, InputError> {
 /// `value`, if it is above zero.
 ///
 /// # Errors
-/// As [`sound`], and zero or less.
+/// As [`sound`], zero or less, and above zero but below [`SMALLEST`].
 pub(crate) fn positive(what: &'static str, value: f64) -> Result<f64, InputError> {
-    if sound(what, value)? > 0.0 { Ok(value) } else { Err(InputError { what, fault: Fault::NotPositive }) }
+    if sound(what, value)? <= 0.0 {
+        Err(InputError { what, fault: Fault::NotPositive })
+    } else if value < SMALLEST {
+        Err(InputError { what, fault: Fault::Below(SMALLEST) })
+    } else {
+        Ok(value)
+    }
 }
 
 /// `value`, if it is zero or above.
@@ -110,7 +120,8 @@ mod tests {
         assert_eq!(fault(sound("a", -1.1e6)), Some(Fault::TooLarge));
         assert_eq!(fault(sound("a", 1e6)), None);
         assert_eq!(fault(positive("a", 0.0)), Some(Fault::NotPositive));
-        assert_eq!(fault(positive("a", 1e-300)), None);
+        assert_eq!(fault(positive("a", 1e-300)), Some(Fault::Below(SMALLEST)));
+        assert_eq!(fault(positive("a", SMALLEST)), None);
         assert_eq!(fault(not_negative("a", -1e-300)), Some(Fault::Negative));
         assert_eq!(fault(not_negative("a", 0.0)), None);
         assert_eq!(fault(between("a", 0.9, 1.0, 2.0)), Some(Fault::Below(1.0)));

@@ -28,7 +28,7 @@ pub use axle_loads::{AxleLoads, ShareOf, axle_loads};
 pub use breakover::{Breakover, Wheels, breakover};
 pub use departure::{EndAngle, EndWheel, approach, departure};
 pub use hydraulics::{Cylinder, Stroke, Travel, cycle_time, hydraulic_power, line_velocity, shaft_power};
-pub use input::{Fault, InputError, LARGEST};
+pub use input::{Fault, InputError, LARGEST, SMALLEST};
 pub use moment::PointMass;
 pub use ramp::{
     Facing, LoadingJob, Nearest, Ramp, RampRoll, RampStand, Rider, ShortestRamp, ramp_corners, ramp_roll, ramp_stand,
