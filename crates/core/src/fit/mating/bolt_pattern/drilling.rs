@@ -1,6 +1,6 @@
 //! Which bolts go through as the plates are, and where the holes for the others would have to be drilled.
 
-use super::{Flip, Hole, HoleKind, PatternFault, Registered, Registration, Side, register_within};
+use super::{Flip, Hole, HoleKind, PatternFault, RESOLUTION, Registration, Side, lay_above};
 
 /// A lay at which some of the required bolts go through, with the holes to drill for the rest.
 #[derive(Clone, Debug, PartialEq)]
@@ -43,7 +43,7 @@ const DRILLING_EFFORT: u64 = 200_000;
 /// Metres.
 ///
 /// # Errors
-/// As [`register`].
+/// As [`register`](super::register).
 ///
 /// # Examples
 /// A four-hole plate against one that lacks the two upper holes.
@@ -64,16 +64,7 @@ pub fn drilling(
     required: usize,
     flip: Flip,
 ) -> Result<Option<Drilling>, PatternFault> {
-    let fits = |bolts: usize| -> Result<Option<Registration>, PatternFault> {
-        Ok(match register_within(a, b, bolt, bolts, flip, DRILLING_EFFORT)? {
-            Registered::Found(registration) | Registered::Undecided { at_least: Some(registration), .. }
-                if registration.fits() =>
-            {
-                Some(registration)
-            }
-            _ => None,
-        })
-    };
+    let fits = |bolts: usize| lay_above([a, b], bolt, bolts, flip, -RESOLUTION, DRILLING_EFFORT);
     if fits(required)?.is_some() {
         return Ok(None);
     }
@@ -111,4 +102,77 @@ fn marked(a: &[Hole], b: &[Hole], bolt: f64, lay: &Registration, missing: usize)
         holes.truncate(missing);
         holes
     })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn mm(u: f64, v: f64) -> Hole {
+        Hole::plain(u * 1e-3, v * 1e-3, 0.013)
+    }
+
+    fn rectangle() -> Vec<Hole> {
+        vec![mm(0.0, 0.0), mm(100.0, 0.0), mm(100.0, 60.0), mm(0.0, 60.0)]
+    }
+
+    fn close(a: f64, b: f64) -> bool {
+        (a - b).abs() < 1e-6
+    }
+
+    #[test]
+    fn what_fits_is_not_drilled() {
+        assert_eq!(drilling(&rectangle(), &rectangle(), 0.012, 4, Flip::Forbidden), Ok(None));
+    }
+
+    #[test]
+    fn a_hole_in_the_wrong_place_is_drilled_anew() {
+        let mut b = rectangle();
+        b[2] = mm(80.0, 60.0);
+        let drilling = drilling(&rectangle(), &b, 0.012, 4, Flip::Forbidden).unwrap().expect("three fit");
+        assert_eq!(drilling.registration.pairs.len(), 3);
+        let [hole] = drilling.holes[..] else { panic!("one hole is missing") };
+        assert_eq!((hole.into, hole.through), (Side::B, 2));
+        // Where the three fit perfectly the plates lie edge on edge.
+        assert!((hole.u - 0.1).abs() < 1e-3 && (hole.v - 0.06).abs() < 1e-3);
+        assert!((hole.nearest.unwrap() - 0.02).abs() < 1e-3);
+    }
+
+    #[test]
+    fn the_first_plate_is_drilled_when_the_second_has_the_holes() {
+        let few = [mm(0.0, 0.0), mm(100.0, 0.0)];
+        let found = drilling(&few, &rectangle(), 0.012, 4, Flip::Forbidden).unwrap().expect("two fit");
+        assert_eq!(found.holes.len(), 2);
+        assert!(found.holes.iter().all(|hole| hole.into == Side::A));
+        let mut along: Vec<f64> = found.holes.iter().map(|hole| hole.v.abs()).collect();
+        along.sort_by(f64::total_cmp);
+        assert!(close(along[0], 0.06) && close(along[1], 0.06), "{along:?}");
+    }
+
+    #[test]
+    fn the_farthest_from_other_holes_are_marked_first() {
+        let a = [mm(0.0, 0.0), mm(100.0, 0.0), mm(105.0, 0.0), mm(0.0, 60.0)];
+        let b = [mm(0.0, 0.0), mm(100.0, 0.0)];
+        let found = drilling(&a, &b, 0.012, 3, Flip::Forbidden).unwrap().expect("two fit");
+        assert_eq!(found.holes.len(), 1);
+        assert_eq!(found.holes[0].through, 3);
+    }
+
+    #[test]
+    fn threads_and_tight_holes_mark_nothing() {
+        let tapped: Vec<Hole> = rectangle().iter().map(|h| Hole::tapped(h.u, h.v, 0.012)).collect();
+        let two = [mm(0.0, 0.0), mm(100.0, 0.0)];
+        assert_eq!(drilling(&tapped, &two, 0.012, 4, Flip::Forbidden), Ok(None), "one cannot drill through a thread");
+        let mut tight = rectangle();
+        tight[3].diameter = 0.011;
+        assert_eq!(drilling(&tight, &two, 0.012, 4, Flip::Forbidden), Ok(None), "only one hole lets the drill through");
+    }
+
+    #[test]
+    fn one_bolt_does_not_place_a_plate() {
+        let a = [mm(0.0, 0.0), mm(100.0, 0.0)];
+        let b = [mm(0.0, 0.0), mm(300.0, 0.0)];
+        assert_eq!(drilling(&a, &b, 0.012, 2, Flip::Forbidden), Ok(None));
+        assert!(drilling(&a, &b, f64::NAN, 2, Flip::Forbidden).is_err());
+    }
 }

@@ -26,7 +26,7 @@ use search::{Centre, Found, Plates, Searched, search};
 pub const RESOLUTION: f64 = 1e-9;
 
 /// The most holes a pattern may have to be compared at all. Own choice, far above any plate's.
-pub const MOST_HOLES: usize = 2_000;
+pub const MOST_HOLES: usize = 500;
 
 /// The work spent by [`register`] before it says "undecided", in single hole-to-hole comparisons: well under a second.
 ///
@@ -237,6 +237,38 @@ pub fn register_within(
     if possible < required {
         return Ok(Registered::NoPairing { possible });
     }
+    let (best, searched) = best_lay(a, b, bolt, required, flip, f64::NEG_INFINITY, effort);
+    Ok(match best {
+        Some(registration) if !searched.cut_short => Registered::Found(registration),
+        at_least => Registered::Undecided { at_least, at_most: searched.at_most },
+    })
+}
+
+/// A lay with a least margin above `least`, if one is found with this effort: the best, unless the effort ran out.
+fn lay_above(
+    [a, b]: [&[Hole]; 2],
+    bolt: f64,
+    required: usize,
+    flip: Flip,
+    least: f64,
+    effort: u64,
+) -> Result<Option<Registration>, PatternFault> {
+    check(a, b, bolt, required)?;
+    if most_pairs(a, b, bolt) < required {
+        return Ok(None);
+    }
+    Ok(best_lay(a, b, bolt, required, flip, least, effort).0)
+}
+
+fn best_lay(
+    a: &[Hole],
+    b: &[Hole],
+    bolt: f64,
+    required: usize,
+    flip: Flip,
+    least: f64,
+    effort: u64,
+) -> (Option<Registration>, Searched) {
     // The pattern with fewer holes gives the rows: fewer of them have to be left out.
     let swapped = b.len() < a.len();
     let (rows, cols) = if swapped { (b, a) } else { (a, b) };
@@ -248,12 +280,9 @@ pub fn register_within(
         allowances: rows.iter().flat_map(|row| cols.iter().map(|col| allowance(row, col, bolt))).collect(),
         required,
     };
-    let Searched { best, at_most, cut_short } = search(&plates, effort);
-    let best = best.map(|found| registration(&found, a, b, bolt, [row_middle, col_middle], swapped));
-    Ok(match best {
-        Some(registration) if !cut_short => Registered::Found(registration),
-        at_least => Registered::Undecided { at_least, at_most },
-    })
+    let searched = search(&plates, least, effort);
+    let best = searched.best.as_ref();
+    (best.map(|found| registration(found, a, b, bolt, [row_middle, col_middle], swapped)), searched)
 }
 
 /// The most pairs that could take the bolt at once, wherever the plates lie.
@@ -374,3 +403,6 @@ impl Motion {
         Motion { shift_u: -u, shift_v: -v, ..back }
     }
 }
+
+#[cfg(test)]
+mod tests;

@@ -1,6 +1,6 @@
 //! Which clearance holes would have to be opened up, and by how much, for the bolts to go through.
 
-use super::{Flip, Hole, HoleKind, PatternFault, Registered, Registration, Side, register};
+use super::{Flip, Hole, HoleKind, PatternFault, RESOLUTION, Registration, Side, USUAL_EFFORT, lay_above};
 
 /// The most a hole may be opened up, metres in diameter: 1 mm.
 ///
@@ -41,7 +41,7 @@ pub struct Opened {
 /// Holes with enough material round them; that is for the eye at the plate.
 ///
 /// # Errors
-/// As [`register`].
+/// As [`register`](super::register).
 ///
 /// # Examples
 /// One pitch is 3.4 mm longer: each of the two pairs is short by 0.2 mm, so one hole of each is opened by 0.4 mm.
@@ -62,33 +62,46 @@ pub fn opening(
     flip: Flip,
 ) -> Result<Option<Opening>, PatternFault> {
     // Holes a little too small are first brought to the bolt's diameter; the bolt itself has no play in them yet.
-    let raised_a = raised(a, bolt);
-    let raised_b = raised(b, bolt);
-    let Registered::Found(registration) = register(&raised_a, &raised_b, bolt, required, flip)? else {
-        return Ok(None);
-    };
-    let mut holes = Vec::new();
-    for pair in &registration.pairs {
-        let room = |now: &Hole, raised: &Hole| match now.kind {
-            HoleKind::Tapped => 0.0,
-            HoleKind::Plain => GREATEST_OPENING - (raised.diameter - now.diameter),
-        };
-        let done_a = raised_a[pair.a].diameter - a[pair.a].diameter;
-        let done_b = raised_b[pair.b].diameter - b[pair.b].diameter;
-        let room_a = room(&a[pair.a], &raised_a[pair.a]);
-        let room_b = room(&b[pair.b], &raised_b[pair.b]);
-        let short = if pair.margin < -super::RESOLUTION { -2.0 * pair.margin } else { 0.0 };
-        let Some([more_a, more_b]) = shared(short, room_a, room_b) else { return Ok(None) };
-        holes.push(Opened { side: Side::A, hole: pair.a, by: done_a + more_a });
-        holes.push(Opened { side: Side::B, hole: pair.b, by: done_b + more_b });
+    let raised = [raised(a, bolt), raised(b, bolt)];
+    // The lay with the greatest least margin asks for the least opening where all pairs can be opened alike. Where some can
+    // take less than others, the lay that goes with every hole opened to the limit may still do.
+    let limit = [enlarged(a), enlarged(b)];
+    for (holes, least) in [(&raised, -GREATEST_OPENING - RESOLUTION), (&limit, -RESOLUTION)] {
+        let lay = lay_above([&holes[0], &holes[1]], bolt, required, flip, least, USUAL_EFFORT)?;
+        if let Some(opening) = lay.and_then(|lay| opened([a, b], &raised, holes, lay)) {
+            return Ok(Some(opening));
+        }
     }
+    Ok(None)
+}
+
+/// The holes to open at a lay found with holes `laid`; `None` if one would have to grow too much, or none at all.
+fn opened(now: [&[Hole]; 2], raised: &[Vec<Hole>; 2], laid: &[Vec<Hole>; 2], lay: Registration) -> Option<Opening> {
+    let mut holes = Vec::new();
+    let mut registration = lay;
+    for pair in &mut registration.pairs {
+        let index = [pair.a, pair.b];
+        let mut done = [0.0; 2];
+        let mut room = [0.0; 2];
+        for side in 0..2 {
+            let [now, raised, laid] = [now[side], &raised[side], &laid[side]].map(|holes| &holes[index[side]]);
+            done[side] = raised.diameter - now.diameter;
+            room[side] = if now.kind == HoleKind::Plain { GREATEST_OPENING - done[side] } else { 0.0 };
+            pair.margin -= 0.5 * (laid.diameter - raised.diameter);
+        }
+        let short = if pair.margin < -RESOLUTION { -2.0 * pair.margin } else { 0.0 };
+        let more = shared(short, room[0], room[1])?;
+        holes.push(Opened { side: Side::A, hole: pair.a, by: done[0] + more[0] });
+        holes.push(Opened { side: Side::B, hole: pair.b, by: done[1] + more[1] });
+    }
+    registration.margin = registration.pairs.iter().map(|pair| pair.margin).fold(f64::INFINITY, f64::min);
     holes.retain(|opened| opened.by > 0.0);
     if holes.is_empty() {
-        return Ok(None);
+        return None;
     }
     holes.sort_by_key(|opened| (opened.side, opened.hole));
     let greatest = holes.iter().map(|opened| opened.by).fold(0.0, f64::max);
-    Ok(Some(Opening { registration, holes, greatest }))
+    Some(Opening { registration, holes, greatest })
 }
 
 /// How much of the enlargement `needed` each of two holes takes: one alone where it can, else both alike, else as they can.
@@ -97,18 +110,111 @@ fn shared(needed: f64, room_a: f64, room_b: f64) -> Option<[f64; 2]> {
         Some([needed, 0.0])
     } else if needed <= room_b {
         Some([0.0, needed])
-    } else if needed <= room_a + room_b {
-        let a = (0.5 * needed).clamp(needed - room_b, room_a);
-        Some([a, needed - a])
+    } else if needed <= room_a + room_b + 2.0 * RESOLUTION {
+        let a = (0.5 * needed).max(needed - room_b).min(room_a);
+        Some([a, (needed - a).min(room_b)])
     } else {
         None
     }
 }
 
+/// Every clearance hole opened as far as it may be.
+fn enlarged(holes: &[Hole]) -> Vec<Hole> {
+    let larger = |hole: &Hole| match hole.kind {
+        HoleKind::Plain => Hole { diameter: hole.diameter + GREATEST_OPENING, ..*hole },
+        HoleKind::Tapped => *hole,
+    };
+    holes.iter().map(larger).collect()
+}
+
+/// Clearance holes too small for the bolt by no more than may be opened brought up to its diameter.
 fn raised(holes: &[Hole], bolt: f64) -> Vec<Hole> {
     let raise = |hole: &Hole| {
         let small = hole.kind == HoleKind::Plain && hole.diameter < bolt && hole.diameter >= bolt - GREATEST_OPENING;
         Hole { diameter: if small { bolt } else { hole.diameter }, ..*hole }
     };
     holes.iter().map(raise).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn mm(u: f64, v: f64, diameter: f64) -> Hole {
+        Hole::plain(u * 1e-3, v * 1e-3, diameter * 1e-3)
+    }
+
+    fn opened_mm(a: &[Hole], b: &[Hole], required: usize) -> Option<Vec<(Side, usize, f64)>> {
+        let opening = opening(a, b, 0.012, required, Flip::Forbidden).expect("well formed")?;
+        let greatest = opening.holes.iter().map(|hole| hole.by).fold(0.0, f64::max);
+        assert_eq!(opening.greatest, greatest);
+        Some(opening.holes.iter().map(|hole| (hole.side, hole.hole, (hole.by * 1e6).round() / 1e3)).collect())
+    }
+
+    #[test]
+    fn holes_that_meet_need_no_opening() {
+        let plate = [mm(0.0, 0.0, 13.0), mm(100.0, 0.0, 13.0)];
+        assert_eq!(opened_mm(&plate, &plate, 2), None);
+    }
+
+    #[test]
+    fn one_plate_is_opened_where_that_is_enough() {
+        let a = [mm(0.0, 0.0, 13.0), mm(100.0, 0.0, 13.0)];
+        let b = [Hole::tapped(0.0, 0.0, 0.012), Hole::tapped(0.1018, 0.0, 0.012)];
+        // 1.8 mm apart, 0.5 mm of play at each: 0.4 mm short at each, taken up by 0.8 mm in diameter.
+        assert_eq!(opened_mm(&a, &b, 2), Some(vec![(Side::A, 0, 0.8), (Side::A, 1, 0.8)]));
+        // Swapped, the clearance holes are the second plate's.
+        assert_eq!(opened_mm(&b, &a, 2), Some(vec![(Side::B, 0, 0.8), (Side::B, 1, 0.8)]));
+    }
+
+    #[test]
+    fn both_plates_share_what_is_too_much_for_one() {
+        let a = [mm(0.0, 0.0, 12.5), mm(100.0, 0.0, 12.5)];
+        let b = [mm(0.0, 0.0, 12.5), mm(102.4, 0.0, 12.5)];
+        // 2.4 mm apart, 0.5 mm of play at each: 0.7 mm short, 1.4 mm in diameter, 0.7 mm in each hole.
+        let all = |by| vec![(Side::A, 0, by), (Side::A, 1, by), (Side::B, 0, by), (Side::B, 1, by)];
+        assert_eq!(opened_mm(&a, &b, 2), Some(all(0.7)));
+    }
+
+    #[test]
+    fn more_than_a_millimetre_is_not_proposed() {
+        let a = [mm(0.0, 0.0, 12.5), mm(100.0, 0.0, 12.5)];
+        let b = |pitch| [mm(0.0, 0.0, 12.5), mm(pitch, 0.0, 12.5)];
+        assert!(opened_mm(&a, &b(102.99), 2).is_some());
+        assert_eq!(opened_mm(&a, &b(103.01), 2), None);
+        let tapped = |pitch: f64| [Hole::tapped(0.0, 0.0, 0.012), Hole::tapped(pitch * 1e-3, 0.0, 0.012)];
+        assert!(opened_mm(&a, &tapped(101.49), 2).is_some());
+        assert_eq!(opened_mm(&a, &tapped(101.51), 2), None);
+    }
+
+    #[test]
+    fn a_hole_smaller_than_the_bolt_is_brought_to_it() {
+        let a = [mm(0.0, 0.0, 11.5), mm(100.0, 0.0, 13.0)];
+        let b = [mm(0.0, 0.0, 13.0), mm(100.0, 0.0, 13.0)];
+        assert_eq!(opened_mm(&a, &b, 2), Some(vec![(Side::A, 0, 0.5)]));
+        let small = [mm(0.0, 0.0, 10.9), mm(100.0, 0.0, 13.0)];
+        assert_eq!(opened_mm(&small, &b, 2), None, "1.1 mm is too much");
+        // Brought to the bolt and still short by 0.15 mm at each: both mates take 0.3 mm.
+        let b = [mm(0.0, 0.0, 12.0), mm(100.8, 0.0, 12.0)];
+        let a = [mm(0.0, 0.0, 11.5), mm(100.0, 0.0, 13.0)];
+        let opened = opened_mm(&a, &b, 2).expect("little is missing");
+        assert!(opened.contains(&(Side::A, 0, 0.8)), "{opened:?}");
+    }
+
+    #[test]
+    fn a_tapped_partner_gets_the_better_part_of_the_lay() {
+        // The first pair can take 0.5 mm by opening, the second 1 mm; 1.4 mm are missing in all. Shared alike the first would
+        // lack 0.2 mm.
+        let a = [mm(0.0, 0.0, 12.0), mm(100.0, 0.0, 12.0)];
+        let b = [Hole::tapped(0.0, 0.0, 0.012), mm(101.4, 0.0, 12.0)];
+        let opened = opened_mm(&a, &b, 2).expect("an uneven lay does it");
+        assert_eq!(opened[0].0, Side::A);
+        assert!(opened.iter().all(|(_, _, by)| *by <= 1.0), "{opened:?}");
+    }
+
+    #[test]
+    fn faults_are_passed_on() {
+        assert!(opening(&[], &[], -1.0, 1, Flip::Forbidden).is_err());
+        assert_eq!(opening(&[], &[], 0.012, 1, Flip::Forbidden), Ok(None));
+    }
 }

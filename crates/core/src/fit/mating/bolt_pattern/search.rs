@@ -47,8 +47,10 @@ pub(super) struct Searched {
 /// Good sets are found in the first bands and close the later ones. Any values give the same answer.
 const BANDS: [f64; 12] = [1e-9, 1e-4, 3e-4, 1e-3, 2e-3, 4e-3, 8e-3, 16e-3, 32e-3, 64e-3, 256e-3, f64::INFINITY];
 
-/// The best way to lay one pattern on the other. `limit` bounds the work, counted in single hole-to-hole evaluations.
-pub(super) fn search(plates: &Plates, limit: u64) -> Searched {
+/// The best way to lay one pattern on the other, if it has a margin above `least`.
+///
+/// `limit` bounds the work, counted in single hole-to-hole evaluations.
+pub(super) fn search(plates: &Plates, least: f64, limit: u64) -> Searched {
     let at_most = ceiling(plates);
     let mut search = Search {
         plates,
@@ -57,7 +59,7 @@ pub(super) fn search(plates: &Plates, limit: u64) -> Searched {
         cols: &plates.cols,
         flipped: false,
         best: None,
-        mark: f64::INFINITY,
+        mark: -least,
         rooms: Rooms::default(),
         used: vec![false; plates.cols.len()],
         taken: Vec::with_capacity(plates.required),
@@ -132,6 +134,9 @@ impl Search<'_> {
     fn bands(&mut self, stage: Stage) {
         let mut above = f64::INFINITY;
         for band in BANDS {
+            if above <= -self.mark {
+                return;
+            }
             let lowest = self.ceiling - band;
             for flipped in [false, true] {
                 self.flipped = flipped;
