@@ -8,5 +8,10 @@
 pub const LARGEST: f64 = 1e6;
 
 pub mod bolt_pattern;
+pub mod clearance_hole;
 pub mod closure;
+pub mod coupler;
+pub mod pin_fit;
+pub mod power_take_off;
+pub mod three_point;
 pub mod tolerance;

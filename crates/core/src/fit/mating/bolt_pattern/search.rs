@@ -246,7 +246,7 @@ impl Search<'_> {
         // The same pairs, better laid: turns at which two of them cannot both do better are left out from the start.
         let mut arc = Arc { mid: near.turn, half: core::f64::consts::PI };
         for (place, second) in self.taken.iter().enumerate() {
-            let first = &self.taken[if place == 0 { 1 } else { 0 }];
+            let first = &self.taken[usize::from(place == 0)];
             let Some(met) = joint_arc(first, second, -self.mark).and_then(|other| arc.meet(other)) else { return };
             arc = met;
         }

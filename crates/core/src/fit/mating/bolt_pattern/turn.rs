@@ -95,7 +95,7 @@ pub(super) fn best_turn(
         let below = Stretch { lo, hi: turn, left, right: Some(proof) };
         let above = Stretch { lo: turn, hi, left: Some(proof), right };
         for part in if rising { [above, below] } else { [below, above] } {
-            push_open(&mut rooms.stack, part, &proof, mark);
+            push_open(&mut rooms.stack, &part, &proof, mark);
         }
     }
     best
@@ -229,11 +229,11 @@ impl Wave {
 }
 
 /// Pushes the parts of a stretch where every wave lies below the mark.
-fn push_open(stack: &mut Vec<Stretch>, stretch: Stretch, proof: &Proof, mark: f64) {
+fn push_open(stack: &mut Vec<Stretch>, stretch: &Stretch, proof: &Proof, mark: f64) {
     open_parts(&proof.wave, stretch.lo, stretch.hi, mark, &mut |lo, hi| match &proof.other {
-        None => stack.push(Stretch { lo, hi, ..stretch }),
+        None => stack.push(Stretch { lo, hi, ..*stretch }),
         Some(other) => {
-            open_parts(other, lo, hi, mark, &mut |lo, hi| stack.push(Stretch { lo, hi, ..stretch }));
+            open_parts(other, lo, hi, mark, &mut |lo, hi| stack.push(Stretch { lo, hi, ..*stretch }));
         }
     });
 }
