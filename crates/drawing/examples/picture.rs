@@ -5,10 +5,14 @@
 use std::path::Path;
 
 use fitup_catalogue::BuildFile;
+use fitup_core::build::ArmAngles;
+use fitup_core::dimension::{DiggingArm, Facing, Ramp, Rider, Swivel, Wheels, digging, ramp_roll};
 use fitup_core::finding::Verdict;
 use fitup_core::fit::{Answer, Desk, judge};
+use fitup_core::item::ItemRef;
+use fitup_core::plane::Point;
 use fitup_core::quantity::{Angle, Length, Mass};
-use fitup_drawing::{Labels, Scene, Sheet, Subject, document, silhouette};
+use fitup_drawing::{Labels, RampDrive, Scene, Sheet, Subject, document, holes, ramp_places, silhouette, support};
 
 /// Plain numbers: millimetres, degrees, kilograms.
 struct Plain;
@@ -26,6 +30,73 @@ impl Labels for Plain {
     fn verdict(&self, verdict: Verdict) -> String {
         format!("{verdict:?}")
     }
+}
+
+/// Hole patterns, support figure, a drive over a ramp and the arm at work, as far as the build has them.
+fn more(subject: &Subject, answer: &Answer, sheet: &Sheet) -> Vec<(String, Scene)> {
+    let mut scenes = vec![("support".to_owned(), support(subject, answer, sheet))];
+    for (index, overlay) in answer.joints.iter().enumerate().filter_map(|(i, j)| Some((i, j.overlay.as_ref()?))) {
+        scenes.push((format!("holes-{index}"), holes(overlay, &Sheet::new(90.0, 70.0, &Plain))));
+    }
+    scenes.extend(over_ramp(subject, sheet).into_iter().enumerate().map(|(i, scene)| (format!("ramp-{i}"), scene)));
+    if let Some(scene) = at_work(subject, answer, sheet) {
+        scenes.push(("digging".to_owned(), scene));
+    }
+    scenes
+}
+
+fn over_ramp(subject: &Subject, sheet: &Sheet) -> Vec<Scene> {
+    let ramp = Ramp { angle: 0.4, length: 1.1, ..Ramp::default() };
+    let Some(machine) = subject.build.machine.map(|id| subject.catalogue.machine(id)) else { return Vec::new() };
+    let radius = |axle: fitup_core::item::Axle| axle.static_loaded_radius.map_or(0.0, Length::m);
+    let wheels = Wheels {
+        rear: radius(machine.rear),
+        front: radius(machine.front),
+        wheelbase: machine.wheelbase.map_or(0.0, |w| w.value.m()),
+    };
+    let mut lines = Vec::new();
+    let mut items = Vec::new();
+    for placed in &subject.stack.placed {
+        for run in &subject.catalogue.body(placed.item).underside {
+            let points = run.iter().map(|&(x, z)| placed.placement.side(x, z));
+            lines.push(points.map(|(x, z)| Point::new(x.m(), z.m())).collect::<Vec<_>>());
+            items.push(placed.item);
+        }
+    }
+    let Ok(roll) = ramp_roll(&Rider { wheels, lines: &lines }, &ramp, Facing::Forward) else { return Vec::new() };
+    let nearest = roll.nearest.as_ref();
+    let mut places = ramp_places(subject, &ramp, Facing::Forward, 4);
+    places.extend(nearest.map(|nearest| nearest.rear_axle));
+    let last = places.len() - 1;
+    let drive = |(index, rear_axle): (usize, f64)| {
+        let nearest = nearest.filter(|_| index == last).map(|nearest| (nearest, items[nearest.line]));
+        fitup_drawing::ramp(subject, &RampDrive { ramp, facing: Facing::Forward, rear_axle, nearest }, sheet)
+    };
+    places.into_iter().enumerate().map(drive).collect()
+}
+
+fn at_work(subject: &Subject, answer: &Answer, sheet: &Sheet) -> Option<Scene> {
+    let id = subject.build.implement?;
+    let arm = subject.catalogue.implement(id).arm?;
+    let placed = subject.stack.placement(ItemRef::Implement(id))?;
+    let swivel = |link: fitup_core::item::ArmLink| Swivel { least: link.least.rad(), greatest: link.greatest.rad() };
+    let plan = DiggingArm {
+        foot: Point::new(arm.foot_u.m(), (placed.at.z + arm.foot_z).m()),
+        boom: arm.boom.length.m(),
+        dipper: arm.dipper.length.m(),
+        bucket: arm.bucket.length.m(),
+        boom_elevation: swivel(arm.boom),
+        dipper_relative: swivel(arm.dipper),
+        bucket_relative: swivel(arm.bucket),
+    };
+    let reach = digging(&plan, None).ok()?;
+    let angles = |boom, dipper, bucket| ArmAngles {
+        boom: Angle::from_deg(boom),
+        dipper: Angle::from_deg(dipper),
+        bucket: Angle::from_deg(bucket),
+    };
+    let posed = Subject { pose: Some(angles(15.0, -70.0, -30.0)), ..*subject };
+    Some(fitup_drawing::digging(&posed, answer, &reach, sheet))
 }
 
 type View = fn(&Subject, Option<&Answer>, Option<&Subject>, &Sheet) -> Scene;
@@ -60,6 +131,9 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
             [("side", fitup_drawing::side as View), ("plan", fitup_drawing::plan), ("rear", fitup_drawing::rear)];
         for (from, view) in views {
             let scene = view(&subject, Some(&answer), None, &sheet);
+            std::fs::write(Path::new(folder).join(format!("{name}-{from}.svg")), document(&scene, &name))?;
+        }
+        for (from, scene) in more(&subject, &answer, &sheet) {
             std::fs::write(Path::new(folder).join(format!("{name}-{from}.svg")), document(&scene, &name))?;
         }
     }

@@ -5,6 +5,7 @@
 //! style of its own, so that a page may forbid inline styles.
 
 mod across;
+mod digging;
 mod dimension;
 mod fact;
 mod holes;
@@ -14,23 +15,28 @@ mod marker;
 mod outline;
 #[cfg(test)]
 mod plain;
+mod ramp;
 mod scene;
 mod sheet;
 mod side;
 mod silhouette;
 mod subject;
+mod support;
 mod svg;
 mod tyre;
 mod wedge;
 
 pub use across::{plan, rear};
+pub use digging::digging;
 pub use fact::Fact;
 pub use holes::holes;
 pub use look::{Letter, Look, Pen, Tone};
 pub use marker::mark;
+pub use ramp::{RampDrive, ramp, ramp_places};
 pub use scene::{Anchor, Circle, FigureName, Group, Node, Path, PathStep, Scene, Target, Text};
 pub use sheet::{Labels, Sheet, Shown};
 pub use side::side;
 pub use silhouette::{common_span, silhouette};
 pub use subject::Subject;
+pub use support::support;
 pub use svg::{STYLE, anchor_word, document, element, number, path_data};

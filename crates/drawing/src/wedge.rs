@@ -43,15 +43,16 @@ pub(crate) fn wedge(wedge: &Wedge, map: &Mapping, words: &str, letters: f64) -> 
     let foot = Point::new(wheel.x + out * wheel.y * libm::tan(angle / 2.0), 0.0);
     let direction = Point::new(out * libm::cos(angle), libm::sin(angle));
     let reach = foot.distance(limit);
-    let far = foot + direction * (reach * 1.18);
     let centre = map.at(foot);
-    // Whatever the reach, the arcs stay on the sheet.
+    // Whatever the reach, line and arcs stay on the sheet.
     let room = match end {
         End::Rear => centre.x - 1.0,
         End::Front => map.size.0 - centre.x - 1.0,
     };
     let outer = (map.length(reach) * 1.08).min(room);
     let radius = outer * 0.68;
+    let far = (map.length(reach) * 1.18).min(room / libm::cos(angle).max(0.1));
+    let far = centre + Point::new(direction.x, -direction.y) * far;
     let (from, to) = match end {
         End::Rear => (core::f64::consts::PI, core::f64::consts::PI - angle),
         End::Front => (0.0, angle),
@@ -64,7 +65,7 @@ pub(crate) fn wedge(wedge: &Wedge, map: &Mapping, words: &str, letters: f64) -> 
     area.push(PathStep::Close);
     let mut nodes = vec![
         Node::Path(crate::scene::Path { look: Look::fill(Tone::Wedge), steps: area }),
-        ink::line(Look::line(Pen::Accent), centre, map.at(far)),
+        ink::line(Look::line(Pen::Accent), centre, far),
         ink::arc(Look::line(Pen::Dimension), centre, radius, from, to),
     ];
     nodes.extend(arrows(centre, radius, from, to));
