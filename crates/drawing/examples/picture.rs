@@ -6,13 +6,18 @@ use std::path::Path;
 
 use fitup_catalogue::BuildFile;
 use fitup_core::build::ArmAngles;
-use fitup_core::dimension::{DiggingArm, Facing, Ramp, Rider, Swivel, Wheels, digging, ramp_roll};
+use fitup_core::dimension::{
+    Block, DiggingArm, Facing, Heading, Ramp, Rider, Swivel, Wheels, digging, ramp_roll, swing,
+};
 use fitup_core::finding::Verdict;
 use fitup_core::fit::{Answer, Desk, judge};
 use fitup_core::item::ItemRef;
 use fitup_core::plane::Point;
 use fitup_core::quantity::{Angle, Length, Mass};
-use fitup_drawing::{Labels, RampDrive, Scene, Sheet, Subject, document, holes, ramp_places, silhouette, support};
+use fitup_drawing::{
+    GateTurn, Labels, OnTrailer, RampDrive, Scene, Sheet, Subject, document, gate, holes, ramp_places, silhouette,
+    support, trailer,
+};
 
 /// Plain numbers: millimetres, degrees, kilograms.
 struct Plain;
@@ -39,6 +44,11 @@ fn more(subject: &Subject, answer: &Answer, sheet: &Sheet) -> Vec<(String, Scene
         scenes.push((format!("holes-{index}"), holes(overlay, &Sheet::new(90.0, 70.0, &Plain))));
     }
     scenes.extend(over_ramp(subject, sheet).into_iter().enumerate().map(|(i, scene)| (format!("ramp-{i}"), scene)));
+    for row in &subject.catalogue.trailers {
+        let standing = OnTrailer { trailer: row, heading: Heading::Forward, rear_axle: -0.5, loads: None };
+        scenes.push((format!("on-{}", row.id), trailer(subject, &standing, sheet)));
+    }
+    scenes.extend(through_gate(subject, answer));
     if let Some(scene) = at_work(subject, answer, sheet) {
         scenes.push(("digging".to_owned(), scene));
     }
@@ -73,6 +83,15 @@ fn over_ramp(subject: &Subject, sheet: &Sheet) -> Vec<Scene> {
         fitup_drawing::ramp(subject, &RampDrive { ramp, facing: Facing::Forward, rear_axle, nearest }, sheet)
     };
     places.into_iter().enumerate().map(drive).collect()
+}
+
+fn through_gate(subject: &Subject, answer: &Answer) -> Option<(String, Scene)> {
+    let (rear, front) = answer.footprint.extent_x?;
+    let block = Block { rear: rear.m(), front: front.m(), half_width: answer.footprint.width?.m() / 2.0 };
+    let swept = swing(1.6, None, block, None).ok()?;
+    let site = subject.catalogue.sites.first()?;
+    let turn = GateTurn { site, radius: 1.6, block, swept: &swept };
+    Some(("gate".to_owned(), gate(subject, &turn, &Sheet::new(160.0, 180.0, &Plain))))
 }
 
 fn at_work(subject: &Subject, answer: &Answer, sheet: &Sheet) -> Option<Scene> {

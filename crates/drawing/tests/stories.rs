@@ -1,16 +1,21 @@
 //! Every picture of every build of the demonstration yard: sound, on its sheet, and saying what the answer says.
 
+#![expect(clippy::unwrap_used, reason = "a test that cannot read the yard has failed")]
+
 use fitup_catalogue::BuildFile;
 use fitup_core::build::Build;
-use fitup_core::dimension::{Facing, Ramp, Rider, Wheels, ramp_roll};
+use fitup_core::dimension::{
+    Block, Cargo, DiggingArm, Facing, Heading, Ramp, Rider, Swivel, TrailerBed, Wheels, digging, ramp_roll, swing,
+    trailer_loads,
+};
 use fitup_core::finding::Verdict;
 use fitup_core::fit::{Answer, Desk, judge};
-use fitup_core::item::{ItemRef, RampSize, Trailer, View};
+use fitup_core::item::{ItemRef, RampSize, Site, Trailer, View};
 use fitup_core::plane::Point;
 use fitup_core::quantity::{Angle, Length, Mass};
 use fitup_drawing::{
-    Fact, FigureName, Labels, Node, PathStep, RampDrive, Scene, Sheet, Shown, Subject, Target, document, holes, mark,
-    plan, rear, side, silhouette, support,
+    Fact, FigureName, GateTurn, Labels, Node, OnTrailer, PathStep, RampDrive, Scene, Sheet, Shown, Subject, Target,
+    document, gate, holes, mark, plan, rear, side, silhouette, support, trailer,
 };
 
 struct Plain;
@@ -268,6 +273,82 @@ fn the_small_trailers_ramp_drags_the_others_do_not_and_the_picture_shows_where()
             }
         }
     }
+}
+
+#[test]
+fn the_machine_stands_on_every_trailer_with_its_height_over_the_ground() {
+    let desk = yard();
+    each(|name, subject, answer| {
+        for row in &desk.catalogue().trailers {
+            let loads = trailer_loads(
+                TrailerBed { mass: 500.0, centre: 0.2, coupler: row.coupling.unwrap().m() },
+                Cargo { front: 300.0, rear: 700.0, wheelbase: 1.5, heading: Heading::Forward },
+                -0.4,
+            )
+            .unwrap();
+            let standing = OnTrailer { trailer: row, heading: Heading::Forward, rear_axle: -0.4, loads: Some(loads) };
+            let scene = trailer(subject, &standing, &Sheet::new(180.0, 140.0, &Plain));
+            let high = scene.facts.iter().find_map(|fact| match *fact {
+                Fact::Length(FigureName::HeightOnDeck, value) => Some(value),
+                _ => None,
+            });
+            // Of rigid wheels, so that the height over the deck is the footprint's.
+            let wanted = answer.footprint.height.unwrap() + row.deck_height.unwrap();
+            assert!((high.unwrap() - wanted).abs() < Length::from_mm(6.0), "{name} {}: {high:?}", row.id);
+            assert!(scene.facts.contains(&Fact::Mass(FigureName::NoseLoad, Mass::from_kg(loads.nose))));
+            assert!(points(&scene).iter().all(|p| p.is_finite() && p.x > -6.0 && p.x < 186.0), "{name} {}", row.id);
+        }
+        let unknown = Trailer::default();
+        let standing = OnTrailer { trailer: &unknown, heading: Heading::Backward, rear_axle: 0.0, loads: None };
+        assert!(trailer(subject, &standing, &Sheet::new(180.0, 140.0, &Plain)).nodes.is_empty());
+    });
+}
+
+#[test]
+fn the_swept_path_lies_on_its_sheet_and_states_gate_and_path() {
+    let desk = yard();
+    each(|name, subject, answer| {
+        let footprint = &answer.footprint;
+        let (rear, front) = footprint.extent_x.unwrap();
+        let half_width = footprint.width.unwrap().m() / 2.0;
+        let block = Block { rear: rear.m(), front: front.m(), half_width };
+        let swept = swing(2.0, None, block, None).unwrap();
+        for site in &desk.catalogue().sites {
+            let turn = GateTurn { site, radius: 2.0, block, swept: &swept };
+            let scene = gate(subject, &turn, &Sheet::new(120.0, 160.0, &Plain));
+            assert!(points(&scene).iter().all(|p| p.is_finite() && p.x > -20.0 && p.x < 140.0), "{name} {}", site.id);
+            assert!(scene.facts.contains(&Fact::Length(FigureName::GateWidth, site.gate_width.unwrap())));
+            let width = Length::from_m(swept.swept_width());
+            assert!(scene.facts.contains(&Fact::Length(FigureName::PathWidth, width)));
+        }
+        let turn = GateTurn { site: &Site::default(), radius: 2.0, block, swept: &swept };
+        assert!(gate(subject, &turn, &Sheet::new(120.0, 160.0, &Plain)).nodes.is_empty());
+    });
+}
+
+#[test]
+fn the_arm_at_work_shows_its_reach_and_a_build_without_an_arm_nothing() {
+    each(|name, subject, answer| {
+        let implement = subject.catalogue.implement(subject.build.implement.unwrap());
+        let any = Swivel { least: -2.0, greatest: 1.2 };
+        let arm = DiggingArm {
+            foot: Point::new(0.1, 0.4),
+            boom: 1.0,
+            dipper: 0.8,
+            bucket: 0.4,
+            boom_elevation: any,
+            dipper_relative: any,
+            bucket_relative: any,
+        };
+        let reach = digging(&arm, None).unwrap();
+        let scene = fitup_drawing::digging(subject, answer, &reach, &Sheet::new(160.0, 200.0, &Plain));
+        assert_eq!(!scene.nodes.is_empty(), implement.arm.is_some(), "{name}");
+        if implement.arm.is_some() {
+            let depth = Fact::Length(FigureName::DigDepth, Length::from_m(reach.depth));
+            assert!(scene.facts.contains(&depth), "{name}");
+            assert!(points(&scene).iter().all(|p| p.is_finite() && p.x > -6.0 && p.x < 166.0), "{name}");
+        }
+    });
 }
 
 /// Prints small pictures and compares them with those kept; `UPDATE=1` writes them anew.
