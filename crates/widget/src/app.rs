@@ -9,8 +9,9 @@ use fitup_words::{Lang, Units, Words};
 use web_sys::HtmlElement;
 use yew::prelude::*;
 
+use crate::boundary::{self, LastWords};
 use crate::ctx::Ctx;
-use crate::hooks::{use_address, use_catalogue, use_later};
+use crate::hooks::{use_address, use_catalogue, use_events, use_later};
 use crate::same::Same;
 use crate::state::{Action, Mode, Session};
 use crate::views::Sheet;
@@ -69,13 +70,20 @@ pub fn App(props: &AppProps) -> Html {
     let reach = use_later(0, (desk.clone(), build.clone()), |(desk, build)| Same::new(reachable(desk, build)));
 
     let ctx = Ctx { words: Same::from(words), desk, act, mode };
+    let answer = Same::from(answer);
+    use_events(&props.host, &ctx, &build, &answer, session.trouble.as_ref());
+    use_effect_with(ctx.words.clone(), |words| {
+        let text = |key: &str| words.ui(key, &[]);
+        let (title, body, reload) = (text("ui-failed"), text("ui-failed.meaning"), text("ui-reload"));
+        boundary::prepare(LastWords { title, body, reload });
+    });
     let retry = use_callback(attempt, |(), attempt| attempt.set(**attempt + 1));
     html! {
         <ContextProvider<Ctx> context={ctx}>
             <Sheet
                 session={Same::from(Rc::new((*session).clone()))}
                 {build}
-                answer={Same::from(answer)}
+                {answer}
                 {reach}
                 {retry}
             />

@@ -12,6 +12,7 @@ use web_sys::{Element, HtmlElement};
 use yew::prelude::*;
 
 use crate::app::{App, AppProps};
+use crate::boundary;
 
 /// The attributes that are live.
 const OBSERVED: [&str; 6] = ["catalogue", "mode", "lang", "units", "build", "contact"];
@@ -91,6 +92,7 @@ impl Lives {
             (root, handle)
         };
         slot.append_child(&root).expect("the slot takes a child");
+        boundary::guard(props.host.clone(), slot.clone());
         self.living.insert(id, Life { root, handle, props });
         id
     }
@@ -104,6 +106,7 @@ impl Lives {
 
     fn unmount(&mut self, id: u32) {
         if let Some(mut life) = self.living.remove(&id) {
+            boundary::release(&life.props.host);
             life.handle.update(ShellProps { inner: None });
             life.root.remove();
             self.resting.push((life.root, life.handle));

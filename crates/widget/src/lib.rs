@@ -1,8 +1,11 @@
 //! The `<fit-up>` element: the only crate that knows the browser.
 
+mod api;
 mod app;
+mod boundary;
 mod ctx;
 mod element;
+mod event;
 mod hooks;
 mod picture;
 mod same;
@@ -11,5 +14,6 @@ mod state;
 mod style;
 mod views;
 
+pub use api::{JsCatalogue, load};
 pub use app::{App, AppProps};
 pub use element::{mount, observed, styles, tag, unmount, update};

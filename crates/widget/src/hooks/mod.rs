@@ -2,10 +2,12 @@
 
 mod use_address;
 mod use_catalogue;
+mod use_events;
 mod use_later;
 mod use_room;
 
 pub use use_address::use_address;
 pub use use_catalogue::use_catalogue;
+pub use use_events::use_events;
 pub use use_later::use_later;
 pub use use_room::use_room;

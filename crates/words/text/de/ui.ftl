@@ -149,3 +149,7 @@ ui-line-column = Zeile { $line }, Spalte { $column }
 ui-incomplete = Noch sind nicht alle vier Schritte beantwortet
 
 ui-also = Außerdem dabei
+
+ui-failed = In diesem Widget ist etwas schiefgegangen
+    .meaning = Die Auswahl steht in der Adresse. Die Seite neu laden, dann geht es weiter.
+ui-reload = Neu laden

@@ -151,3 +151,7 @@ ui-line-column = line { $line }, column { $column }
 ui-incomplete = Not all four steps are answered yet
 
 ui-also = Also in the build
+
+ui-failed = Something has gone wrong in this widget
+    .meaning = What you have chosen is kept in the address. Load the page again to go on.
+ui-reload = Load again

@@ -149,3 +149,7 @@ ui-line-column = línea { $line }, columna { $column }
 ui-incomplete = Aún faltan pasos por responder
 
 ui-also = También en el conjunto
+
+ui-failed = Algo ha fallado en este componente
+    .meaning = Lo elegido sigue en la dirección. Recargue la página para continuar.
+ui-reload = Recargar

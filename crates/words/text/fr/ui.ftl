@@ -149,3 +149,7 @@ ui-line-column = ligne { $line }, colonne { $column }
 ui-incomplete = Toutes les étapes ne sont pas encore choisies
 
 ui-also = Aussi dans l’ensemble
+
+ui-failed = Quelque chose s’est mal passé dans ce composant
+    .meaning = Vos choix restent dans l’adresse. Rechargez la page pour continuer.
+ui-reload = Recharger

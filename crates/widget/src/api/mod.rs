@@ -1,0 +1,107 @@
+//! The JavaScript interface: the same core for a page's own script or a Node script.
+//!
+//! ```js
+//! const catalogue = fitup.load(await (await fetch("catalogue.json")).text());
+//! const report = catalogue.evaluate({ format: 1, machine: "wren-open" }, "en", "metric");
+//! ```
+
+mod problem;
+mod reach;
+mod remedy;
+
+use fitup_catalogue::{BuildFile, link, read};
+use fitup_core::fit::{Desk, judge};
+use fitup_core::search::{reachable, remedies};
+use fitup_words::{Lang, Units, Words};
+use wasm_bindgen::prelude::*;
+
+use crate::event::plain;
+
+pub use problem::ProblemReport;
+use reach::ReachReport;
+use remedy::RemedyReport;
+
+#[wasm_bindgen(typescript_custom_section)]
+const TYPES: &str = include_str!("types.d.ts");
+
+#[wasm_bindgen]
+extern "C" {
+    #[wasm_bindgen(typescript_type = "BuildFile")]
+    pub type JsBuild;
+    #[wasm_bindgen(typescript_type = "Report")]
+    pub type JsReport;
+    #[wasm_bindgen(typescript_type = "Completions")]
+    pub type JsCompletions;
+    #[wasm_bindgen(typescript_type = "Remedy[]")]
+    pub type JsRemedies;
+}
+
+/// A catalogue, loaded and laid out.
+#[wasm_bindgen(js_name = FitupCatalogue)]
+pub struct JsCatalogue {
+    desk: Desk,
+}
+
+/// Loads a catalogue from the text of its file.
+///
+/// # Errors
+/// Throws `{ problems }`: everything that is wrong with the file.
+#[wasm_bindgen]
+pub fn load(text: &str) -> Result<JsCatalogue, JsValue> {
+    let reading = read(text);
+    match reading.catalogue {
+        Some(catalogue) => Ok(JsCatalogue { desk: Desk::new(catalogue) }),
+        None => Err(plain(&problem::Problems::of(&reading.problems))),
+    }
+}
+
+#[wasm_bindgen(js_class = FitupCatalogue)]
+impl JsCatalogue {
+    /// The whole answer to a build; ids that are not in the catalogue are left out.
+    ///
+    /// # Errors
+    /// Throws a text if the build is not one.
+    pub fn evaluate(&self, build: JsBuild, lang: &str, units: &str) -> Result<JsReport, JsValue> {
+        let build = self.build(build)?;
+        let lang = Lang::from_tag(lang).unwrap_or_default();
+        let words = Words::new(lang, Units::from_name(units).unwrap_or_default());
+        let report = words.report(self.desk.catalogue(), &build, &judge(&self.desk, &build));
+        Ok(plain(&report).unchecked_into())
+    }
+
+    /// What every option of every step still leads to.
+    ///
+    /// # Errors
+    /// Throws a text if the build is not one.
+    pub fn completions(&self, build: JsBuild) -> Result<JsCompletions, JsValue> {
+        let build = self.build(build)?;
+        let reach = reachable(&self.desk, &build);
+        Ok(plain(&ReachReport::of(self.desk.catalogue(), &reach)).unchecked_into())
+    }
+
+    /// Changes that give a better verdict, best first, each with the build it leads to.
+    ///
+    /// # Errors
+    /// Throws a text if the build is not one.
+    pub fn remedies(&self, build: JsBuild) -> Result<JsRemedies, JsValue> {
+        let build = self.build(build)?;
+        let found = remedies(&self.desk, &build);
+        let reports: Vec<RemedyReport> =
+            found.iter().map(|remedy| RemedyReport::of(self.desk.catalogue(), remedy)).collect();
+        Ok(plain(&reports).unchecked_into())
+    }
+
+    /// The text that a link carries a build in.
+    ///
+    /// # Errors
+    /// Throws a text if the build is not one.
+    pub fn link(&self, build: JsBuild) -> Result<String, JsValue> {
+        Ok(link::write(&BuildFile::of(self.desk.catalogue(), &self.build(build)?)))
+    }
+
+    fn build(&self, build: JsBuild) -> Result<fitup_core::build::Build, JsValue> {
+        let file: BuildFile =
+            serde_wasm_bindgen::from_value(build.into()).map_err(|error| JsValue::from_str(&error.to_string()))?;
+        Ok(file.resolve(self.desk.catalogue()).0)
+    }
+}

@@ -1,0 +1,110 @@
+//! The page's side: attributes, events, the JavaScript interface.
+
+use fitup_catalogue::{BuildFile, link};
+use fitup_core::fit::judge;
+use fitup_tests::browser::{LAPTOP, browse};
+use serde_json::{Value, json};
+
+use crate::widget::{choose, comes_to, desk, open, story, words};
+
+#[test]
+fn every_change_is_told_with_build_link_and_the_librarys_report() {
+    browse("interface-events", LAPTOP, async |page| {
+        let desk = desk();
+        let build = story(&desk, "two-holes");
+        open(&page, "").await?;
+        page.value("(() => { document.addEventListener('fitup-change', (e) => { window.last = e.detail; }); })()")
+            .await?;
+        let text = link::write(&BuildFile::of(desk.catalogue(), &build));
+        page.value(&format!("document.querySelector('fit-up').setAttribute('build', {})", json!(text))).await?;
+        page.until("the event", &format!("window.last?.link === {}", json!(text))).await?;
+        let told: Value = page.value("window.last.report").await?;
+        let report = words().report(desk.catalogue(), &build, &judge(&desk, &build));
+        let expected = serde_json::to_value(&report)?;
+        assert_eq!(told["verdict"], expected["verdict"]);
+        assert_eq!(told["findings"], expected["findings"]);
+        assert_eq!(told["footprint"], expected["footprint"]);
+        let file: BuildFile = serde_json::from_value(page.value("window.last.build").await?)?;
+        assert_eq!(file, BuildFile::of(desk.catalogue(), &build));
+        Ok(())
+    });
+}
+
+#[test]
+fn the_interface_loads_evaluates_completes_and_mends() {
+    browse("interface-calls", LAPTOP, async |page| {
+        let desk = desk();
+        let build = story(&desk, "another-seat");
+        let file = json!(BuildFile::of(desk.catalogue(), &build));
+        open(&page, "").await?;
+        page.browser().set_script_timeout(std::time::Duration::from_secs(60)).await?;
+        let script = "const done = arguments[1]; (async () => { try {
+            const catalogue = fitup.load(await (await fetch('catalogue/demo.json')).text());
+            const report = catalogue.evaluate(arguments[0], 'en', 'metric');
+            const completions = catalogue.completions(arguments[0]);
+            const remedies = catalogue.remedies(arguments[0]);
+            let refused = null; try { fitup.load('{'); } catch (e) { refused = e.problems.length; }
+            let wrong = null; try { catalogue.evaluate({ format: 1, machin: 'x' }, 'en', 'metric'); } catch (e) { wrong = String(e); }
+            done({ report, completions, remedies, refused, wrong });
+        } catch (e) { done({ failed: String(e) }); } })();";
+        let got = page.browser().execute_async(script, vec![file]).await?.json().clone();
+        assert_eq!(got["failed"], Value::Null);
+        let answer = judge(&desk, &build);
+        let expected = serde_json::to_value(words().report(desk.catalogue(), &build, &answer))?;
+        assert_eq!(got["report"]["findings"], expected["findings"]);
+        let steps =
+            ["machines", "frames", "seats", "implements"].map(|step| got["completions"][step].as_array().map(Vec::len));
+        let catalogue = desk.catalogue();
+        let lengths =
+            [catalogue.machines.len(), catalogue.frames.len() + 1, catalogue.seats.len(), catalogue.implements.len()];
+        assert_eq!(steps, lengths.map(Some));
+        let found = fitup_core::search::remedies(&desk, &build);
+        assert_eq!(got["remedies"].as_array().map(Vec::len), Some(found.len()));
+        assert_eq!(got["refused"], 1);
+        assert!(got["wrong"].as_str().is_some_and(|said| said.contains("machin")), "{}", got["wrong"]);
+        Ok(())
+    });
+}
+
+#[test]
+fn two_widgets_keep_their_builds_apart_in_one_address() {
+    browse("interface-two", LAPTOP, async |page| {
+        let desk = desk();
+        open(&page, "").await?;
+        page.value("(() => { const e = document.createElement('fit-up'); e.id = 'second'; e.lang = 'en'; e.setAttribute('catalogue', 'catalogue/demo.json'); document.body.append(e); })()").await?;
+        page.until("the second sheet", "document.querySelector('#second').shadowRoot?.querySelector('.sheet') != null")
+            .await?;
+        let machine = crate::widget::label(&desk, fitup_core::item::ItemRef::Machine(fitup_core::item::MachineId(0)));
+        choose(&page, "machine", &machine).await?;
+        page.value("(() => { const r = document.querySelector('#second').shadowRoot; r.querySelector('#step-seat').click(); })()").await?;
+        page.until(
+            "both in the address",
+            "location.hash.includes('fit-up=1.') && location.hash.includes('second.step=seat')",
+        )
+        .await?;
+        assert_eq!(
+            page.value("document.querySelector('#second').shadowRoot.querySelectorAll('.step[data-chosen]').length")
+                .await?,
+            0
+        );
+        Ok(())
+    });
+}
+
+#[test]
+fn a_remedy_is_tried_with_one_touch_and_undone_with_one() {
+    browse("interface-remedy", LAPTOP, async |page| {
+        let desk = desk();
+        open(&page, &crate::widget::fragment(&desk, &story(&desk, "another-seat"))).await?;
+        let before = crate::widget::verdict(&page).await?;
+        page.click(".remedy .button").await?;
+        page.until(
+            "the verdict to change",
+            &format!("widget.querySelector('.title-word').textContent !== {}", json!(before)),
+        )
+        .await?;
+        page.click(".bar-tools button:first-child").await?;
+        comes_to(&page, &before).await?;
+        Ok(())
+    });
+}

@@ -1,0 +1,137 @@
+//! Catalogues and addresses that are not as they should be.
+
+use fitup_catalogue::{BuildFile, link};
+use fitup_tests::browser::{LAPTOP, Outcome, Page, browse};
+use serde_json::json;
+
+use crate::widget::{comes_to, desk, fragment, open, story};
+
+/// Gives the element a catalogue with this text, or the answer 404.
+async fn give(page: &Page, name: &str, text: Option<&str>) -> Outcome {
+    page.value(&format!(
+        "(() => {{ const real = window.realFetch ??= window.fetch.bind(window); \
+         window.fetch = (address, more) => String(address).endsWith({name}) \
+           ? Promise.resolve({text} === null ? new Response('', {{ status: 404, statusText: 'Not Found' }}) : new Response({text})) \
+           : real(address, more); \
+         document.querySelector('fit-up').setAttribute('catalogue', {name}); }})()",
+        name = json!(name),
+        text = json!(text),
+    ))
+    .await?;
+    page.until("what is said of the catalogue", "widget.querySelector('.trouble') != null").await
+}
+
+#[test]
+fn a_broken_catalogue_says_every_mistake_with_its_place_and_keeps_what_was_there() {
+    browse("trouble-broken", LAPTOP, async |page| {
+        let desk = desk();
+        open(&page, &fragment(&desk, &story(&desk, "listed"))).await?;
+        page.value("(() => { window.heard = []; document.addEventListener('fitup-error', (e) => window.heard.push(e.detail)); })()").await?;
+        let broken = include_str!("../../../www/catalogue/demo.json").replacen("\"mass\"", "\"mas\"", 1).replacen(
+            "\"label\"",
+            "\"lable\"",
+            1,
+        );
+        give(&page, "broken.json", Some(&broken)).await?;
+        assert!(page.count(".problems li").await? >= 2);
+        let places = page.texts(".problem-place").await?;
+        assert!(places.iter().all(|place| place.starts_with("line ")), "{places:?}");
+        comes_to(&page, "Bolts up").await?;
+        assert!(page.text(".trouble").await?.contains("stays in use"));
+        page.until("the event", "window.heard.some((d) => d.kind === 'broken' && d.problems.length >= 2)").await?;
+        give(&page, "nothing.json", Some("this is not a catalogue")).await?;
+        page.until(
+            "the place of the first letter",
+            "widget.querySelector('.problem-place').textContent.includes('line 1')",
+        )
+        .await?;
+        Ok(())
+    });
+}
+
+#[test]
+fn a_newer_format_and_a_missing_file_are_told_apart() {
+    browse("trouble-newer", LAPTOP, async |page| {
+        open(&page, "").await?;
+        let newer = include_str!("../../../www/catalogue/demo.json").replacen("\"format\": 1", "\"format\": 99", 1);
+        give(&page, "newer.json", Some(&newer)).await?;
+        assert!(page.text(".trouble").await?.contains("newer format"), "{}", page.text(".trouble").await?);
+        give(&page, "gone.json", None).await?;
+        page.until("the status", "widget.querySelector('.trouble').innerText.includes('404')").await?;
+        assert!(page.text(".trouble").await?.contains("gone.json"));
+        Ok(())
+    });
+}
+
+#[test]
+fn a_page_without_a_catalogue_can_still_be_mended_by_trying_again() {
+    browse("trouble-again", LAPTOP, async |page| {
+        open(&page, "").await?;
+        give(&page, "later.json", None).await?;
+        page.value("(() => { window.fetch = (address) => window.realFetch(String(address).endsWith('later.json') ? 'catalogue/demo.json' : address); })()").await?;
+        page.click(".trouble .button").await?;
+        page.until("the trouble to be over", "widget.querySelector('.trouble') == null").await?;
+        Ok(())
+    });
+}
+
+#[test]
+fn a_cut_or_hostile_address_gives_a_message_and_an_empty_build_and_stays_in_the_address() {
+    browse("trouble-address", LAPTOP, async |page| {
+        let desk = desk();
+        let whole = fragment(&desk, &story(&desk, "listed"));
+        let cut = &whole[..whole.len() - 7];
+        for (address, says) in [
+            (cut.to_owned(), "cut off"),
+            ("#fit-up=1.%3Cimg%20src=x%20onerror=alert(1)%3E".to_owned(), "no build"),
+            ("#fit-up=9.AAAA".to_owned(), "newer version"),
+            (format!("#fit-up=1.{}", "A".repeat(70_000)), "no build"),
+        ] {
+            open(&page, &address).await?;
+            page.until("a notice", "widget.querySelector('.notice') != null").await?;
+            let notice = page.text(".notice").await?;
+            assert!(notice.contains(says), "{says:?}: {notice:?}");
+            assert_eq!(page.count(".step[data-chosen]").await?, 0);
+            assert_eq!(page.count("img").await?, 0, "markup of the address must not become markup of the page");
+            let kept = page.value("location.hash.length").await?;
+            assert!(kept.as_u64().is_some_and(|kept| kept > 10), "the address is kept until something is chosen");
+        }
+        Ok(())
+    });
+}
+
+#[test]
+fn an_unknown_id_is_named_and_the_rest_of_the_build_opens() {
+    browse("trouble-unknown", LAPTOP, async |page| {
+        let desk = desk();
+        let mut file = BuildFile::of(desk.catalogue(), &story(&desk, "listed"));
+        file.frame = Some("a-frame-of-last-year".into());
+        open(&page, &format!("#fit-up={}", link::write(&file))).await?;
+        page.until("a notice", "widget.querySelector('.notice li') != null").await?;
+        assert!(page.text(".notice").await?.contains("a-frame-of-last-year is not in this catalogue"));
+        assert_eq!(page.count(".step[data-chosen]").await?, 3);
+        Ok(())
+    });
+}
+
+#[test]
+fn a_failure_inside_leaves_a_message_an_event_and_the_build_in_the_address() {
+    browse("trouble-failed", LAPTOP, async |page| {
+        let desk = desk();
+        open(&page, &fragment(&desk, &story(&desk, "listed"))).await?;
+        let before = page.address().await?;
+        page.value(
+            "(() => { window.heard = []; document.addEventListener('fitup-error', (e) => window.heard.push(e.detail)); \
+             const real = Document.prototype.createElement; window.breaks = true; \
+             Document.prototype.createElement = function (...given) { \
+               if (window.breaks) { window.breaks = false; throw new Error('out of paper'); } return real.apply(this, given); }; })()",
+        )
+        .await?;
+        page.value("void setTimeout(() => widget.querySelector('#step-seat').click())").await?;
+        page.until("the last words", "widget.querySelector('.failed .trouble') != null").await?;
+        assert!(page.text(".failed").await?.contains("kept in the address"));
+        page.until("the event", "window.heard.some((d) => d.kind === 'failed')").await?;
+        assert_eq!(page.address().await?, before);
+        Ok(())
+    });
+}
