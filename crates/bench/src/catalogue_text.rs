@@ -8,8 +8,9 @@
 pub fn catalogue_text(seed: &serde_json::Value, bytes: usize) -> String {
     let mut file = seed.clone();
     let names = names_of(seed);
-    let once = seed.to_string().len();
-    for copy in 1..=bytes / once {
+    let rows = TABLES.iter().filter_map(|table| seed.pointer(table)?.as_array()).flatten();
+    let once: usize = rows.map(|row| row.to_string().len()).sum();
+    for copy in 1..=bytes.div_ceil(once.max(1)) {
         for table in TABLES {
             let Some(rows) = seed.pointer(table).and_then(serde_json::Value::as_array) else { continue };
             let copies: Vec<_> = rows.iter().map(|row| renamed(row, &names, copy)).collect();

@@ -7,8 +7,6 @@ use web_sys::{CustomEvent, CustomEventInit, HtmlElement};
 
 /// The build or its answer has changed.
 pub const CHANGE: &str = "fitup-change";
-/// The user wants to share the build.
-pub const SHARE: &str = "fitup-share";
 /// The catalogue cannot be used, or the widget has failed.
 pub const ERROR: &str = "fitup-error";
 

@@ -31,7 +31,7 @@ impl Page {
     pub async fn violations(&self) -> Outcome<Vec<Violation>> {
         let script = std::fs::read_to_string(axe())
             .map_err(|error| trouble(format!("{}: {error}; run cargo xtask tools", axe().display())))?;
-        self.browser().set_script_timeout(Duration::from_secs(60)).await?;
+        self.browser().set_script_timeout(Duration::from_mins(1)).await?;
         self.browser().execute(script, Vec::new()).await?;
         let result = self.browser().execute_async(RUN, Vec::new()).await?.json().clone();
         let Some(found) = result["violations"].as_array() else {

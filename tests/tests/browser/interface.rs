@@ -37,7 +37,7 @@ fn the_interface_loads_evaluates_completes_and_mends() {
         let build = story(&desk, "another-seat");
         let file = json!(BuildFile::of(desk.catalogue(), &build));
         open(&page, "").await?;
-        page.browser().set_script_timeout(std::time::Duration::from_secs(60)).await?;
+        page.browser().set_script_timeout(std::time::Duration::from_mins(1)).await?;
         let script = "const done = arguments[1]; (async () => { try {
             const catalogue = fitup.load(await (await fetch('catalogue/demo.json')).text());
             const report = catalogue.evaluate(arguments[0], 'en', 'metric');

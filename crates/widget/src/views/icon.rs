@@ -15,12 +15,8 @@ pub enum Glyph {
     Chevron,
     /// Puts away.
     Close,
-    /// Shares.
-    Share,
     /// A caliper.
     Caliper,
-    /// A magnifier.
-    Search,
     /// Goes on.
     Next,
     /// The drawing, folded in or out.
@@ -44,9 +40,7 @@ pub fn Icon(props: &IconProps) -> Html {
         }
         Glyph::Chevron => "m5 8 5 5 5-5",
         Glyph::Close => "m5 5 10 10m0-10L5 15",
-        Glyph::Share => "M10 12V3m0 0L6.5 6.5M10 3l3.5 3.5M4 10v7h12v-7",
         Glyph::Caliper => "M3 4h14v3H3zM5 7v9l2-2V7m6 0v7l2 2V7M9 4v1.5m3-1.5v1.5",
-        Glyph::Search => "M13 8.5a4.5 4.5 0 1 1-9 0 4.5 4.5 0 0 1 9 0ZM12 12l5 5",
         Glyph::Next => "M4 10h12m0 0-4-4m4 4-4 4",
         Glyph::Drawing => "M3 4h14v12H3zM12 12h5v4h-5zM5.5 10.5h4M5.5 8.5v4m4-4v4",
     };
