@@ -4,9 +4,11 @@
 //! view, (x, y) in plan, (y, z) from behind. All lengths are in one unit, all angles in radians.
 
 mod arc;
+mod area;
 mod circle;
 mod point;
 
 pub use arc::Arc;
+pub use area::{Bounds, between_x, gap, overlap, overlap_somewhere};
 pub use circle::Circle;
 pub use point::Point;
