@@ -3,3 +3,4 @@
 pub mod answers;
 #[cfg(feature = "browser")]
 pub mod browser;
+pub mod yard;

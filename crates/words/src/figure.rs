@@ -22,7 +22,7 @@ const CODED: &[(&str, &str, &str)] = &[
 ];
 
 /// Figures that are coded words and never shown.
-const CHOICES: &[&str] = &["bar", "rule", "need", "has"];
+const CHOICES: &[&str] = &["bar", "rule", "need", "has", "kind", "reason"];
 
 /// Figures whose words may be coded: kinds of port, rotations.
 const PERHAPS_CODED: &[(&str, &str)] = &[("carrier", "carrier-name"), ("carried", "carried-name")];

@@ -50,14 +50,16 @@ impl Seating {
 /// Work the user has decided on.
 #[derive(Debug, Clone, PartialEq)]
 pub enum Change {
-    /// Drill the missing holes of a bolt pattern.
+    /// Drill the missing holes of a bolt pattern, where its joint needs that. The verdict stays *bolts up with work*: the
+    /// holes are planned instead of needed, and their workshop time counts.
     Drill {
         /// The item to drill.
         item: ItemRef,
         /// Its port.
         port: String,
     },
-    /// Open up the holes of a bolt pattern to this diameter more.
+    /// Open up the clearance holes of a bolt pattern to this diameter more. A joint that needs it is judged with the larger
+    /// holes and stays *bolts up with work*.
     OpenUp {
         /// The item whose holes are opened.
         item: ItemRef,

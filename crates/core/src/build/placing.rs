@@ -86,6 +86,28 @@ impl Stack {
     pub fn placement(&self, item: ItemRef) -> Option<Placement> {
         self.placed.iter().find(|p| p.item == item).map(|p| p.placement)
     }
+
+    /// The item that `placed` stands on: the carrier of the joint that placed it.
+    fn stands_on(&self, placed: usize) -> Option<usize> {
+        let joint = self.joints.iter().find(|joint| joint.carried.0 == placed && PLACING.contains(&joint.role))?;
+        Some(joint.carrier.0)
+    }
+
+    /// Whether `item` stands on `carrier`, directly or through what is between them.
+    ///
+    /// An item stands on one other, and the machine on none, so the walk ends.
+    pub fn carries(&self, carrier: ItemRef, item: ItemRef) -> bool {
+        let mut at = self.placed.iter().position(|placed| placed.item == item);
+        for _ in 0..self.placed.len() {
+            at = at.and_then(|at| self.stands_on(at));
+            match at {
+                Some(at) if self.placed[at].item == carrier => return true,
+                Some(_) => {}
+                None => return false,
+            }
+        }
+        false
+    }
 }
 
 /// Places the items of a build by their joints.

@@ -144,7 +144,7 @@ pub struct PartsToBuy {
     pub lines: Vec<PartsLine>,
     /// Sum over the lines to buy; `None` if one of them has no price.
     pub total: Option<Money>,
-    /// Workshop time of adapters and work steps, as far as stated.
+    /// Workshop time of adapters and of holes decided to be drilled or opened up, as far as stated.
     pub work: Work,
 }
 

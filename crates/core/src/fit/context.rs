@@ -2,11 +2,13 @@
 
 use std::collections::BTreeMap;
 
+use super::decided;
 use super::desk::Desk;
+use super::found::Found;
 use super::lay::Lay;
-use super::measured::as_measured;
 use crate::build::{Build, Change, Placement, Stack, place};
 use crate::item::{Catalogue, Frame, FrameId, Implement, ImplementId, ItemRef, Machine, MachineId, Port, Seat, SeatId};
+use crate::quantity::Length;
 
 /// A build under judgement.
 pub(super) struct Context<'a> {
@@ -14,36 +16,68 @@ pub(super) struct Context<'a> {
     pub build: &'a Build,
     pub stack: Stack,
     /// Ports that differ from the catalogue's by what was measured or looked for.
-    measured: BTreeMap<(ItemRef, usize), Port>,
+    found: BTreeMap<(ItemRef, usize), Found>,
+    /// Ports whose holes are opened up, as they are after that, and by how much.
+    opened: BTreeMap<(ItemRef, usize), (Port, Length)>,
 }
 
 impl<'a> Context<'a> {
     pub fn new(desk: &'a Desk, build: &'a Build) -> Self {
-        let mut measured = BTreeMap::new();
+        let catalogue = desk.catalogue();
+        let mut found = BTreeMap::new();
         if !build.measured.is_empty() || !build.looked.is_empty() {
             for item in build.items() {
-                for (index, port) in desk.catalogue().body(item).ports.iter().enumerate() {
-                    if let Some(port) = as_measured(build, item, port) {
-                        measured.insert((item, index), port);
+                for (index, port) in catalogue.body(item).ports.iter().enumerate() {
+                    if let Some(port) = Found::of(build, item, port) {
+                        found.insert((item, index), port);
                     }
                 }
             }
         }
-        Self { desk, build, stack: place(desk.catalogue(), build), measured }
+        let mut context = Self { desk, build, stack: place(catalogue, build), found, opened: BTreeMap::new() };
+        context.opened = decided::openings(catalogue, build)
+            .into_iter()
+            .map(|((item, index), by)| ((item, index), (decided::opened(context.port_before(item, index), by), by)))
+            .collect();
+        context
     }
 
     pub const fn catalogue(&self) -> &'a Catalogue {
         self.desk.catalogue()
     }
 
+    /// A port as it will be: measured, and its holes opened up where that is decided.
     pub fn port(&self, item: ItemRef, index: usize) -> &Port {
-        self.measured.get(&(item, index)).unwrap_or_else(|| &self.desk.catalogue().body(item).ports[index])
+        self.opened.get(&(item, index)).map_or_else(|| self.port_before(item, index), |(port, _)| port)
     }
 
-    /// The catalogue's lay of two ports' patterns, unless one of them was measured anew.
+    /// A port as it is now: measured, its holes not yet opened up.
+    pub fn port_before(&self, item: ItemRef, index: usize) -> &Port {
+        self.found(item, index).map_or_else(|| &self.desk.catalogue().body(item).ports[index], |found| &found.port)
+    }
+
+    /// What was measured or looked for on a port, if anything.
+    pub fn found(&self, item: ItemRef, index: usize) -> Option<&Found> {
+        self.found.get(&(item, index))
+    }
+
+    /// By how much the holes of a port are decided to be opened up.
+    pub fn opened_by(&self, item: ItemRef, index: usize) -> Option<Length> {
+        self.opened.get(&(item, index)).map(|&(_, by)| by)
+    }
+
+    /// Whether the missing holes of a port are decided to be drilled.
+    pub fn is_drilled(&self, item: ItemRef, port: &str) -> bool {
+        self.build
+            .changes
+            .iter()
+            .any(|change| matches!(change, Change::Drill { item: of, port: named } if *of == item && named == port))
+    }
+
+    /// The catalogue's lay of two ports' patterns, unless one of them was found otherwise.
     pub fn lay(&self, carrier: (ItemRef, usize), carried: (ItemRef, usize)) -> Option<&'a Lay> {
-        let anew = self.measured.contains_key(&carrier) || self.measured.contains_key(&carried);
-        if anew { None } else { self.desk.lay(carrier, carried) }
+        let otherwise = self.found.contains_key(&carrier) || self.found.contains_key(&carried);
+        if otherwise { None } else { self.desk.lay(carrier, carried) }
     }
 
     pub fn machine(&self) -> Option<(MachineId, &'a Machine)> {

@@ -46,7 +46,7 @@ pub fn judge(desk: &Desk, build: &Build) -> Answer {
         joints,
         footprint: footprint(&context, loads.as_ref(), false),
         bare: footprint(&context, loads.as_ref(), true),
-        parts: parts_to_buy(&context),
+        parts: parts_to_buy(&context, &findings),
         cautions: cautions(desk.catalogue(), build, &findings),
         findings,
         stack: context.stack,

@@ -4,12 +4,16 @@ use std::collections::BTreeMap;
 
 use super::answer::{ComeBy, PartsLine, PartsToBuy};
 use super::context::Context;
+use crate::finding::{Finding, Value};
 use crate::item::{ItemRef, SuppliedWith};
 use crate::quantity::{Money, Work};
 
 /// One line an item, carriers first. The machine counts as on hand unless the catalogue prices it
 /// and the build does not own it.
-pub(super) fn parts_to_buy(context: &Context) -> PartsToBuy {
+///
+/// The work is that of the adapters and of the holes that are decided to be drilled or opened up; what the findings say is still
+/// to be decided is not in it.
+pub(super) fn parts_to_buy(context: &Context, findings: &[Finding]) -> PartsToBuy {
     let mut counts: BTreeMap<ItemRef, u32> = BTreeMap::new();
     let mut order = Vec::new();
     for item in context.build.items() {
@@ -31,8 +35,16 @@ pub(super) fn parts_to_buy(context: &Context) -> PartsToBuy {
     let total = to_buy
         .map(|line| line.price.map(|price| price.times(line.quantity)))
         .try_fold(Money::ZERO, |sum, price| price.map(|price| sum.plus(price)));
-    let work = context.build.adapters.iter().map(|&id| context.catalogue().adapter(id).work).sum::<Work>();
-    PartsToBuy { lines, total, work }
+    let adapters = context.build.adapters.iter().map(|&id| context.catalogue().adapter(id).work).sum::<Work>();
+    let holes = findings
+        .iter()
+        .filter(|finding| matches!(finding.code, "holes-drilled" | "holes-opened"))
+        .filter_map(|finding| match finding.figure("work") {
+            Some(Value::Work(work)) => Some(*work),
+            _ => None,
+        })
+        .sum::<Work>();
+    PartsToBuy { lines, total, work: adapters + holes }
 }
 
 fn come_by(context: &Context, item: ItemRef) -> ComeBy {

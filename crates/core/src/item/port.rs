@@ -109,6 +109,11 @@ impl Port {
     pub fn half_range(&self, length: &Stated<Length>) -> Length {
         length.plus_minus.or(self.tolerance).unwrap_or(length.source.usual_half_range())
     }
+
+    /// Half range of a length of this port that states none of its own and no source: a hole's place, the port's place.
+    pub fn usual_half_range(&self) -> Length {
+        self.tolerance.unwrap_or(self.source.usual_half_range())
+    }
 }
 
 /// The kinds of port, each with the dimensions that decide whether it mates.

@@ -1,7 +1,8 @@
 //! Remedies: changes to a build that lift its verdict, each a whole re-judged build.
 
 use crate::build::{Build, Carrying, Change, Seating};
-use crate::finding::{Finding, Value, Verdict};
+use crate::finding::{Finding, Subject, Value, Verdict};
+use crate::fit::mating::bolt_pattern::GREATEST_OPENING;
 use crate::fit::{Answer, Desk, judge};
 use crate::item::{AdapterId, End, FrameId, ItemRef, Role, SeatId};
 use crate::quantity::{Length, Mass, Money, Work};
@@ -46,7 +47,10 @@ const MOST_TRIED: usize = 4_000;
 /// Changes that give a better verdict than the build has, best first: by verdict, then number of
 /// steps, then what has to be bought, hours and added length.
 ///
-/// Tried: what the findings themselves name (taking off, putting on, ballast, the front seat
+/// Drilling and opening up make no verdict better, since the holes are work either way; deciding on them is offered all the
+/// same where the findings ask for it, with the workshop time it takes.
+///
+/// Tried: what the findings themselves name (taking off, putting on, drilling, opening up, ballast, the front seat
 /// forward), every other seat, every other frame, and up to three adapters, each alone and
 /// adapters together. A remedy that holds a step it could do without is left out.
 pub fn remedies(desk: &Desk, build: &Build) -> Vec<Remedy> {
@@ -112,7 +116,10 @@ impl Search<'_> {
             return;
         }
         let answer = judge(self.desk, &build);
-        let is_better = answer.verdict < self.now.verdict;
+        // A decision about holes makes no verdict better, yet it lifts a finding: what was needed is planned.
+        let decides = answer.verdict == self.now.verdict && open_holes(&answer) < open_holes(self.now);
+        let only_changes = steps.iter().all(|step| matches!(step, RemedyStep::Change(_)));
+        let is_better = answer.verdict < self.now.verdict || (decides && only_changes);
         let smaller_does = self.found.iter().any(|known| {
             known.verdict <= answer.verdict
                 && known.steps.len() < steps.len()
@@ -152,6 +159,11 @@ fn with_steps(build: &Build, steps: &[RemedyStep]) -> Build {
     build
 }
 
+/// How many findings ask for holes that nobody has decided on yet.
+fn open_holes(answer: &Answer) -> usize {
+    answer.findings.iter().filter(|f| matches!(f.code, "holes-need-drilling" | "holes-need-opening")).count()
+}
+
 /// Changes that the findings themselves name.
 fn named_changes(findings: &[Finding]) -> Vec<Change> {
     let label = |finding: &Finding| match finding.figure("what") {
@@ -163,18 +175,44 @@ fn named_changes(findings: &[Finding]) -> Vec<Change> {
         let change = match finding.code {
             "must-come-off" => label(finding).map(Change::TakeOff),
             "must-go-on" => label(finding).map(Change::PutOn),
+            "holes-need-drilling" => drill(finding),
             "front-seat-in-the-way" => Some(Change::FrontSeatForward),
             "bar-in-the-way" => Some(Change::FoldRollOverBar),
             "front-axle-light" | "front-axle-lifts" => ballast(finding),
             _ => None,
         };
-        if let Some(change) = change
-            && !changes.contains(&change)
-        {
-            changes.push(change);
+        for change in change.into_iter().chain(openings(finding)) {
+            if !changes.contains(&change) {
+                changes.push(change);
+            }
         }
     }
     changes
+}
+
+fn drill(finding: &Finding) -> Option<Change> {
+    let (Some(Value::Item(item)), Some(Value::Label(port))) = (finding.figure("side"), finding.figure("port")) else {
+        return None;
+    };
+    Some(Change::Drill { item: *item, port: port.clone() })
+}
+
+/// The holes a finding asks to be opened up, on either side of its joint, in whole tenths of a millimetre as reamers and drills
+/// are sold (common practice, no source).
+fn openings(finding: &Finding) -> Vec<Change> {
+    let Subject::Joint(_, carrier, carried) = finding.subject else { return Vec::new() };
+    [(carrier, "open-carrier", "carrier-port"), (carried, "open-carried", "carried-port")]
+        .into_iter()
+        .filter_map(|(item, by, port)| match (finding.figure(by), finding.figure(port)) {
+            (Some(Value::Length(by)), Some(Value::Label(port))) => {
+                // A figure that is a whole tenth but for rounding stays that tenth.
+                let tenths = (by.mm() * 10.0 - 1e-6).ceil();
+                let by = Length::from_m(Length::from_mm(tenths / 10.0).m().min(GREATEST_OPENING));
+                Some(Change::OpenUp { item, port: port.clone(), by })
+            }
+            _ => None,
+        })
+        .collect()
 }
 
 /// The ballast a finding asks for, rounded up to whole weights of 5 kg as they are sold (common

@@ -182,6 +182,10 @@ pub fn samples() -> Vec<Finding> {
             .with("line", label("case-drain"))
             .with("missing", label("size"))
             .check(measure(ARM, "drain hose", "size", None)),
+        about("frame-idle", Subject::Item(FRAME), CheckFirst)
+            .with("item", Value::Item(FRAME))
+            .with("other", Value::Item(ARM))
+            .check(Check::Ask { a: FRAME, b: ARM }),
         about("front-axle-heavy-enough", Subject::Loads, BoltsUp)
             .with("share", Value::Share(0.31))
             .with("least", Value::Share(0.2))
@@ -217,6 +221,14 @@ pub fn samples() -> Vec<Finding> {
             "category",
             None,
         )),
+        joint("holes-drilled", Role::SeatDeck, BoltsUpWithWork)
+            .with("bolts", Value::Count(4))
+            .with("drill", Value::Count(2))
+            .with("margin", mm(0.75))
+            .with("side", Value::Item(SEAT))
+            .with("port", label("base"))
+            .with("work", Value::Work(Work::from_hours(0.5)))
+            .caution(Caution::DrillingOrWelding),
         joint("holes-may-meet", Role::AxleAnchor, CheckFirst)
             .with("bolts", Value::Count(4))
             .with("margin", mm(0.2))
@@ -254,6 +266,37 @@ pub fn samples() -> Vec<Finding> {
             .with("open-by", mm(0.8))
             .with("margin", mm(0.0))
             .caution(Caution::DrillingOrWelding),
+        joint("holes-opened", Role::Rack, BoltsUpWithWork)
+            .with("bolts", Value::Count(2))
+            .with("open-by", mm(0.4))
+            .with("margin", mm(0.05))
+            .with("side", Value::Item(ARM))
+            .with("port", label("rack plate"))
+            .with("work", Value::Work(Work::from_hours(0.2)))
+            .caution(Caution::DrillingOrWelding),
+        about("holes-plan-not-needed", Subject::Item(SEAT), BoltsUp)
+            .with("item", Value::Item(SEAT))
+            .with("port", label("base"))
+            .with("kind", label("drilling")),
+        about("holes-plan-not-needed", Subject::Item(SEAT), BoltsUp)
+            .with("item", Value::Item(SEAT))
+            .with("port", label("base"))
+            .with("kind", label("opening")),
+        about("holes-plan-not-possible", Subject::Item(SEAT), CheckFirst)
+            .with("item", Value::Item(SEAT))
+            .with("port", label("base"))
+            .with("kind", label("drilling"))
+            .with("reason", label("no-port")),
+        about("holes-plan-not-possible", Subject::Item(SEAT), CheckFirst)
+            .with("item", Value::Item(SEAT))
+            .with("port", label("base"))
+            .with("kind", label("drilling"))
+            .with("reason", label("no-holes")),
+        about("holes-plan-not-possible", Subject::Item(SEAT), CheckFirst)
+            .with("item", Value::Item(SEAT))
+            .with("port", label("base"))
+            .with("kind", label("opening"))
+            .with("reason", label("too-much")),
         joint("holes-unknown", Role::AxleAnchor, CheckFirst).with("missing", label("holes")).check(measure(
             FRAME,
             "axle plates",
@@ -350,6 +393,21 @@ pub fn samples() -> Vec<Finding> {
             .with("missing", label("centre-of-gravity"))
             .with("item", Value::Item(ARM))
             .check(find_out(ARM, "centre-of-gravity")),
+        about("measurement-not-used", Subject::Item(ARM), CheckFirst)
+            .with("item", Value::Item(ARM))
+            .with("port", label("rack"))
+            .with("dimension", label("spread"))
+            .with("reason", label("no-port")),
+        about("measurement-not-used", Subject::Item(ARM), CheckFirst)
+            .with("item", Value::Item(ARM))
+            .with("port", label("rack"))
+            .with("dimension", label("hole-3-u"))
+            .with("reason", label("no-dimension")),
+        about("measurement-not-used", Subject::Item(ARM), CheckFirst)
+            .with("item", Value::Item(ARM))
+            .with("port", label("rack"))
+            .with("dimension", label("spread"))
+            .with("reason", label("impossible")),
         about("must-come-off", Subject::Item(FRAME), BoltsUpWithWork)
             .with("what", label("Belly mower"))
             .with("item", Value::Item(FRAME)),

@@ -76,6 +76,9 @@ coupler-fits = Die Hydraulikkupplungen passen zusammen.
 coupler-unknown = Eine der Hydraulikkupplungen ist nicht angegeben.
     .short = Kupplung nicht angegeben
     .workshop = { $roles-name } von { $missing-of }: { $missing-name } nicht angegeben.
+frame-idle = { $item } bleibt leer: { $other } hängt dahinter am Dreipunktanbau.
+    .short = An { $item } hängt nichts
+    .workshop = { $other } hängt am Dreipunktanbau und nichts an { $item }. Den Rahmen abnehmen oder ein Anbaugerät oder einen Adapter für seine Geräteaufnahme wählen.
 front-axle-heavy-enough = Auf den Vorderrädern bleibt genug Gewicht zum Lenken.
     .short = Vorderachse schwer genug
     .workshop = Die Vorderachse trägt { $share } der Leermasse der Maschine; mindestens { $least } sind nötig.
@@ -112,6 +115,21 @@ hitch-needs-bushings = Der Dreipunktanbau ist eine Größe größer, als { $b } 
 hitch-unknown = Die Größe eines Dreipunktanbaus ist nicht angegeben.
     .short = Dreipunktgröße nicht angegeben
     .workshop = Dreipunktanbau von { $missing-of }: { $missing-name } nicht angegeben.
+holes-drilled = { $drill ->
+    [one] In { $side } wird { $drill } Loch gebohrt, wie beschlossen.
+   *[other] In { $side } werden { $drill } Löcher gebohrt, wie beschlossen.
+}
+    .short = { $drill ->
+        [one] { $drill } Loch wird gebohrt
+       *[other] { $drill } Löcher werden gebohrt
+    }
+    .workshop = { $roles-name }: { $drill ->
+        [one] { $drill } Loch
+       *[other] { $drill } Löcher
+    } auf { $port } von { $side } durchzeichnen und bohren; dann { $bolts ->
+        [one] passt { $bolts } Schraube
+       *[other] passen { $bolts } Schrauben
+    } mit einer Reserve von { $margin }. Arbeitszeit { $work }.
 holes-may-meet = Ob die Schraubenlöcher von { $b } und { $a } übereinanderliegen, ist nach den Zeichnungen zu knapp, um es zu sagen.
     .short = Schraubenlöcher zu knapp
     .workshop = { $roles-name }: { $bolts ->
@@ -157,6 +175,37 @@ holes-need-opening = Die Schraubenlöcher müssen etwas aufgebohrt werden.
         [one] geht { $bolts } Schraube
        *[other] gehen { $bolts } Schrauben
     } mit einer Reserve von { $margin } hinein.
+holes-opened = Die Schraubenlöcher von { $side } werden aufgebohrt, wie beschlossen.
+    .short = Schraubenlöcher werden aufgebohrt
+    .workshop = { $roles-name }: die Löcher von { $port } an { $side } um { $open-by } im Durchmesser aufbohren; dann { $bolts ->
+        [one] passt { $bolts } Schraube
+       *[other] passen { $bolts } Schrauben
+    } mit einer Reserve von { $margin }. Arbeitszeit { $work }.
+holes-plan-not-needed = { $kind ->
+    [opening] Die Schraubenlöcher von { $item } müssen hier nicht aufgebohrt werden.
+   *[drilling] An { $item } muss hier nicht gebohrt werden.
+}
+    .short = { $kind ->
+        [opening] Aufbohren nicht nötig
+       *[drilling] Bohren nicht nötig
+    }
+    .workshop = { $kind ->
+        [opening] Das Aufbohren von { $port } an { $item } ist beschlossen, doch keine Verbindung dieser Zusammenstellung braucht es.
+       *[drilling] Das Bohren von { $port } an { $item } ist beschlossen, doch keine Verbindung dieser Zusammenstellung braucht es.
+    }
+holes-plan-not-possible = { $kind ->
+    [opening] An { $item } ist ein Aufbohren beschlossen, das so nicht geht.
+   *[drilling] An { $item } ist ein Bohren beschlossen, das so nicht geht.
+}
+    .short = { $kind ->
+        [opening] Aufbohren nicht möglich
+       *[drilling] Bohren nicht möglich
+    }
+    .workshop = { $reason ->
+        [no-port] An { $item } gibt es { $port } nicht.
+        [no-holes] { $port } von { $item } hat keine Schraubenlöcher.
+       *[too-much] { $port } von { $item }: Löcher werden um mehr als nichts und höchstens 1 mm aufgebohrt.
+    } Neu beschließen.
 holes-unknown = Die Schraubenlöcher sind auf einer Seite nicht angegeben; ob sie übereinanderliegen, kann noch niemand sagen.
     .short = Schraubenlöcher nicht angegeben
     .workshop = { $roles-name } von { $missing-of }: { $missing-name } nicht angegeben.
@@ -238,6 +287,13 @@ listing-and-dimensions-disagree = Der Hersteller führt { $a } und { $b } zusamm
 loads-unknown = Die Achslasten sind nicht bekannt, weil etwas fehlt, wovon sie abhängen.
     .short = Achslasten nicht bekannt
     .workshop = Achslasten: { $missing-name } von { $item } nicht angegeben.
+measurement-not-used = Eine Messung an { $item } lässt sich nicht verwenden. Bitte neu messen.
+    .short = Messung nicht verwendet
+    .workshop = { $port } von { $item }, { $dimension-name }: { $reason ->
+        [no-port] an { $item } gibt es { $port } nicht.
+        [no-dimension] { $port } hat kein solches Maß.
+       *[impossible] kein Gerät hat diesen Wert.
+    }
 must-come-off = { $what } muss von der Maschine herunter.
     .short = { $what } muss herunter
     .workshop = Für { $item } muss { $what } von der Maschine herunter.

@@ -84,6 +84,9 @@ coupler-fits = The hydraulic couplings match.
 coupler-unknown = One of the hydraulic couplings is not stated.
     .short = Coupling not stated
     .workshop = { $roles-name } of { $missing-of }: { $missing-name } not stated.
+frame-idle = { $item } stays empty: { $other } hangs on the three-point hitch behind it.
+    .short = Nothing hangs on { $item }
+    .workshop = { $other } hangs on the hitch and nothing on { $item }. Take the frame off, or choose an implement or adapter that its rack carries.
 front-axle-heavy-enough = Enough weight stays on the front wheels to steer.
     .short = Front axle heavy enough
     .workshop = The front axle carries { $share } of the machine’s unladen mass; { $least } is the least.
@@ -120,6 +123,21 @@ hitch-needs-bushings = The hitch is one size larger than { $b } needs; bushings 
 hitch-unknown = The size of a three-point hitch is not stated.
     .short = Hitch size not stated
     .workshop = Hitch of { $missing-of }: { $missing-name } not stated.
+holes-drilled = { $drill ->
+    [one] { $drill } hole is drilled in { $side }, as decided.
+   *[other] { $drill } holes are drilled in { $side }, as decided.
+}
+    .short = { $drill ->
+        [one] { $drill } hole drilled
+       *[other] { $drill } holes drilled
+    }
+    .workshop = { $roles-name }: mark { $drill ->
+        [one] { $drill } hole
+       *[other] { $drill } holes
+    } through onto { $port } of { $side } and drill; then { $bolts ->
+        [one] { $bolts } bolt goes in
+       *[other] { $bolts } bolts go in
+    } with a margin of { $margin }. { $work } of workshop time.
 holes-may-meet = Whether the bolt holes of { $b } and { $a } line up is too close to call from the drawings.
     .short = Bolt holes too close to call
     .workshop = { $roles-name }: { $bolts ->
@@ -165,6 +183,37 @@ holes-need-opening = The bolt holes have to be opened up a little.
         [one] { $bolts } bolt goes in
        *[other] { $bolts } bolts go in
     } with a margin of { $margin }.
+holes-opened = The bolt holes of { $side } are opened up, as decided.
+    .short = Bolt holes opened up
+    .workshop = { $roles-name }: open the holes of { $port } on { $side } by { $open-by } in diameter; then { $bolts ->
+        [one] { $bolts } bolt goes in
+       *[other] { $bolts } bolts go in
+    } with a margin of { $margin }. { $work } of workshop time.
+holes-plan-not-needed = { $kind ->
+    [opening] The bolt holes of { $item } need no opening up here.
+   *[drilling] { $item } needs no drilling here.
+}
+    .short = { $kind ->
+        [opening] Opening up not needed
+       *[drilling] Drilling not needed
+    }
+    .workshop = { $kind ->
+        [opening] Opening up { $port } of { $item } is decided, and no joint of this build makes use of it.
+       *[drilling] Drilling { $port } of { $item } is decided, and no joint of this build makes use of it.
+    }
+holes-plan-not-possible = { $kind ->
+    [opening] Opening up holes of { $item } is decided, but not as it can be done.
+   *[drilling] Drilling { $item } is decided, but not as it can be done.
+}
+    .short = { $kind ->
+        [opening] Opening up not possible
+       *[drilling] Drilling not possible
+    }
+    .workshop = { $reason ->
+        [no-port] { $item } has no { $port }.
+        [no-holes] { $port } of { $item } has no bolt holes.
+       *[too-much] { $port } of { $item }: holes are opened up by more than nothing and by 1 mm at most.
+    } Decide again.
 holes-unknown = The bolt holes are not stated on one side, so nobody can say yet whether they line up.
     .short = Bolt holes not stated
     .workshop = { $roles-name } of { $missing-of }: { $missing-name } not stated.
@@ -246,6 +295,13 @@ listing-and-dimensions-disagree = The maker lists { $a } and { $b } together, bu
 loads-unknown = The axle loads are not known, because something they depend on is not stated.
     .short = Axle loads not known
     .workshop = Axle loads: { $missing-name } of { $item } not stated.
+measurement-not-used = A measurement of { $item } cannot be used. Take it again.
+    .short = Measurement not used
+    .workshop = { $port } of { $item }, { $dimension-name }: { $reason ->
+        [no-port] { $item } has no { $port }.
+        [no-dimension] { $port } has no such dimension.
+       *[impossible] no unit has that value.
+    }
 must-come-off = { $what } has to come off the machine.
     .short = { $what } has to come off
     .workshop = For { $item }: { $what } comes off the machine.

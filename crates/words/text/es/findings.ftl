@@ -76,6 +76,9 @@ coupler-fits = Los acopladores hidráulicos coinciden.
 coupler-unknown = No consta uno de los acopladores hidráulicos.
     .short = Acoplador sin datos
     .workshop = { $roles-name } de { $missing-of }: no consta { $missing-name }.
+frame-idle = { $item } queda vacío: { $other } cuelga del enganche de tres puntos, detrás.
+    .short = De { $item } no cuelga nada
+    .workshop = { $other } cuelga del enganche y nada de { $item }. Quitar el bastidor o elegir un implemento o un adaptador que entre en su soporte trasero.
 front-axle-heavy-enough = Queda bastante peso en las ruedas delanteras para dirigir.
     .short = Eje delantero con peso suficiente
     .workshop = El eje delantero lleva el { $share } de la masa en vacío de la máquina; lo mínimo es { $least }.
@@ -112,6 +115,21 @@ hitch-needs-bushings = El enganche es un tamaño mayor de lo que { $b } necesita
 hitch-unknown = No consta el tamaño de un enganche de tres puntos.
     .short = Tamaño del enganche sin datos
     .workshop = Enganche de { $missing-of }: no consta { $missing-name }.
+holes-drilled = { $drill ->
+    [one] Se taladra { $drill } agujero en { $side }, como se decidió.
+   *[other] Se taladran { $drill } agujeros en { $side }, como se decidió.
+}
+    .short = { $drill ->
+        [one] { $drill } agujero taladrado
+       *[other] { $drill } agujeros taladrados
+    }
+    .workshop = { $roles-name }: marcar { $drill ->
+        [one] { $drill } agujero
+       *[other] { $drill } agujeros
+    } a través sobre { $port } de { $side } y taladrar; luego { $bolts ->
+        [one] entra { $bolts } tornillo
+       *[other] entran { $bolts } tornillos
+    } con un margen de { $margin }. { $work } de taller.
 holes-may-meet = Por los planos no se puede decir si los agujeros de { $b } y { $a } coinciden: está muy justo.
     .short = Agujeros muy justos
     .workshop = { $roles-name }: { $bolts ->
@@ -157,6 +175,37 @@ holes-need-opening = Hay que agrandar un poco los agujeros.
         [one] entra { $bolts } tornillo
        *[other] entran { $bolts } tornillos
     } con un margen de { $margin }.
+holes-opened = Se agrandan los agujeros de { $side }, como se decidió.
+    .short = Agujeros agrandados
+    .workshop = { $roles-name }: agrandar los agujeros de { $port } en { $side } { $open-by } de diámetro; luego { $bolts ->
+        [one] entra { $bolts } tornillo
+       *[other] entran { $bolts } tornillos
+    } con un margen de { $margin }. { $work } de taller.
+holes-plan-not-needed = { $kind ->
+    [opening] Aquí no hace falta agrandar los agujeros de { $item }.
+   *[drilling] Aquí no hace falta taladrar { $item }.
+}
+    .short = { $kind ->
+        [opening] No hace falta agrandar
+       *[drilling] No hace falta taladrar
+    }
+    .workshop = { $kind ->
+        [opening] Está decidido agrandar { $port } de { $item }, y ninguna unión de este montaje lo aprovecha.
+       *[drilling] Está decidido taladrar { $port } de { $item }, y ninguna unión de este montaje lo aprovecha.
+    }
+holes-plan-not-possible = { $kind ->
+    [opening] Está decidido agrandar agujeros de { $item }, pero así no se puede.
+   *[drilling] Está decidido taladrar { $item }, pero así no se puede.
+}
+    .short = { $kind ->
+        [opening] No se puede agrandar
+       *[drilling] No se puede taladrar
+    }
+    .workshop = { $reason ->
+        [no-port] { $item } no tiene { $port }.
+        [no-holes] { $port } de { $item } no tiene agujeros.
+       *[too-much] { $port } de { $item }: los agujeros se agrandan más que nada y 1 mm como máximo.
+    } Decidir de nuevo.
 holes-unknown = En un lado no constan los agujeros; aún no se puede decir si coinciden.
     .short = Agujeros sin datos
     .workshop = { $roles-name } de { $missing-of }: no consta { $missing-name }.
@@ -238,6 +287,13 @@ listing-and-dimensions-disagree = El fabricante ofrece { $a } y { $b } juntos, p
 loads-unknown = No se conocen las cargas por eje, porque falta un dato del que dependen.
     .short = Cargas por eje sin datos
     .workshop = Cargas por eje: no consta { $missing-name } de { $item }.
+measurement-not-used = Una medida de { $item } no se puede usar. Vuelva a tomarla.
+    .short = Medida sin usar
+    .workshop = { $port } de { $item }, { $dimension-name }: { $reason ->
+        [no-port] { $item } no tiene { $port }.
+        [no-dimension] { $port } no tiene esa medida.
+       *[impossible] ninguna unidad tiene ese valor.
+    }
 must-come-off = Hay que quitar de la máquina: { $what }.
     .short = Hay que quitar: { $what }
     .workshop = Para { $item } hay que quitar de la máquina: { $what }.

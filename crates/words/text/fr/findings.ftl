@@ -76,6 +76,9 @@ coupler-fits = Les coupleurs hydrauliques vont ensemble.
 coupler-unknown = Un des coupleurs hydrauliques n’est pas indiqué.
     .short = Coupleur non indiqué
     .workshop = { $roles-name } de { $missing-of } : { $missing-name } non indiqué.
+frame-idle = { $item } reste vide : { $other } est attelé au trois points, derrière lui.
+    .short = Rien sur { $item }
+    .workshop = { $other } est attelé au trois points, et rien ne pend à { $item }. Déposer le châssis, ou choisir un outil ou un adaptateur qui aille sur son support arrière.
 front-axle-heavy-enough = Il reste assez de poids sur les roues avant pour diriger.
     .short = Essieu avant assez lourd
     .workshop = L’essieu avant porte { $share } de la masse à vide de la machine ; { $least } au moins.
@@ -112,6 +115,21 @@ hitch-needs-bushings = L’attelage est une taille au-dessus de ce que { $b } de
 hitch-unknown = La taille d’un attelage trois points n’est pas indiquée.
     .short = Taille d’attelage non indiquée
     .workshop = Attelage de { $missing-of } : { $missing-name } non indiqué.
+holes-drilled = { $drill ->
+    [one] { $drill } trou est percé dans { $side }, comme décidé.
+   *[other] { $drill } trous sont percés dans { $side }, comme décidé.
+}
+    .short = { $drill ->
+        [one] { $drill } trou percé
+       *[other] { $drill } trous percés
+    }
+    .workshop = { $roles-name } : pointer { $drill ->
+        [one] { $drill } trou
+       *[other] { $drill } trous
+    } au travers sur { $port } de { $side } et percer ; ensuite { $bolts ->
+        [one] { $bolts } boulon passe
+       *[other] { $bolts } boulons passent
+    } avec une marge de { $margin }. { $work } d’atelier.
 holes-may-meet = D’après les plans, on ne peut dire si les trous de { $b } et { $a } coïncident : c’est trop juste.
     .short = Trous trop justes
     .workshop = { $roles-name } : { $bolts ->
@@ -157,6 +175,37 @@ holes-need-opening = Les trous sont à agrandir un peu.
         [one] { $bolts } boulon entre
        *[other] { $bolts } boulons entrent
     } avec une marge de { $margin }.
+holes-opened = Les trous de { $side } sont agrandis, comme décidé.
+    .short = Trous agrandis
+    .workshop = { $roles-name } : agrandir les trous de { $port } sur { $side } de { $open-by } de diamètre ; ensuite { $bolts ->
+        [one] { $bolts } boulon passe
+       *[other] { $bolts } boulons passent
+    } avec une marge de { $margin }. { $work } d’atelier.
+holes-plan-not-needed = { $kind ->
+    [opening] Ici, les trous de { $item } n’ont pas à être agrandis.
+   *[drilling] Ici, { $item } n’a pas à être percé.
+}
+    .short = { $kind ->
+        [opening] Agrandissement inutile
+       *[drilling] Perçage inutile
+    }
+    .workshop = { $kind ->
+        [opening] Il est décidé d’agrandir { $port } de { $item }, et aucun assemblage de ce montage ne s’en sert.
+       *[drilling] Il est décidé de percer { $port } de { $item }, et aucun assemblage de ce montage ne s’en sert.
+    }
+holes-plan-not-possible = { $kind ->
+    [opening] Il est décidé d’agrandir des trous de { $item }, mais pas comme cela peut se faire.
+   *[drilling] Il est décidé de percer { $item }, mais pas comme cela peut se faire.
+}
+    .short = { $kind ->
+        [opening] Agrandissement impossible
+       *[drilling] Perçage impossible
+    }
+    .workshop = { $reason ->
+        [no-port] { $item } n’a pas de { $port }.
+        [no-holes] { $port } de { $item } n’a pas de trous.
+       *[too-much] { $port } de { $item } : les trous s’agrandissent de plus que rien et de 1 mm au plus.
+    } Décider à nouveau.
 holes-unknown = Les trous ne sont pas indiqués d’un côté ; on ne peut pas encore dire s’ils coïncident.
     .short = Trous non indiqués
     .workshop = { $roles-name } de { $missing-of } : { $missing-name } non indiqué.
@@ -238,6 +287,13 @@ listing-and-dimensions-disagree = Le constructeur propose { $a } et { $b } ensem
 loads-unknown = Les charges par essieu sont inconnues, car une donnée dont elles dépendent manque.
     .short = Charges par essieu inconnues
     .workshop = Charges par essieu : { $missing-name } de { $item } non indiqué.
+measurement-not-used = Une mesure de { $item } ne peut pas servir. À reprendre.
+    .short = Mesure inutilisable
+    .workshop = { $port } de { $item }, { $dimension-name } : { $reason ->
+        [no-port] { $item } n’a pas de { $port }.
+        [no-dimension] { $port } n’a pas cette cote.
+       *[impossible] aucune unité n’a cette valeur.
+    }
 must-come-off = À déposer de la machine : { $what }.
     .short = À déposer : { $what }
     .workshop = Pour { $item }, à déposer de la machine : { $what }.

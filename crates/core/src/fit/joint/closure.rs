@@ -45,8 +45,8 @@ pub(super) fn judge(context: &Context, front: &Meeting) -> Option<Finding> {
 }
 
 fn say(front: &Meeting, axle: &Meeting, margin: Length, off_by: Length, slot: Length, longer: f64) -> Finding {
-    let [a, b] = front.port_half_ranges();
-    let [c, d] = axle.port_half_ranges();
+    let [a, b] = front.place_half_ranges();
+    let [c, d] = axle.place_half_ranges();
     let Some(weighed) = Weighed::new(margin, &[a, b, c, d]) else {
         return front.unknown("closure-unknown", Side::Carried, "pose");
     };

@@ -1,135 +1,149 @@
 //! Bolt patterns: the carried plate laid on the carrier's, bolts through both.
 
+use super::mend::{mend, opened_up};
+use super::overlay::overlay;
 use super::uncertain::{Decided, Weighed};
 use super::{Mating, Meeting, Side};
-use crate::finding::{Caution, Finding, Value, Verdict};
-use crate::fit::answer::{Overlay, OverlayHole};
+use crate::finding::{Finding, Value, Verdict};
 use crate::fit::context::Context;
-use crate::fit::lay::{Lay, lay};
-use crate::fit::mating::bolt_pattern::{self as pattern, Registration};
-use crate::item::{BoltPattern, Hole, HoleKind};
-use crate::quantity::{Angle, Length};
+use crate::fit::lay::{Lay, lay, pattern_of};
+use crate::fit::mating::bolt_pattern::Registration;
+use crate::item::{BoltPattern, Hole};
+use crate::quantity::Length;
 
-/// The holes of both plates against each other.
+/// The holes of both plates against each other, with those opened up that are decided to be.
 pub(super) fn judge(context: &Context, meeting: &Meeting, carrier: &BoltPattern, carried: &BoltPattern) -> Mating {
     for (side, holes) in [(Side::Carrier, carrier), (Side::Carried, carried)] {
         if holes.holes.is_empty() {
             return meeting.unknown("holes-unknown", side, "holes").into();
         }
     }
-    let known = context.lay(meeting.carrier, meeting.carried);
-    let made = if known.is_none() { lay(carrier, carried) } else { None };
-    let Some(lay) = known.or(made.as_ref()) else {
-        return meeting.unknown("holes-unknown", Side::Carrier, "bolt").into();
-    };
-    let plates = Plates { carrier: &carrier.holes, carried: &carried.holes, lay };
-    match &lay.found {
-        // A pattern too large to settle, or one that means nothing, is not known.
-        _ if !lay.settled => meeting.unknown("holes-unknown", Side::Carried, "holes").into(),
-        Some(found) => weigh(meeting, &plates, found),
-        None => mend(meeting, &plates, None),
+    let opened = [meeting.carrier, meeting.carried].iter().any(|&(item, port)| context.opened_by(item, port).is_some());
+    if !opened {
+        return as_they_are(context, meeting, carrier, carried);
+    }
+    let [before_carrier, before_carried] =
+        [meeting.carrier, meeting.carried].map(|(item, port)| pattern_of(&context.port_before(item, port).kind));
+    let before = before_carrier.zip(before_carried).map(|(a, b)| as_they_are(context, meeting, a, b));
+    if let Some(before) = before.filter(|before| before.findings.iter().all(|f| f.verdict == Verdict::BoltsUp)) {
+        return before;
+    }
+    match lay(carrier, carried) {
+        Some(lay) => {
+            let plates = Plates { carrier: &carrier.holes, carried: &carried.holes, lay: &lay };
+            match lay.found.as_ref().filter(|found| found.fits()) {
+                Some(found) => opened_up(context, meeting, &plates, found),
+                None => laid(context, meeting, &plates),
+            }
+        }
+        None => meeting.unknown("holes-unknown", Side::Carrier, "bolt").into(),
     }
 }
 
-struct Plates<'a> {
-    carrier: &'a [Hole],
-    carried: &'a [Hole],
-    lay: &'a Lay,
+/// The patterns as they are, opened up nowhere.
+fn as_they_are(context: &Context, meeting: &Meeting, carrier: &BoltPattern, carried: &BoltPattern) -> Mating {
+    let known = context.lay(meeting.carrier, meeting.carried);
+    let made = if known.is_none() { lay(carrier, carried) } else { None };
+    match known.or(made.as_ref()) {
+        Some(lay) => laid(context, meeting, &Plates { carrier: &carrier.holes, carried: &carried.holes, lay }),
+        None => meeting.unknown("holes-unknown", Side::Carrier, "bolt").into(),
+    }
+}
+
+fn laid(context: &Context, meeting: &Meeting, plates: &Plates) -> Mating {
+    match &plates.lay.found {
+        // A pattern too large to settle, or one that means nothing, is not known.
+        _ if !plates.lay.settled => meeting.unknown("holes-unknown", Side::Carried, "holes").into(),
+        Some(found) => weigh(context, meeting, plates, found),
+        None => mend(context, meeting, plates, None),
+    }
+}
+
+/// Two plates with the lay of one on the other.
+pub(super) struct Plates<'a> {
+    pub carrier: &'a [Hole],
+    pub carried: &'a [Hole],
+    pub lay: &'a Lay,
 }
 
 impl Plates<'_> {
-    fn bolts(&self) -> Value {
-        Value::Count(i64::try_from(self.lay.required).unwrap_or(i64::MAX))
+    /// The bolts that have to go in, as a figure.
+    pub fn bolts(&self) -> Value {
+        count(self.lay.required)
     }
 }
 
-fn weigh(meeting: &Meeting, plates: &Plates, found: &Registration) -> Mating {
-    let margin = Length::from_m(found.margin);
-    let Some(weighed) = Weighed::new(margin, &meeting.port_half_ranges()) else {
+/// A count as a figure.
+pub(super) fn count(number: usize) -> Value {
+    Value::Count(i64::try_from(number).unwrap_or(i64::MAX))
+}
+
+fn weigh(context: &Context, meeting: &Meeting, plates: &Plates, found: &Registration) -> Mating {
+    let Some(tightest) = Tightest::of(meeting, found) else {
         return meeting.unknown("holes-unknown", Side::Carried, "holes").into();
     };
     let figures = |finding: Finding| {
         finding
             .with("bolts", plates.bolts())
-            .with("margin", Value::Length(margin))
-            .with("worst-case", Value::Length(weighed.worst_case()))
+            .with("margin", Value::Length(tightest.margin))
+            .with("worst-case", Value::Length(tightest.weighed.worst_case()))
     };
-    let finding = match weighed.decided {
+    let finding = match tightest.decided(meeting, found) {
         Decided::Fits => figures(meeting.finding("holes-meet", Verdict::BoltsUp)),
-        Decided::Misfits => return mend(meeting, plates, Some((found, weighed.worst_case()))),
+        Decided::Misfits => return mend(context, meeting, plates, Some((found, tightest.weighed.worst_case()))),
         Decided::Open => {
-            let tightest = found.pairs.iter().min_by(|p, q| p.margin.total_cmp(&q.margin)).map_or(0, |pair| pair.b);
-            let dimension = format!("hole-{}-u", tightest + 1);
             let finding = figures(meeting.finding("holes-may-meet", Verdict::CheckFirst));
-            weighed.open(finding, meeting.carried.0, &meeting.carried_port.name, &dimension).check(meeting.compare())
+            let (item, port, dimension) = tightest.loosest(meeting);
+            tightest.weighed.open(finding, item, port, &dimension).check(meeting.compare())
         }
     };
     Mating { findings: vec![finding], overlay: Some(overlay(plates, found)) }
 }
 
-/// Patterns that do not meet as they are: opened up, drilled, or not at all.
-fn mend(meeting: &Meeting, plates: &Plates, missed: Option<(&Registration, Length)>) -> Mating {
-    if let Some(opened) = &plates.lay.opening {
-        let finding = meeting
-            .finding("holes-need-opening", Verdict::BoltsUpWithWork)
-            .with("bolts", plates.bolts())
-            .with("open-by", Value::Length(Length::from_m(opened.greatest)))
-            .with("margin", Value::Length(Length::from_m(opened.registration.margin)))
-            .caution(Caution::DrillingOrWelding);
-        return Mating { findings: vec![finding], overlay: Some(overlay(plates, &opened.registration)) };
-    }
-    if let Some(drilled) = &plates.lay.drilling {
-        let side = match drilled.holes.first().map(|hole| hole.into) {
-            Some(pattern::Side::A) => meeting.carrier.0,
-            _ => meeting.carried.0,
-        };
-        let finding = meeting
-            .finding("holes-need-drilling", Verdict::BoltsUpWithWork)
-            .with("bolts", plates.bolts())
-            .with("drill", Value::Count(i64::try_from(drilled.holes.len()).unwrap_or(i64::MAX)))
-            .with("margin", Value::Length(Length::from_m(drilled.registration.margin)))
-            .with("side", Value::Item(side))
-            .caution(Caution::DrillingOrWelding);
-        return Mating { findings: vec![finding], overlay: Some(overlay(plates, &drilled.registration)) };
-    }
-    let mut finding = meeting.finding("holes-miss", Verdict::WontMount).with("bolts", plates.bolts());
-    if let Some((found, worst_case)) = missed {
-        finding = finding
-            .with("margin", Value::Length(Length::from_m(found.margin)))
-            .with("worst-case", Value::Length(worst_case));
-    }
-    Mating { findings: vec![finding], overlay: missed.map(|(found, _)| overlay(plates, found)) }
+/// The pair of holes with the least to spare, each hole as uncertain as it is known.
+struct Tightest {
+    pair: (usize, usize),
+    half_ranges: [Length; 2],
+    margin: Length,
+    weighed: Weighed,
 }
 
-fn overlay(plates: &Plates, found: &Registration) -> Overlay {
-    let motion = found.motion;
-    let flipped = motion.face == pattern::Face::Flipped;
-    let drawn = |hole: &Hole, u: Length, v: Length, direction: &dyn Fn(Angle) -> Angle| OverlayHole {
-        u,
-        v,
-        diameter: hole.diameter,
-        slot: hole.slot.map(|slot| (slot.travel, direction(slot.direction))),
-        tapped: hole.kind == HoleKind::Tapped,
-    };
-    let moved = |direction: Angle| {
-        let own = if flipped { Angle::from_deg(180.0) - direction } else { direction };
-        own + Angle::from_rad(motion.turn)
-    };
-    Overlay {
-        carrier: plates.carrier.iter().map(|hole| drawn(hole, hole.u, hole.v, &|d| d)).collect(),
-        carried: plates
-            .carried
-            .iter()
-            .map(|hole| {
-                let [u, v] = motion.applied([hole.u.m(), hole.v.m()]);
-                drawn(hole, Length::from_m(u), Length::from_m(v), &moved)
-            })
-            .collect(),
-        bolt: plates.lay.bolt,
-        pairs: found.pairs.iter().map(|pair| (pair.a, pair.b, Length::from_m(pair.margin))).collect(),
-        margin: Length::from_m(found.margin),
-        flipped,
-        rotation: Angle::from_rad(motion.turn),
-        shift: (Length::from_m(motion.shift_u), Length::from_m(motion.shift_v)),
+impl Tightest {
+    fn of(meeting: &Meeting, found: &Registration) -> Option<Self> {
+        let mut tightest: Option<(Length, Self)> = None;
+        for pair in &found.pairs {
+            let half_ranges = meeting.hole_half_ranges((pair.a, pair.b));
+            let margin = Length::from_m(pair.margin);
+            let weighed = Weighed::new(margin, &half_ranges)?;
+            let to_spare = margin - weighed.worst_case();
+            if tightest.as_ref().is_none_or(|(least, _)| to_spare < *least) {
+                tightest = Some((to_spare, Self { pair: (pair.a, pair.b), half_ranges, margin, weighed }));
+            }
+        }
+        tightest.map(|(_, tightest)| tightest)
+    }
+
+    /// Certain to fit if the tightest pair is; certain to miss only if the best margin is short by more than the two least
+    /// known holes could give it, since another lay might be the best of the real plates.
+    fn decided(&self, meeting: &Meeting, found: &Registration) -> Decided {
+        if self.weighed.decided == Decided::Fits {
+            return Decided::Fits;
+        }
+        let most = Weighed::new(Length::from_m(found.margin), &meeting.greatest_hole_half_ranges());
+        match most {
+            Some(most) if most.decided == Decided::Misfits => Decided::Misfits,
+            _ => Decided::Open,
+        }
+    }
+
+    /// The one of the two holes that is known less well, as a check names it.
+    fn loosest<'m>(&self, meeting: &'m Meeting) -> (crate::item::ItemRef, &'m str, String) {
+        let [carrier, carried] = self.half_ranges;
+        let (item, port, hole) = if carrier > carried {
+            (meeting.carrier.0, meeting.carrier_port, self.pair.0)
+        } else {
+            (meeting.carried.0, meeting.carried_port, self.pair.1)
+        };
+        (item, &port.name, format!("hole-{}-u", hole + 1))
     }
 }

@@ -7,6 +7,8 @@ mod hitch;
 mod holes;
 mod hooks;
 mod listing;
+mod mend;
+mod overlay;
 mod pins;
 mod seat_base;
 mod take_off;
@@ -15,6 +17,7 @@ mod wiring;
 
 use super::answer::Overlay;
 use super::context::Context;
+use super::found::Found;
 use crate::build::StackJoint;
 use crate::finding::{Check, Evidence, Finding, Grade, Subject, Value, Verdict};
 use crate::item::{ItemRef, Port, PortKind, Role};
@@ -27,6 +30,8 @@ pub(super) struct Meeting<'a> {
     pub carried: (ItemRef, usize),
     pub carrier_port: &'a Port,
     pub carried_port: &'a Port,
+    /// What was measured on the two ports.
+    found: [Option<&'a Found>; 2],
 }
 
 impl<'a> Meeting<'a> {
@@ -39,6 +44,7 @@ impl<'a> Meeting<'a> {
             carried,
             carrier_port: context.port(carrier.0, carrier.1),
             carried_port: context.port(carried.0, carried.1),
+            found: [carrier, carried].map(|(item, port)| context.found(item, port)),
         }
     }
 
@@ -53,12 +59,17 @@ impl<'a> Meeting<'a> {
         finding
     }
 
-    /// A finding that says what is not known of this joint, with the check that would tell.
-    pub fn unknown(&self, code: &'static str, end: Side, dimension: &str) -> Finding {
-        let (item, port) = match end {
+    /// The item and port of one side.
+    pub const fn end(&self, side: Side) -> (ItemRef, &'a Port) {
+        match side {
             Side::Carrier => (self.carrier.0, self.carrier_port),
             Side::Carried => (self.carried.0, self.carried_port),
-        };
+        }
+    }
+
+    /// A finding that says what is not known of this joint, with the check that would tell.
+    pub fn unknown(&self, code: &'static str, end: Side, dimension: &str) -> Finding {
+        let (item, port) = self.end(end);
         let mut finding = Finding::new(code, self.subject(), Verdict::CheckFirst, Grade::None)
             .with("missing", Value::Label(dimension.to_owned()))
             .check(Check::Measure { item, port: port.name.clone(), dimension: dimension.to_owned(), within: None });
@@ -80,15 +91,14 @@ impl<'a> Meeting<'a> {
     fn dimension_evidence(&self) -> Evidence {
         let mut evidence = Evidence::of(Grade::Drawing);
         for port in [self.carrier_port, self.carried_port] {
-            for source in sources(port) {
-                if let Source::Measured(tool) = source
-                    && !evidence.tools.contains(&tool)
-                {
-                    evidence.tools.push(tool);
-                }
-            }
+            evidence.tools.extend(sources(port).into_iter().filter_map(|source| match source {
+                Source::Measured(tool) => Some(tool),
+                _ => None,
+            }));
         }
+        evidence.tools.extend(self.found.iter().flatten().flat_map(|found| found.tools()));
         evidence.tools.sort_unstable();
+        evidence.tools.dedup();
         if !evidence.tools.is_empty() {
             evidence.grade = Grade::Measured;
         }

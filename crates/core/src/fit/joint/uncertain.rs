@@ -2,8 +2,9 @@
 
 use super::Meeting;
 use crate::finding::{Check, Finding, Value, Verdict};
+use crate::fit::found::Found;
 use crate::fit::mating::tolerance::{Assessment, Contribution, Standing, assess};
-use crate::item::ItemRef;
+use crate::item::{ItemRef, Port};
 use crate::quantity::Length;
 
 /// What a margin comes to: certain one way, certain the other, or open.
@@ -62,8 +63,26 @@ impl Weighed {
 }
 
 impl Meeting<'_> {
-    /// The half ranges of the two ports where a length states none of its own.
-    pub fn port_half_ranges(&self) -> [Length; 2] {
-        [self.carrier_port, self.carried_port].map(|port| port.tolerance.unwrap_or(port.source.usual_half_range()))
+    /// The half ranges of two holes that share a bolt, carrier's first.
+    pub fn hole_half_ranges(&self, pair: (usize, usize)) -> [Length; 2] {
+        let of = |found: Option<&Found>, port: &Port, hole| {
+            found.map_or_else(|| port.usual_half_range(), |found| found.hole_half_range(hole))
+        };
+        [of(self.found[0], self.carrier_port, pair.0), of(self.found[1], self.carried_port, pair.1)]
+    }
+
+    /// The half ranges of the least known hole of each port.
+    pub fn greatest_hole_half_ranges(&self) -> [Length; 2] {
+        let of = |found: Option<&Found>, port: &Port| {
+            found.map_or_else(|| port.usual_half_range(), Found::greatest_hole_half_range)
+        };
+        [of(self.found[0], self.carrier_port), of(self.found[1], self.carried_port)]
+    }
+
+    /// The half ranges of the two ports' places.
+    pub fn place_half_ranges(&self) -> [Length; 2] {
+        let of =
+            |found: Option<&Found>, port: &Port| found.map_or_else(|| port.usual_half_range(), Found::place_half_range);
+        [of(self.found[0], self.carrier_port), of(self.found[1], self.carried_port)]
     }
 }

@@ -3,10 +3,13 @@
 mod adapter;
 mod arm_on_hitch;
 mod fitted;
+mod frame_idle;
 mod front_seat;
+mod holes_planned;
 mod hydraulics;
 mod lift;
 mod loads;
+mod measurement;
 mod power;
 mod presence;
 mod seat_kind;
@@ -22,10 +25,13 @@ pub(super) const RULES: &[fn(&Context, &mut Vec<Finding>)] = &[
     adapter::rule,
     arm_on_hitch::rule,
     fitted::rule,
+    frame_idle::rule,
     front_seat::rule,
+    holes_planned::rule,
     hydraulics::rule,
     lift::rule,
     loads::rule,
+    measurement::rule,
     power::rule,
     presence::rule,
     seat_kind::rule,

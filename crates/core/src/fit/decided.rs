@@ -1,0 +1,94 @@
+//! Drilling and opening up that the user has decided on, and the workshop time they take.
+//!
+//! A decision never makes a verdict better than *bolts up with work*: the holes are still to be made. What it changes is that
+//! the joint is judged with the holes made, and that their workshop time counts among the parts to buy.
+
+use std::collections::BTreeMap;
+
+use super::mating::bolt_pattern::GREATEST_OPENING;
+use crate::build::{Build, Change};
+use crate::item::{BoltPattern, Catalogue, HoleKind, ItemRef, Port, PortKind, SeatBase};
+use crate::quantity::{Length, Work};
+
+/// Workshop time to mark, drill and deburr one hole in the plate of a frame or deck: a quarter of an hour. Common practice,
+/// no source.
+pub const DRILLING: Work = Work::from_hours(0.25);
+
+/// Workshop time to open up one hole: a tenth of an hour. Common practice, no source.
+pub const OPENING: Work = Work::from_hours(0.1);
+
+/// Why a decided drilling or opening cannot be done.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum NotPossible {
+    /// The item has no port of that name.
+    NoPort,
+    /// The port has no holes.
+    NoHoles,
+    /// More than a hole may be opened up, or not a size at all.
+    TooMuch,
+}
+
+impl NotPossible {
+    /// The reason as figures name it; the words translate it.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::NoPort => "no-port",
+            Self::NoHoles => "no-holes",
+            Self::TooMuch => "too-much",
+        }
+    }
+}
+
+/// The port that a decision names: its index, or why there is nothing to do it to.
+pub(super) fn port_of(catalogue: &Catalogue, item: ItemRef, name: &str) -> Result<usize, NotPossible> {
+    let ports = &catalogue.body(item).ports;
+    let index = ports.iter().position(|port| port.name == name).ok_or(NotPossible::NoPort)?;
+    match super::lay::pattern_of(&ports[index].kind) {
+        Some(pattern) if !pattern.holes.is_empty() => Ok(index),
+        _ => Err(NotPossible::NoHoles),
+    }
+}
+
+/// Whether holes may be opened up by this much.
+pub(super) fn may_open(by: Length) -> Result<(), NotPossible> {
+    if by > Length::ZERO && by.m() <= GREATEST_OPENING { Ok(()) } else { Err(NotPossible::TooMuch) }
+}
+
+/// How much the holes of each port are opened up; of several decisions for a port the last counts.
+pub(super) fn openings(catalogue: &Catalogue, build: &Build) -> BTreeMap<(ItemRef, usize), Length> {
+    let items = build.items();
+    let mut openings = BTreeMap::new();
+    for change in &build.changes {
+        if let Change::OpenUp { item, port, by } = change
+            && items.contains(item)
+            && may_open(*by).is_ok()
+            && let Ok(index) = port_of(catalogue, *item, port)
+        {
+            openings.insert((*item, index), *by);
+        }
+    }
+    openings
+}
+
+/// The port with its clearance holes opened up.
+pub(super) fn opened(port: &Port, by: Length) -> Port {
+    let mut port = port.clone();
+    if let PortKind::BoltPattern(pattern) | PortKind::SeatBase(SeatBase { pattern, .. }) = &mut port.kind {
+        for hole in pattern.holes.iter_mut().filter(|hole| hole.kind == HoleKind::Plain) {
+            hole.diameter += by;
+        }
+    }
+    port
+}
+
+/// Workshop time to open up the clearance holes of a pattern.
+pub(super) fn opening_work(pattern: &BoltPattern) -> Work {
+    let holes = pattern.holes.iter().filter(|hole| hole.kind == HoleKind::Plain).count();
+    times(OPENING, holes)
+}
+
+/// Workshop time for so many pieces of work.
+#[allow(clippy::cast_precision_loss, reason = "counts of holes are far below 2^52")]
+pub(super) fn times(each: Work, count: usize) -> Work {
+    each * count as f64
+}

@@ -1,0 +1,40 @@
+//! Bolt holes.
+
+use fitup_core::build::Change;
+use fitup_core::quantity::Tool;
+use fitup_tests::yard::{ARM, FRAME, SEAT, SQUARE, mm, plate};
+
+crate::case::findings! {
+    holes_drilled: "holes-drilled",
+        |yard| {
+            *yard.holes(FRAME, "deck") = plate(&SQUARE[..2]);
+            yard.holes(SEAT, "base").required = Some(4);
+            yard.build.changes.push(Change::Drill { item: FRAME, port: "deck".into() });
+        },
+        "work, bolts 4, drill 2, margin 1.50 mm, side long-frame, port 'deck', work 0.50 h", "2 holes are drilled in Long frame, as decided.";
+    holes_need_drilling: "holes-need-drilling",
+        |yard| {
+            *yard.holes(FRAME, "deck") = plate(&SQUARE[..2]);
+            yard.holes(SEAT, "base").required = Some(4);
+        },
+        "work, bolts 4, drill 2, margin 1.50 mm, side long-frame, port 'deck'", "2 holes have to be drilled in Long frame.";
+    holes_need_opening: "holes-need-opening",
+        |yard| yard.holes(SEAT, "base").holes[2].u = mm(84.0),
+        "work, bolts 4, open-by 1.00 mm, margin -0.50 mm, open-carrier 1.00 mm, open-carried 0.50 mm, carrier-port 'deck', carried-port 'base'", "The bolt holes have to be opened up a little.";
+    holes_opened: "holes-opened",
+        |yard| {
+            yard.holes(SEAT, "base").holes[2].u = mm(84.0);
+            yard.build.changes.push(Change::OpenUp { item: SEAT, port: "base".into(), by: mm(1.0) });
+            yard.build.changes.push(Change::OpenUp { item: FRAME, port: "deck".into(), by: mm(1.0) });
+        },
+        "work, bolts 4, open-by 1.00 mm, margin 0.50 mm, side long-frame, port 'deck', work 0.40 h", "The bolt holes of Long frame are opened up, as decided.";
+    holes_plan_not_needed: "holes-plan-not-needed",
+        |yard| yard.build.changes.push(Change::OpenUp { item: SEAT, port: "base".into(), by: mm(0.5) }),
+        "up, item rear-seat, port 'base', kind 'opening'", "The bolt holes of Rear seat need no opening up here.";
+    holes_plan_not_possible: "holes-plan-not-possible",
+        |yard| yard.build.changes.push(Change::Drill { item: ARM, port: "hooks".into() }),
+        "check, item arm, port 'hooks', kind 'drilling', reason 'no-holes'", "Drilling Digging arm is decided, but not as it can be done.";
+    measurement_not_used: "measurement-not-used",
+        |yard| yard.measure(SEAT, "base", "hole-9-u", 80.0, Tool::Tape),
+        "check, item rear-seat, port 'base', dimension 'hole-9-u', reason 'no-dimension'", "A measurement of Rear seat cannot be used. Take it again.";
+}
