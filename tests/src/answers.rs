@@ -6,11 +6,11 @@
 use std::fmt::Write;
 
 use fitup_core::build::{Build, Carrying, Seating};
-use fitup_core::fit::{Desk, judge};
+use fitup_core::fit::judge;
 use fitup_core::item::{FrameId, ImplementId, MachineId, SeatId};
 use fitup_core::search::reachable;
 
-const CATALOGUE: &str = include_str!("../../www/catalogue/demo.json");
+use crate::stories::desk;
 
 /// One line for each set of machine, frame (or none), seat and implement: who they are, and the
 /// fingerprint of everything the answer holds; then one for what stays reachable from nothing.
@@ -18,8 +18,7 @@ const CATALOGUE: &str = include_str!("../../www/catalogue/demo.json");
 /// # Panics
 /// If the demonstration catalogue cannot be read.
 pub fn answers() -> String {
-    let catalogue = fitup_catalogue::read(CATALOGUE).catalogue.expect("the demonstration catalogue is whole");
-    let desk = Desk::new(catalogue);
+    let desk = desk();
     let catalogue = desk.catalogue();
     let carrying = || (0..=catalogue.frames.len()).map(|at| at.checked_sub(1).map(FrameId::at));
     let mut lines = String::new();

@@ -1,31 +1,14 @@
 //! The demonstration yard: every story it is there to tell comes out as told.
 
-use fitup_catalogue::{BuildFile, read};
 use fitup_core::build::Build;
 use fitup_core::finding::{Grade, Standing, Verdict};
-use fitup_core::fit::{Answer, Desk, judge};
+use fitup_core::fit::{Answer, judge};
 use fitup_core::search::remedies;
-
-fn desk() -> Desk {
-    let path = concat!(env!("CARGO_MANIFEST_DIR"), "/../www/catalogue/demo.json");
-    let reading = read(&std::fs::read_to_string(path).unwrap());
-    assert!(reading.problems.is_empty(), "{:?}", reading.problems);
-    Desk::new(reading.catalogue.unwrap())
-}
-
-fn build(desk: &Desk, name: &str) -> Build {
-    let path = concat!(env!("CARGO_MANIFEST_DIR"), "/../www/catalogue/demo-builds.json");
-    let stories: Vec<serde_json::Value> = serde_json::from_str(&std::fs::read_to_string(path).unwrap()).unwrap();
-    let story = stories.iter().find(|story| story["name"] == name).unwrap();
-    let file: BuildFile = serde_json::from_value(story["build"].clone()).unwrap();
-    let (build, unresolved) = file.resolve(desk.catalogue());
-    assert!(unresolved.is_empty(), "{name}: {unresolved:?}");
-    build
-}
+use fitup_tests::stories::{desk, story};
 
 fn answer(name: &str) -> Answer {
     let desk = desk();
-    judge(&desk, &build(&desk, name))
+    judge(&desk, &story(&desk, name))
 }
 
 fn has(answer: &Answer, code: &str) -> bool {
@@ -67,7 +50,7 @@ fn measuring_the_hooks_settles_the_used_arm() {
     let hooks = answer.findings.iter().find(|finding| finding.code == "hooks-hold").unwrap();
     assert_eq!(hooks.evidence.grade, Grade::Measured);
     let desk = desk();
-    let unmeasured = Build { measured: Vec::new(), ..build(&desk, "measured") };
+    let unmeasured = Build { measured: Vec::new(), ..story(&desk, "measured") };
     let open = judge(&desk, &unmeasured);
     assert_eq!(open.verdict, Verdict::CheckFirst);
     assert!(has(&open, "hooks-unknown"));
@@ -93,7 +76,7 @@ fn two_holes_are_drilled_in_the_deck() {
 #[test]
 fn another_seat_saves_the_set() {
     let desk = desk();
-    let blocked = build(&desk, "another-seat");
+    let blocked = story(&desk, "another-seat");
     let answer = judge(&desk, &blocked);
     assert_eq!(answer.verdict, Verdict::WontMount);
     assert!(has(&answer, "seat-room-short"));
@@ -105,7 +88,7 @@ fn another_seat_saves_the_set() {
 #[test]
 fn no_adapter_saves_the_large_arm_on_the_small_rack() {
     let desk = desk();
-    let blocked = build(&desk, "no-adapter");
+    let blocked = story(&desk, "no-adapter");
     let answer = judge(&desk, &blocked);
     assert_eq!(answer.verdict, Verdict::WontMount);
     assert!(has(&answer, "hooks-misfit"));
@@ -115,7 +98,7 @@ fn no_adapter_saves_the_large_arm_on_the_small_rack() {
 #[test]
 fn the_front_axle_is_too_light_until_ballast_is_hung() {
     let desk = desk();
-    let light = build(&desk, "light-front");
+    let light = story(&desk, "light-front");
     let answer = judge(&desk, &light);
     assert_eq!(answer.verdict, Verdict::BoltsUpWithWork);
     assert!(has(&answer, "front-axle-light"));

@@ -3,7 +3,9 @@
 use std::path::Path;
 use std::process::ExitCode;
 
-use fitup_tests::browser::{SCREENS, Screen, browse};
+use fitup_core::fit::Desk;
+use fitup_tests::browser::{Outcome, Page, SCREENS, Screen, browse, supply};
+use fitup_tests::stories::{broken, desk, fragment, story};
 
 const LIST: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/screens.txt");
 
@@ -13,6 +15,8 @@ struct Picture {
     name: String,
     screens: Vec<Screen>,
     address: String,
+    /// What is clicked before it is taken, one after the other.
+    clicks: Vec<String>,
 }
 
 fn main() -> ExitCode {
@@ -24,6 +28,7 @@ fn main() -> ExitCode {
         Ok(pictures) => pictures,
         Err(error) => return wrong(&format!("{LIST}: {error}")),
     };
+    let desk = desk();
     let only = std::env::args().nth(1).unwrap_or_default();
     for screen in SCREENS {
         let here: Vec<&Picture> =
@@ -33,8 +38,7 @@ fn main() -> ExitCode {
         }
         browse("screens", screen, async |page| {
             for picture in here {
-                page.open(&picture.address).await?;
-                page.settled().await?;
+                show(&page, &desk, picture).await?;
                 let path = page.screenshot(&format!("{}-{}", picture.name, screen.name)).await?;
                 println!("{}", path.display());
             }
@@ -45,6 +49,30 @@ fn main() -> ExitCode {
         });
     }
     ExitCode::SUCCESS
+}
+
+/// Brings the page to where the picture is taken.
+async fn show(page: &Page, desk: &Desk, picture: &Picture) -> Outcome {
+    let address = match picture.address.split_once("story:") {
+        Some((before, name)) => {
+            let (name, after) = name.split_once('&').map_or((name, String::new()), |(n, rest)| (n, format!("&{rest}")));
+            format!("{before}{}{after}", fragment(desk, &story(desk, name)))
+        }
+        None => picture.address.clone(),
+    };
+    let broken_one = address == "broken:";
+    page.open(if broken_one { "" } else { &address }).await?;
+    if broken_one {
+        supply(page, "broken.json", Some(&broken())).await?;
+    }
+    page.until("the catalogue", "widget.querySelector('.sheet, .trouble') != null").await?;
+    for selector in &picture.clicks {
+        page.click(selector).await?;
+    }
+    if picture.clicks.is_empty() {
+        page.value("scrollTo(0, 0)").await?;
+    }
+    page.settled().await
 }
 
 fn wrong(text: &str) -> ExitCode {
@@ -60,8 +88,8 @@ fn pictures(list: &str) -> Result<Vec<Picture>, String> {
 
 fn picture(at: usize, line: &str) -> Result<Picture, String> {
     let words: Vec<&str> = line.split_whitespace().collect();
-    let [name, screens, address] = words[..] else {
-        return Err(format!("line {at}: {line:?} is not NAME SCREENS ADDRESS"));
+    let [name, screens, address, ref clicks @ ..] = words[..] else {
+        return Err(format!("line {at}: {line:?} is not NAME SCREENS ADDRESS [CLICK …]"));
     };
     let screens = if screens == "all" {
         SCREENS.to_vec()
@@ -72,7 +100,12 @@ fn picture(at: usize, line: &str) -> Result<Picture, String> {
         };
         screens.split(',').map(named).collect::<Result<_, _>>()?
     };
-    Ok(Picture { name: name.to_owned(), screens, address: address.trim_start_matches('/').to_owned() })
+    Ok(Picture {
+        name: name.to_owned(),
+        screens,
+        address: address.trim_start_matches('/').to_owned(),
+        clicks: clicks.iter().map(|&selector| selector.to_owned()).collect(),
+    })
 }
 
 #[cfg(test)]
@@ -81,8 +114,9 @@ mod tests {
 
     #[test]
     fn a_line_names_a_picture_its_screens_and_its_address() {
-        let read = pictures("# note\nstart phone,desk /#b=1\n").expect("well formed");
+        let read = pictures("# note\nstart phone,desk /#b=1 .joint-head #next\n").expect("well formed");
         assert_eq!((read[0].name.as_str(), read[0].address.as_str(), read[0].screens.len()), ("start", "#b=1", 2));
+        assert_eq!(read[0].clicks, [".joint-head", "#next"]);
     }
 
     #[test]

@@ -23,6 +23,7 @@ mod page;
 mod process;
 mod screen;
 mod site;
+mod supply;
 mod trouble;
 
 pub use access::Violation;
@@ -30,4 +31,5 @@ pub use chromium::browse;
 pub use page::{DEADLINE, Page};
 pub use screen::{DESK, LAPTOP, PHONE, SCREENS, Screen, TABLET};
 pub use site::Site;
+pub use supply::supply;
 pub use trouble::{Outcome, Trouble, trouble};

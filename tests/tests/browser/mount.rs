@@ -53,7 +53,7 @@ fn two_elements_on_one_page_stand_side_by_side() {
 fn mounting_and_removing_again_and_again_does_not_grow() {
     browse("mount-grow", LAPTOP, async |page| {
         page.open("").await?;
-        page.browser().set_script_timeout(std::time::Duration::from_secs(120)).await?;
+        page.browser().set_script_timeout(std::time::Duration::from_mins(2)).await?;
         let cycle = "const done = arguments[1]; (async () => {
             for (let i = 0; i < arguments[0]; i += 1) {
                 const e = document.createElement('fit-up');

@@ -1,25 +1,10 @@
 //! Catalogues and addresses that are not as they should be.
 
 use fitup_catalogue::{BuildFile, link};
-use fitup_tests::browser::{LAPTOP, Outcome, Page, browse};
-use serde_json::json;
+use fitup_tests::browser::{LAPTOP, browse, supply};
+use fitup_tests::stories::{CATALOGUE, broken};
 
 use crate::widget::{comes_to, desk, fragment, open, story};
-
-/// Gives the element a catalogue with this text, or the answer 404.
-async fn give(page: &Page, name: &str, text: Option<&str>) -> Outcome {
-    page.value(&format!(
-        "(() => {{ const real = window.realFetch ??= window.fetch.bind(window); \
-         window.fetch = (address, more) => String(address).endsWith({name}) \
-           ? Promise.resolve({text} === null ? new Response('', {{ status: 404, statusText: 'Not Found' }}) : new Response({text})) \
-           : real(address, more); \
-         document.querySelector('fit-up').setAttribute('catalogue', {name}); }})()",
-        name = json!(name),
-        text = json!(text),
-    ))
-    .await?;
-    page.until("what is said of the catalogue", "widget.querySelector('.trouble') != null").await
-}
 
 #[test]
 fn a_broken_catalogue_says_every_mistake_with_its_place_and_keeps_what_was_there() {
@@ -27,19 +12,15 @@ fn a_broken_catalogue_says_every_mistake_with_its_place_and_keeps_what_was_there
         let desk = desk();
         open(&page, &fragment(&desk, &story(&desk, "listed"))).await?;
         page.value("(() => { window.heard = []; document.addEventListener('fitup-error', (e) => window.heard.push(e.detail)); })()").await?;
-        let broken = include_str!("../../../www/catalogue/demo.json").replacen("\"mass\"", "\"mas\"", 1).replacen(
-            "\"label\"",
-            "\"lable\"",
-            1,
-        );
-        give(&page, "broken.json", Some(&broken)).await?;
+        let broken = broken();
+        supply(&page, "broken.json", Some(&broken)).await?;
         assert!(page.count(".problems li").await? >= 2);
         let places = page.texts(".problem-place").await?;
         assert!(places.iter().all(|place| place.starts_with("line ")), "{places:?}");
         comes_to(&page, "Bolts up").await?;
         assert!(page.text(".trouble").await?.contains("stays in use"));
         page.until("the event", "window.heard.some((d) => d.kind === 'broken' && d.problems.length >= 2)").await?;
-        give(&page, "nothing.json", Some("this is not a catalogue")).await?;
+        supply(&page, "nothing.json", Some("this is not a catalogue")).await?;
         page.until(
             "the place of the first letter",
             "widget.querySelector('.problem-place').textContent.includes('line 1')",
@@ -53,10 +34,10 @@ fn a_broken_catalogue_says_every_mistake_with_its_place_and_keeps_what_was_there
 fn a_newer_format_and_a_missing_file_are_told_apart() {
     browse("trouble-newer", LAPTOP, async |page| {
         open(&page, "").await?;
-        let newer = include_str!("../../../www/catalogue/demo.json").replacen("\"format\": 1", "\"format\": 99", 1);
-        give(&page, "newer.json", Some(&newer)).await?;
+        let newer = CATALOGUE.replacen("\"format\": 1", "\"format\": 99", 1);
+        supply(&page, "newer.json", Some(&newer)).await?;
         assert!(page.text(".trouble").await?.contains("newer format"), "{}", page.text(".trouble").await?);
-        give(&page, "gone.json", None).await?;
+        supply(&page, "gone.json", None).await?;
         page.until("the status", "widget.querySelector('.trouble').innerText.includes('404')").await?;
         assert!(page.text(".trouble").await?.contains("gone.json"));
         Ok(())
@@ -67,7 +48,7 @@ fn a_newer_format_and_a_missing_file_are_told_apart() {
 fn a_page_without_a_catalogue_can_still_be_mended_by_trying_again() {
     browse("trouble-again", LAPTOP, async |page| {
         open(&page, "").await?;
-        give(&page, "later.json", None).await?;
+        supply(&page, "later.json", None).await?;
         page.value("(() => { window.fetch = (address) => window.realFetch(String(address).endsWith('later.json') ? 'catalogue/demo.json' : address); })()").await?;
         page.click(".trouble .button").await?;
         page.until("the trouble to be over", "widget.querySelector('.trouble') == null").await?;

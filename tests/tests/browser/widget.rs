@@ -1,37 +1,16 @@
 //! What tests do to the widget, in its own words.
 
-use fitup_catalogue::{BuildFile, link};
-use fitup_core::build::Build;
 use fitup_core::fit::Desk;
 use fitup_core::item::ItemRef;
 use fitup_tests::browser::{Outcome, Page};
 use fitup_words::{Lang, Units, Words};
-use serde_json::{Value, json};
+use serde_json::json;
 
-const DEMO: &str = include_str!("../../../www/catalogue/demo.json");
-const STORIES: &str = include_str!("../../../www/catalogue/demo-builds.json");
-
-/// The demonstration catalogue, laid out natively.
-pub fn desk() -> Desk {
-    Desk::new(fitup_catalogue::read(DEMO).catalogue.expect("the demonstration catalogue is whole"))
-}
+pub use fitup_tests::stories::{desk, fragment, story};
 
 /// English words in millimetres.
 pub fn words() -> Words {
     Words::new(Lang::En, Units::Metric)
-}
-
-/// The build of a story of the demonstration yard.
-pub fn story(desk: &Desk, name: &str) -> Build {
-    let stories: Vec<Value> = serde_json::from_str(STORIES).expect("the stories are JSON");
-    let story = stories.iter().find(|story| story["name"] == name).expect("the story is told");
-    let file: BuildFile = serde_json::from_value(story["build"].clone()).expect("the story holds a build");
-    file.resolve(desk.catalogue()).0
-}
-
-/// The fragment of an address that opens a build, in English.
-pub fn fragment(desk: &Desk, build: &Build) -> String {
-    format!("#fit-up={}", link::write(&BuildFile::of(desk.catalogue(), build)))
 }
 
 /// Opens the start page with a fragment, in English and millimetres, and waits for the sheet.

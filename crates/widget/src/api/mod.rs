@@ -61,7 +61,7 @@ impl JsCatalogue {
     ///
     /// # Errors
     /// Throws a text if the build is not one.
-    pub fn evaluate(&self, build: JsBuild, lang: &str, units: &str) -> Result<JsReport, JsValue> {
+    pub fn evaluate(&self, build: &JsBuild, lang: &str, units: &str) -> Result<JsReport, JsValue> {
         let build = self.build(build)?;
         let lang = Lang::from_tag(lang).unwrap_or_default();
         let words = Words::new(lang, Units::from_name(units).unwrap_or_default());
@@ -73,7 +73,7 @@ impl JsCatalogue {
     ///
     /// # Errors
     /// Throws a text if the build is not one.
-    pub fn completions(&self, build: JsBuild) -> Result<JsCompletions, JsValue> {
+    pub fn completions(&self, build: &JsBuild) -> Result<JsCompletions, JsValue> {
         let build = self.build(build)?;
         let reach = reachable(&self.desk, &build);
         Ok(plain(&ReachReport::of(self.desk.catalogue(), &reach)).unchecked_into())
@@ -83,7 +83,7 @@ impl JsCatalogue {
     ///
     /// # Errors
     /// Throws a text if the build is not one.
-    pub fn remedies(&self, build: JsBuild) -> Result<JsRemedies, JsValue> {
+    pub fn remedies(&self, build: &JsBuild) -> Result<JsRemedies, JsValue> {
         let build = self.build(build)?;
         let found = remedies(&self.desk, &build);
         let reports: Vec<RemedyReport> =
@@ -95,13 +95,13 @@ impl JsCatalogue {
     ///
     /// # Errors
     /// Throws a text if the build is not one.
-    pub fn link(&self, build: JsBuild) -> Result<String, JsValue> {
+    pub fn link(&self, build: &JsBuild) -> Result<String, JsValue> {
         Ok(link::write(&BuildFile::of(self.desk.catalogue(), &self.build(build)?)))
     }
 
-    fn build(&self, build: JsBuild) -> Result<fitup_core::build::Build, JsValue> {
-        let file: BuildFile =
-            serde_wasm_bindgen::from_value(build.into()).map_err(|error| JsValue::from_str(&error.to_string()))?;
+    fn build(&self, build: &JsBuild) -> Result<fitup_core::build::Build, JsValue> {
+        let file: BuildFile = serde_wasm_bindgen::from_value(JsValue::clone(build))
+            .map_err(|error| JsValue::from_str(&error.to_string()))?;
         Ok(file.resolve(self.desk.catalogue()).0)
     }
 }
