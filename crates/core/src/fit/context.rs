@@ -23,6 +23,11 @@ pub(super) struct Context<'a> {
 
 impl<'a> Context<'a> {
     pub fn new(desk: &'a Desk, build: &'a Build) -> Self {
+        Self::placed(desk, build, place(desk.catalogue(), build))
+    }
+
+    /// The build with its stack, if it has been placed already.
+    pub fn placed(desk: &'a Desk, build: &'a Build, stack: Stack) -> Self {
         let catalogue = desk.catalogue();
         let mut found = BTreeMap::new();
         if !build.measured.is_empty() || !build.looked.is_empty() {
@@ -34,7 +39,7 @@ impl<'a> Context<'a> {
                 }
             }
         }
-        let mut context = Self { desk, build, stack: place(catalogue, build), found, opened: BTreeMap::new() };
+        let mut context = Self { desk, build, stack, found, opened: BTreeMap::new() };
         context.opened = decided::openings(catalogue, build)
             .into_iter()
             .map(|((item, index), by)| ((item, index), (decided::opened(context.port_before(item, index), by), by)))

@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use super::lay::{Lay, Lays};
 use super::lineage::{PartSets, SetId};
 use super::outline::{FlatShape, flat_shapes};
+use super::terms::Kept;
 use crate::item::{Catalogue, End, FrameId, ImplementId, ItemRef, MachineId, Named, Role, SeatId, View};
 use crate::quantity::Length;
 
@@ -20,6 +21,8 @@ pub struct Desk {
     listings: BTreeMap<Role, Vec<Listing>>,
     outlines: BTreeMap<ItemRef, Vec<FlatShape>>,
     lays: Lays,
+    /// What the last search for completions worked out.
+    kept: Kept,
 }
 
 /// What lists two items together.
@@ -70,7 +73,8 @@ impl Desk {
         let pairs = listed_pairs(&catalogue);
         let outlines = catalogue.items().map(|item| (item, flat_shapes(&catalogue, item))).collect();
         let lays = Lays::of(&catalogue);
-        let mut desk = Self { catalogue, sets, port_sets, pairs, listings: BTreeMap::new(), outlines, lays };
+        let (listings, kept) = (BTreeMap::new(), Kept::default());
+        let mut desk = Self { catalogue, sets, port_sets, pairs, listings, outlines, lays, kept };
         desk.listings = desk.find_listings();
         desk
     }
@@ -108,6 +112,16 @@ impl Desk {
     /// Whether the maker lists two items together, and where.
     pub fn listed(&self, a: ItemRef, b: ItemRef) -> Option<ListedBy> {
         self.pairs.get(&ordered(a, b)).copied()
+    }
+
+    /// The items listed together with `item` that stand after it in the order of items.
+    pub(super) fn listed_after(&self, item: ItemRef) -> impl Iterator<Item = ItemRef> + '_ {
+        let pairs = self.pairs.range((item, item)..).take_while(move |((first, _), _)| *first == item);
+        pairs.map(|((_, second), _)| *second)
+    }
+
+    pub(super) const fn kept(&self) -> &Kept {
+        &self.kept
     }
 
     /// Like [`Desk::listed`], for a joint of `role`: a set that is carried by a frame says

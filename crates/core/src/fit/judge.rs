@@ -8,7 +8,7 @@ use super::footprint::footprint;
 use super::loads::loads;
 use super::parts::parts_to_buy;
 use super::{joint, rule};
-use crate::build::{Build, StackJoint};
+use crate::build::{Build, Stack, StackJoint};
 use crate::finding::{Check, Finding, Grade, Standing, Subject, Value, Verdict};
 use crate::item::{ItemRef, Role};
 
@@ -27,7 +27,7 @@ pub fn judge(desk: &Desk, build: &Build) -> Answer {
     }
     unanswered(&context, &mut findings);
     for rule in rule::RULES {
-        rule(&context, &mut findings);
+        (rule.judge)(&context, &mut findings);
     }
     sort(&mut findings);
     for joint in &mut joints {
@@ -62,7 +62,7 @@ pub fn verdict(desk: &Desk, build: &Build) -> Verdict {
     }
     unanswered(&context, &mut findings);
     for rule in rule::RULES {
-        rule(&context, &mut findings);
+        (rule.judge)(&context, &mut findings);
     }
     findings.iter().map(|finding| finding.verdict).max().unwrap_or_default()
 }
@@ -84,18 +84,26 @@ fn standing(desk: &Desk, build: &Build) -> (Option<Standing>, Option<usize>) {
 fn unanswered(context: &Context, findings: &mut Vec<Finding>) {
     for open in &context.stack.open {
         let port = context.port(open.item, open.port);
-        let verdict = match open.role {
-            // Without a case drain, a switch or a coupler the workshop runs a line.
-            Role::CaseDrain | Role::Wiring | Role::Pressure | Role::Return => Verdict::BoltsUpWithWork,
-            _ => Verdict::WontMount,
-        };
         findings.push(
-            Finding::new("nothing-answers", Subject::Item(open.item), verdict, Grade::Drawing)
+            Finding::new("nothing-answers", Subject::Item(open.item), unanswered_role(open.role), Grade::Drawing)
                 .with("role", Value::Label(role_name(open.role).to_owned()))
                 .with("port", Value::Label(port.name.clone()))
                 .check(Check::Look { item: open.item, what: port.name.clone() }),
         );
     }
+}
+
+const fn unanswered_role(role: Role) -> Verdict {
+    match role {
+        // Without a case drain, a switch or a coupler the workshop runs a line.
+        Role::CaseDrain | Role::Wiring | Role::Pressure | Role::Return => Verdict::BoltsUpWithWork,
+        _ => Verdict::WontMount,
+    }
+}
+
+/// What the ports that nothing answers come to.
+pub(super) fn unanswered_verdict(stack: &Stack) -> Verdict {
+    stack.open.iter().map(|open| unanswered_role(open.role)).max().unwrap_or_default()
 }
 
 /// The role as figures name it; the words translate it.

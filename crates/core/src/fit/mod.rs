@@ -23,6 +23,7 @@ mod measured;
 mod outline;
 mod parts;
 mod rule;
+mod terms;
 
 pub use answer::{Answer, ComeBy, EndAngle, Footprint, Joint, Overlay, OverlayHole, PartsLine, PartsToBuy};
 pub use codes::{CODES, Code, MISSING};
@@ -33,3 +34,4 @@ pub use judge::{judge, role_name, verdict};
 pub use loads::{Body, Loads, OPERATOR};
 pub use measured::{dimension_of, dimensions};
 pub use outline::{FlatShape, placed};
+pub(crate) use terms::{Bits, Choice, PAIRS, Terms};

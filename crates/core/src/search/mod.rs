@@ -3,12 +3,15 @@
 
 mod checks;
 mod compare;
+mod eliminate;
 mod identify;
 mod reachable;
 mod remedies;
+#[cfg(test)]
+mod tests;
 
 pub use checks::{RankedCheck, checks};
 pub use compare::{Comparison, MOST_COMPARED, Row, Sameness, compare};
 pub use identify::{Candidate, Identified, TellApart, identify};
-pub use reachable::{Reach, Reachable, Step, reachable};
+pub use reachable::{Reach, Reachable, reachable};
 pub use remedies::{Remedy, RemedyStep, remedies};

@@ -1,27 +1,9 @@
 //! Completions: the best verdict still reachable through each option of each step.
 
-use crate::build::{Build, Carrying, Seating};
+use super::eliminate::{Best, eliminate, enumerate};
+use crate::build::{Build, Step};
 use crate::finding::{Finding, Verdict};
-use crate::fit::{Desk, judge, verdict};
-use crate::item::{Catalogue, FrameId, ImplementId, MachineId, SeatId};
-
-/// One of the four steps.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub enum Step {
-    /// Machine.
-    Machine,
-    /// Frame or hitch.
-    Frame,
-    /// Seat arrangement.
-    Seat,
-    /// Implement.
-    Implement,
-}
-
-impl Step {
-    /// The four steps in their usual order.
-    pub const ALL: [Self; 4] = [Self::Machine, Self::Frame, Self::Seat, Self::Implement];
-}
+use crate::fit::{Choice, Desk, Terms, judge};
 
 /// What one option still leads to.
 #[derive(Debug, Clone, PartialEq)]
@@ -30,8 +12,9 @@ pub struct Reach {
     pub verdict: Verdict,
     /// One completed build that has it.
     pub build: Build,
-    /// Number of completed builds at each verdict, best first.
-    pub counts: [u64; 4],
+    /// Number of completed builds at each verdict, best first; `None` if there are so many that
+    /// counting them would take longer than a choice may.
+    pub counts: Option<[u64; 4]>,
 }
 
 impl Reach {
@@ -59,98 +42,56 @@ pub struct Reachable {
     pub implements: Vec<Option<Reach>>,
 }
 
+/// Completed builds counted at most for the options of one step.
+const MOST_COUNTED: usize = 4_096;
+
 /// The best verdict still reachable through each option of each step of a partial build.
 ///
 /// For an option of a step, the other steps keep their choices if they have one and are free
 /// otherwise; adapters, measurements and changes of the build stay.
-/// Accuracy: exact; every completed build is judged.
+/// Accuracy: exact; what is left out is shown to be no better. A catalogue is laid out for the
+/// search when its first build is searched, and again when anything but the four choices changes.
 pub fn reachable(desk: &Desk, build: &Build) -> Reachable {
-    let options = Options::of(desk.catalogue());
-    let through = |step: Step| -> Vec<Option<Reach>> {
-        (0..options.count(step)).map(|index| best(desk, &options, &Options::choose(build, step, index), step)).collect()
-    };
-    Reachable {
-        machines: through(Step::Machine),
-        carrying: through(Step::Frame),
-        seats: through(Step::Seat),
-        implements: through(Step::Implement),
-    }
+    let found = desk.with_terms(build, |terms| search(desk, terms, build, MOST_COUNTED));
+    let [machines, carrying, seats, implements] =
+        found.unwrap_or_else(|| crate::build::options(desk.catalogue()).map(|count| vec![None; count]));
+    Reachable { machines, carrying, seats, implements }
 }
 
-/// How many options each step has.
-struct Options {
-    machines: usize,
-    carrying: usize,
-    seats: usize,
-    implements: usize,
+/// By step and option.
+pub(super) type Rows = [Vec<Option<Reach>>; 4];
+
+/// Searches; up to `most_counted` builds a step are all judged and counted.
+pub(super) fn search(desk: &Desk, terms: &mut Terms, build: &Build, most_counted: usize) -> Rows {
+    let mut rows = Rows::default();
+    let chosen = Step::ALL.map(|step| step.chosen(build));
+    let free: Vec<usize> = (0..4).filter(|&step| chosen[step].is_none()).collect();
+    // The options of all free steps are completed by the same builds; those of a step that is
+    // chosen, by builds in which it is free as well.
+    let freed = (0..4).filter(|&step| chosen[step].is_some()).map(|step| {
+        let mut others = chosen;
+        others[step] = None;
+        (others, vec![step])
+    });
+    let searches = std::iter::once((chosen, free.clone())).filter(|_| !free.is_empty()).chain(freed);
+    for (fixed, asked) in searches {
+        let options = terms.options();
+        let open = (0..4).filter(|&step| fixed[step].is_none());
+        let builds = open.fold(1_usize, |all, step| all.saturating_mul(options[step]));
+        let best =
+            if builds <= most_counted { enumerate(desk, terms, fixed) } else { eliminate(desk, terms, fixed, &asked) };
+        for step in asked {
+            rows[step] = best[step].iter().map(|best| Some(reach(build, best))).collect();
+        }
+    }
+    rows
 }
 
-impl Options {
-    fn of(catalogue: &Catalogue) -> Self {
-        Self {
-            machines: catalogue.machines.len(),
-            carrying: catalogue.frames.len() + 1,
-            seats: catalogue.seats.len(),
-            implements: catalogue.implements.len(),
-        }
+fn reach(build: &Build, best: &Best) -> Reach {
+    let mut completed = build.clone();
+    let choice: Choice = best.choice;
+    for step in Step::ALL {
+        step.choose(&mut completed, choice[step as usize]);
     }
-
-    const fn count(&self, step: Step) -> usize {
-        match step {
-            Step::Machine => self.machines,
-            Step::Frame => self.carrying,
-            Step::Seat => self.seats,
-            Step::Implement => self.implements,
-        }
-    }
-
-    fn choose(build: &Build, step: Step, index: usize) -> Build {
-        let mut build = build.clone();
-        match step {
-            Step::Machine => build.machine = Some(MachineId::at(index)),
-            Step::Frame => {
-                build.carrying = match index.checked_sub(1) {
-                    None => Carrying::Hitch,
-                    Some(frame) => Carrying::Frame(FrameId::at(frame)),
-                }
-            }
-            Step::Seat => build.seating = Seating::This(SeatId::at(index)),
-            Step::Implement => build.implement = Some(ImplementId::at(index)),
-        }
-        build
-    }
-}
-
-fn is_open(build: &Build, step: Step) -> bool {
-    match step {
-        Step::Machine => build.machine.is_none(),
-        Step::Frame => build.carrying == Carrying::Open,
-        Step::Seat => build.seating == Seating::Open,
-        Step::Implement => build.implement.is_none(),
-    }
-}
-
-fn best(desk: &Desk, options: &Options, build: &Build, chosen: Step) -> Option<Reach> {
-    let Some(step) = Step::ALL.into_iter().find(|&step| step != chosen && is_open(build, step)) else {
-        let verdict = verdict(desk, build);
-        let mut counts = [0; 4];
-        counts[verdict as usize] = 1;
-        return Some(Reach { verdict, build: build.clone(), counts });
-    };
-    let mut reached: Option<Reach> = None;
-    for index in 0..options.count(step) {
-        let Some(found) = best(desk, options, &Options::choose(build, step, index), chosen) else { continue };
-        match &mut reached {
-            None => reached = Some(found),
-            Some(so_far) => {
-                for (sum, count) in so_far.counts.iter_mut().zip(found.counts) {
-                    *sum += count;
-                }
-                if found.verdict < so_far.verdict {
-                    (so_far.verdict, so_far.build) = (found.verdict, found.build);
-                }
-            }
-        }
-    }
-    reached
+    Reach { verdict: best.verdict, build: completed, counts: best.counts }
 }

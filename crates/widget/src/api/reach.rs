@@ -21,7 +21,7 @@ struct OptionReport {
     id: Option<String>,
     /// Best verdict; nothing when some step has no option at all.
     verdict: Option<&'static str>,
-    /// How many completed builds come to each verdict, best first.
+    /// How many completed builds come to each verdict, best first; nothing where they are too many to count.
     counts: Option<[u64; 4]>,
     /// One completed build that has the best verdict.
     build: Option<BuildFile>,
@@ -48,7 +48,7 @@ fn option(catalogue: &Catalogue, id: Option<String>, reach: Option<&Reach>) -> O
     OptionReport {
         id,
         verdict: reach.map(|reach| verdict_key(reach.verdict).trim_start_matches("verdict-")),
-        counts: reach.map(|reach| reach.counts),
+        counts: reach.and_then(|reach| reach.counts),
         build: reach.map(|reach| BuildFile::of(catalogue, &reach.build)),
     }
 }

@@ -2,7 +2,11 @@
 
 use crate::finding::{Finding, Grade, Subject, Value, Verdict};
 use crate::fit::context::Context;
+use crate::fit::rule::Alike;
 use crate::item::ItemRef;
+
+/// Reads the build's adapters alone.
+pub(super) const ALIKE: Alike = Alike::ALL;
 
 /// An adapter that joins is work; a sleeve counts where a pin joint uses it; one that joins
 /// nothing is said to be superfluous.

@@ -3,7 +3,11 @@
 use crate::build::Carrying;
 use crate::finding::{Caution, Finding, Grade, Subject, Value, Verdict};
 use crate::fit::context::Context;
+use crate::fit::rule::Alike;
 use crate::item::{ImplementKind, ItemRef, Mount};
+
+/// Reads the implement's kind and mount.
+pub(super) const ALIKE: Alike = Alike { implement: |_, a, b| a.kind == b.kind && a.mount == b.mount, ..Alike::ALL };
 
 /// A digging arm on a bare hitch can be forced up and over towards the operator; it needs a frame
 /// or the maker's own stay. One made for a rack has nothing to hang on at all.

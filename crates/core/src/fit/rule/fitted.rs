@@ -2,7 +2,15 @@
 
 use crate::finding::{Finding, Grade, Subject, Value, Verdict};
 use crate::fit::context::Context;
+use crate::fit::rule::Alike;
 use crate::item::ItemRef;
+
+/// Reads what is on the machine and what the frame excludes and requires.
+pub(super) const ALIKE: Alike = Alike {
+    machine: |_, a, b| a.fitted == b.fitted,
+    frame: |_, a, b| a.excludes == b.excludes && a.requires == b.requires,
+    ..Alike::ALL
+};
 
 /// Things the frame excludes have to come off; things it requires have to go on.
 pub(super) fn rule(context: &Context, out: &mut Vec<Finding>) {

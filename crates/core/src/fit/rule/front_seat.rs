@@ -3,8 +3,19 @@
 use crate::build::Change;
 use crate::finding::{Finding, Grade, Subject, Value, Verdict};
 use crate::fit::context::Context;
-use crate::item::FrontSeatEffect;
+use crate::fit::rule::Alike;
+use crate::item::{FrontSeatEffect, Machine};
 use crate::quantity::Length;
+
+/// Reads what the arrangement asks of the operator's seat and what that seat does.
+pub(super) const ALIKE: Alike = Alike {
+    machine: |_, a, b| {
+        let gives = |machine: &Machine| machine.operator_seat.map(|own| (own.flips_forward, own.slides_forward));
+        gives(a) == gives(b)
+    },
+    seat: |_, a, b| a.front_seat == b.front_seat,
+    ..Alike::ALL
+};
 
 /// The operator's seat has to flip or slide forward as far as the arrangement asks. What it asks
 /// is part of the arrangement; [`Change::FrontSeatForward`] says that the user has agreed to a

@@ -2,8 +2,16 @@
 
 use crate::finding::{Caution, Check, Finding, Grade, Subject, Value, Verdict};
 use crate::fit::context::Context;
+use crate::fit::rule::Alike;
 use crate::item::{HydraulicNeed, HydraulicSupply, ItemRef};
 use crate::quantity::{Flow, Power, Pressure};
+
+/// Reads what the machine supplies and what the implement asks.
+pub(super) const ALIKE: Alike = Alike {
+    machine: |_, a, b| a.hydraulics == b.hydraulics,
+    implement: |_, a, b| a.hydraulics == b.hydraulics,
+    ..Alike::ALL
+};
 
 /// The machine has to supply the flow, pressure and outlets that the implement asks, and no more
 /// than it stands.

@@ -3,37 +3,67 @@
 use crate::build::Carrying;
 use crate::finding::{Check, Finding, Grade, Subject, Value, Verdict};
 use crate::fit::context::Context;
-use crate::item::{ItemRef, PortKind, Role};
+use crate::fit::rule::Alike;
+use crate::item::{Implement, ItemRef, Machine, Port, PortKind, Role, ThreePoint};
 use crate::quantity::Length;
 
 /// Distance behind the lower hitch points at which the second lift rating is taken.
 /// Source: ISO 789-2 (610 mm, a rounded 24 in).
 pub const LIFT_POINT_BEHIND: Length = Length::from_mm(610.0);
 
+/// Of [`unknown`]: reads what is stated, not its value.
+pub(super) const ALIKE: Alike = Alike {
+    machine: |_, a, b| rated(a) == rated(b),
+    implement: |_, a, b| a.body.mass.is_some() == b.body.mass.is_some(),
+    ..Alike::ALL
+};
+
+/// Whether the machine's hitch has a rating; `None` if it has no hitch.
+fn rated(machine: &Machine) -> Option<bool> {
+    hitch(machine).map(|(_, hitch)| hitch.lift.is_some() || hitch.lift_610.is_some())
+}
+
+fn hitch(machine: &Machine) -> Option<(&Port, &ThreePoint)> {
+    machine.body.ports.iter().find_map(|port| match &port.kind {
+        PortKind::ThreePoint(hitch) => Some((port, hitch)),
+        _ => None,
+    })
+}
+
+/// Machine and implement, if the one hangs on the other's hitch.
+fn on_hitch<'a>(context: &Context<'a>) -> Option<(&'a Machine, &'a Implement)> {
+    let ((_, machine), (_, implement)) = context.machine().zip(context.implement())?;
+    let hangs =
+        context.build.carrying == Carrying::Hitch && context.stack.joints.iter().any(|joint| joint.role == Role::Hitch);
+    hangs.then_some((machine, implement))
+}
+
+/// What is missing for the lift to be judged.
+pub(super) fn unknown(context: &Context, out: &mut Vec<Finding>) {
+    let Some((machine, implement)) = on_hitch(context) else { return };
+    let (Some((carrier, _)), Some((item, _))) = (context.machine(), context.implement()) else { return };
+    let (carrier, item) = (ItemRef::Machine(carrier), ItemRef::Implement(item));
+    let missing = if implement.body.mass.is_none() {
+        (item, "mass")
+    } else if rated(machine) == Some(false) {
+        (carrier, "lift")
+    } else {
+        return;
+    };
+    let (item, what) = missing;
+    out.push(
+        Finding::new("lift-unknown", Subject::Item(item), Verdict::CheckFirst, Grade::None)
+            .with("missing", Value::Label(what.to_owned()))
+            .check(Check::FindOut { item, what }),
+    );
+}
+
 /// An implement on the hitch has to be lighter than the lift capacity where its centre of gravity
 /// hangs: the rating 610 mm behind the points if it hangs that far back, else the one at the points.
 pub(super) fn rule(context: &Context, out: &mut Vec<Finding>) {
-    let (Some((machine_id, machine)), Some((id, implement))) = (context.machine(), context.implement()) else { return };
-    let item = ItemRef::Implement(id);
-    let on_hitch =
-        context.build.carrying == Carrying::Hitch && context.stack.joints.iter().any(|joint| joint.role == Role::Hitch);
-    if !on_hitch {
-        return;
-    }
-    let unknown = |item: ItemRef, what: &'static str| {
-        Finding::new("lift-unknown", Subject::Item(item), Verdict::CheckFirst, Grade::None)
-            .with("missing", Value::Label(what.to_owned()))
-            .check(Check::FindOut { item, what })
-    };
-    let Some(mass) = implement.body.mass else {
-        out.push(unknown(item, "mass"));
-        return;
-    };
-    let hitch = machine.body.ports.iter().find_map(|port| match &port.kind {
-        PortKind::ThreePoint(hitch) => Some((port, hitch)),
-        _ => None,
-    });
-    let Some((port, hitch)) = hitch else { return };
+    let Some((machine, implement)) = on_hitch(context) else { return };
+    let Some(item) = context.implement().map(|(id, _)| ItemRef::Implement(id)) else { return };
+    let (Some(mass), Some((port, hitch))) = (implement.body.mass, hitch(machine)) else { return };
     let behind = match (port.pose, context.placement(item), implement.body.centre_of_gravity) {
         (Some(pose), Some(placed), Some(centre)) => Some(pose.at.x - placed.point(centre).x),
         _ => None,
@@ -47,10 +77,7 @@ pub(super) fn rule(context: &Context, out: &mut Vec<Finding>) {
         // Between the two ratings the smaller one is on the safe side.
         _ => hitch.lift_610.or(hitch.lift),
     };
-    let Some(lift) = lift else {
-        out.push(unknown(ItemRef::Machine(machine_id), "lift"));
-        return;
-    };
+    let Some(lift) = lift else { return };
     let finding = if mass.value <= lift {
         Finding::new("lift-enough", Subject::Item(item), Verdict::BoltsUp, Grade::Drawing)
             .with("left", Value::Mass(lift - mass.value))

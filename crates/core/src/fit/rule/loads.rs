@@ -3,7 +3,8 @@
 use crate::finding::{Caution, Check, Finding, Grade, Subject, Value, Verdict};
 use crate::fit::context::Context;
 use crate::fit::loads::{Loads, loads};
-use crate::item::{Axle, ItemRef};
+use crate::fit::rule::Alike;
+use crate::item::{Axle, Body, ItemRef, Machine};
 use crate::quantity::{Length, Mass};
 
 /// Least load on the front axle as a share of the bare machine's mass.
@@ -13,42 +14,66 @@ use crate::quantity::{Length, Mass};
 /// implement manuals.
 pub const LEAST_FRONT_SHARE: f64 = 0.2;
 
+/// Of [`unknown`]: reads what is stated, not its value.
+pub(super) const ALIKE: Alike = Alike {
+    machine: |_, a, b| known_of(a) == known_of(b),
+    frame: |_, a, b| weighed(&a.body) == weighed(&b.body),
+    seat: |_, a, b| weighed(&a.body) == weighed(&b.body),
+    implement: |_, a, b| weighed(&a.body) == weighed(&b.body),
+};
+
+fn known_of(machine: &Machine) -> [bool; 5] {
+    let Machine { front, rear, .. } = machine;
+    [
+        machine.wheelbase.is_some(),
+        front.bare_load.is_some(),
+        rear.bare_load.is_some(),
+        front.rated.is_some(),
+        rear.rated.is_some(),
+    ]
+}
+
+const fn weighed(body: &Body) -> [bool; 2] {
+    [body.mass.is_some(), body.centre_of_gravity.is_some()]
+}
+
+/// What is missing for the loads to be judged.
+pub(super) fn unknown(context: &Context, out: &mut Vec<Finding>) {
+    let (Some(_), Some((id, machine))) = (context.implement(), context.machine()) else { return };
+    let item = ItemRef::Machine(id);
+    let missing = match loads(context) {
+        None => return,
+        Some(Err(missing)) => missing,
+        Some(Ok(_)) => [machine.front, machine.rear]
+            .iter()
+            .filter(|axle| axle.rated.is_none())
+            .map(|_| (item, "rated-load"))
+            .collect(),
+    };
+    for (item, what) in missing {
+        out.push(
+            Finding::new("loads-unknown", Subject::Loads, Verdict::CheckFirst, Grade::None)
+                .with("missing", Value::Label(what.to_owned()))
+                .with("item", Value::Item(item))
+                .check(Check::FindOut { item, what }),
+        );
+    }
+}
+
 /// Every axle within its rating, every tyre within its own, and enough weight in front to steer.
 pub(super) fn rule(context: &Context, out: &mut Vec<Finding>) {
-    if context.implement().is_none() {
-        return;
-    }
-    let Some((id, machine)) = context.machine() else { return };
-    let item = ItemRef::Machine(id);
-    let known = match loads(context) {
-        None => return,
-        Some(Err(missing)) => {
-            for (item, what) in missing {
-                out.push(
-                    Finding::new("loads-unknown", Subject::Loads, Verdict::CheckFirst, Grade::None)
-                        .with("missing", Value::Label(what.to_owned()))
-                        .with("item", Value::Item(item))
-                        .check(Check::FindOut { item, what }),
-                );
-            }
-            return;
-        }
-        Some(Ok(loads)) => loads,
-    };
-    rating(item, "front", known.front, &machine.front, out);
-    rating(item, "rear", known.rear, &machine.rear, out);
+    let (Some(_), Some((_, machine))) = (context.implement(), context.machine()) else { return };
+    let Some(Ok(known)) = loads(context) else { return };
+    rating("front", known.front, &machine.front, out);
+    rating("rear", known.rear, &machine.rear, out);
     front_share(context, &known, out);
 }
 
-fn rating(item: ItemRef, name: &str, load: Mass, axle: &Axle, out: &mut Vec<Finding>) {
+fn rating(name: &str, load: Mass, axle: &Axle, out: &mut Vec<Finding>) {
     let axle_name = || Value::Label(name.to_owned());
     match axle.rated {
-        None => out.push(
-            Finding::new("loads-unknown", Subject::Loads, Verdict::CheckFirst, Grade::None)
-                .with("missing", Value::Label("rated-load".to_owned()))
-                .with("item", Value::Item(item))
-                .check(Check::FindOut { item, what: "rated-load" }),
-        ),
+        // Said by [`unknown`].
+        None => {}
         Some(rated) if load > rated => out.push(
             Finding::new("axle-overloaded", Subject::Loads, Verdict::WontMount, Grade::Drawing)
                 .with("axle", axle_name())

@@ -1,6 +1,7 @@
 //! Rules beyond joints, one a file. Each looks at the build and adds the findings it has.
 
 mod adapter;
+mod alike;
 mod arm_on_hitch;
 mod fitted;
 mod frame_idle;
@@ -14,28 +15,63 @@ mod power;
 mod presence;
 mod seat_kind;
 mod seat_room;
+mod seat_supplier;
 mod seat_switch;
 mod station;
 
 use super::context::Context;
 use crate::finding::Finding;
 
+pub(super) use alike::Alike;
+
+/// A rule with what the search for completions has to know of it.
+pub(super) struct Rule {
+    /// Adds the findings it has.
+    pub judge: fn(&Context, &mut Vec<Finding>),
+    /// When two items may stand for each other before it; `None` = never, so that it is judged
+    /// anew for every build.
+    pub alike: Option<Alike>,
+    /// Whether it asks which ports meet or where items stand.
+    pub stack: bool,
+}
+
+impl Rule {
+    /// A rule that reads of the items alone what `alike` compares.
+    const fn of_items(judge: fn(&Context, &mut Vec<Finding>), alike: Alike) -> Self {
+        Self { judge, alike: Some(alike), stack: false }
+    }
+
+    /// A rule that also asks which ports meet.
+    const fn of_joined(judge: fn(&Context, &mut Vec<Finding>), alike: Alike) -> Self {
+        Self { judge, alike: Some(alike), stack: true }
+    }
+
+    /// A rule that reads whatever it likes, such as where items stand.
+    const fn of_whole(judge: fn(&Context, &mut Vec<Finding>)) -> Self {
+        Self { judge, alike: None, stack: true }
+    }
+}
+
 /// Every rule, in the order of the files.
-pub(super) const RULES: &[fn(&Context, &mut Vec<Finding>)] = &[
-    adapter::rule,
-    arm_on_hitch::rule,
-    fitted::rule,
-    frame_idle::rule,
-    front_seat::rule,
-    holes_planned::rule,
-    hydraulics::rule,
-    lift::rule,
-    loads::rule,
-    measurement::rule,
-    power::rule,
-    presence::rule,
-    seat_kind::rule,
-    seat_room::rule,
-    seat_switch::rule,
-    station::rule,
+pub(super) const RULES: &[Rule] = &[
+    Rule::of_joined(adapter::rule, adapter::ALIKE),
+    Rule::of_joined(arm_on_hitch::rule, arm_on_hitch::ALIKE),
+    Rule::of_items(fitted::rule, fitted::ALIKE),
+    Rule::of_joined(frame_idle::rule, Alike::ALL),
+    Rule::of_items(front_seat::rule, front_seat::ALIKE),
+    Rule::of_items(holes_planned::rule, Alike::ALL),
+    Rule::of_items(hydraulics::rule, hydraulics::ALIKE),
+    Rule::of_joined(lift::unknown, lift::ALIKE),
+    Rule::of_whole(lift::rule),
+    Rule::of_joined(loads::unknown, loads::ALIKE),
+    Rule::of_whole(loads::rule),
+    Rule::of_items(measurement::rule, Alike::ALL),
+    Rule::of_items(power::rule, power::ALIKE),
+    Rule::of_joined(presence::rule, presence::ALIKE),
+    Rule::of_items(seat_kind::rule, seat_kind::ALIKE),
+    Rule::of_joined(seat_room::unknown, seat_room::ALIKE),
+    Rule::of_whole(seat_room::rule),
+    Rule::of_items(seat_supplier::rule, seat_supplier::ALIKE),
+    Rule::of_items(seat_switch::rule, seat_switch::ALIKE),
+    Rule::of_items(station::rule, station::ALIKE),
 ];

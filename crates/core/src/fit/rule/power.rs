@@ -2,8 +2,16 @@
 
 use crate::finding::{Check, Finding, Grade, Subject, Value, Verdict};
 use crate::fit::context::Context;
+use crate::fit::rule::Alike;
 use crate::item::{ItemRef, PortKind};
 use crate::quantity::Power;
+
+/// Reads the power at the take-off and what the implement needs and stands.
+pub(super) const ALIKE: Alike = Alike {
+    machine: |_, a, b| take_off_power(&a.body.ports) == take_off_power(&b.body.ports),
+    implement: |_, a, b| a.power_least == b.power_least && a.power_most == b.power_most,
+    ..Alike::ALL
+};
 
 /// The machine's take-off power has to lie between the implement's least and greatest.
 pub(super) fn rule(context: &Context, out: &mut Vec<Finding>) {

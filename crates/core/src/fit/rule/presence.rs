@@ -3,6 +3,16 @@
 use crate::build::Presence;
 use crate::finding::{Check, Finding, Grade, Subject, Value, Verdict};
 use crate::fit::context::Context;
+use crate::fit::rule::Alike;
+use crate::item::{Body, Port};
+
+/// Reads which serial numbers have the ports that meet.
+pub(super) const ALIKE: Alike = Alike {
+    machine: |_, a, b| same_serials(&a.body, &b.body),
+    frame: |_, a, b| same_serials(&a.body, &b.body),
+    seat: |_, a, b| same_serials(&a.body, &b.body),
+    implement: |_, a, b| same_serials(&a.body, &b.body),
+};
 
 /// A port that only some serial numbers have, or that was looked for and is not there.
 pub(super) fn rule(context: &Context, out: &mut Vec<Finding>) {
@@ -31,4 +41,9 @@ pub(super) fn rule(context: &Context, out: &mut Vec<Finding>) {
             }
         }
     }
+}
+
+fn same_serials(a: &Body, b: &Body) -> bool {
+    let serials = |port: &Port| port.serials;
+    a.ports.iter().map(serials).eq(b.ports.iter().map(serials))
 }

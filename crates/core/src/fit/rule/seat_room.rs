@@ -2,40 +2,62 @@
 
 use crate::finding::{Check, Finding, Grade, Subject, Value, Verdict};
 use crate::fit::context::Context;
+use crate::fit::loads::Missing;
+use crate::fit::rule::Alike;
 use crate::item::{FrontSeatEffect, ImplementId, ItemRef, Seat, SeatId};
 use crate::quantity::Length;
+
+/// Of [`unknown`]: reads what is stated, not its value.
+pub(super) const ALIKE: Alike = Alike {
+    machine: |_, a, b| a.operator_seat.is_some() == b.operator_seat.is_some(),
+    seat: |_, a, b| stated(a) == stated(b),
+    implement: |_, a, b| a.worked_from_seat == b.worked_from_seat && a.console.is_some() == b.console.is_some(),
+    ..Alike::ALL
+};
+
+fn stated(seat: &Seat) -> [bool; 3] {
+    [seat.front_seat == FrontSeatEffect::Turns, seat.index_point.is_some(), seat.least_room.is_some()]
+}
+
+/// What is missing for the room behind the seat to be judged.
+pub(super) fn unknown(context: &Context, out: &mut Vec<Finding>) {
+    if let Some(Err((item, what))) = asked(context) {
+        out.push(
+            Finding::new("seat-room-unknown", Subject::Operator, Verdict::CheckFirst, Grade::None)
+                .with("missing", Value::Label(what.to_owned()))
+                .check(Check::FindOut { item, what }),
+        );
+    }
+}
 
 /// For an implement worked from a seat: the controls have to be far enough behind the seat index
 /// point for the knees and near enough for the hands.
 pub(super) fn rule(context: &Context, out: &mut Vec<Finding>) {
-    let (Some((seat_id, seat)), Some((implement_id, implement))) = (context.seat(), context.implement()) else {
-        return;
-    };
-    if !implement.worked_from_seat
-        || context.machine().is_none()
-        || context.placement(ItemRef::Implement(implement_id)).is_none()
-    {
-        return;
-    }
-    match room(context, seat_id, seat, implement_id) {
-        Err((item, what)) => out.push(
-            Finding::new("seat-room-unknown", Subject::Operator, Verdict::CheckFirst, Grade::None)
-                .with("missing", Value::Label(what.to_owned()))
-                .check(Check::FindOut { item, what }),
-        ),
-        Ok(room) => judge(seat, ItemRef::Seat(seat_id), room, out),
+    if let Some(Ok((seat, room, least))) = asked(context) {
+        judge(seat, room, least, out);
     }
 }
 
-fn judge(seat: &Seat, item: ItemRef, room: Length, out: &mut Vec<Finding>) {
-    let Some(least) = seat.least_room else {
-        out.push(
-            Finding::new("seat-room-unknown", Subject::Operator, Verdict::CheckFirst, Grade::None)
-                .with("missing", Value::Label("room-behind".to_owned()))
-                .check(Check::FindOut { item, what: "room-behind" }),
-        );
-        return;
-    };
+/// The arrangement, the room there is, and the least there has to be.
+type Asked<'a> = (&'a Seat, Length, Length);
+
+/// The room there is and the least there has to be, or what is missing of which item; `None`
+/// where no room is asked for.
+fn asked<'a>(context: &Context<'a>) -> Option<Result<Asked<'a>, Missing>> {
+    let ((seat_id, seat), (implement_id, implement)) = context.seat().zip(context.implement())?;
+    context.machine()?;
+    context.placement(ItemRef::Implement(implement_id))?;
+    if !implement.worked_from_seat {
+        return None;
+    }
+    let room = room(context, seat_id, seat, implement_id);
+    Some(room.and_then(|room| {
+        let least = seat.least_room.ok_or((ItemRef::Seat(seat_id), "room-behind"))?;
+        Ok((seat, room, least))
+    }))
+}
+
+fn judge(seat: &Seat, room: Length, least: Length, out: &mut Vec<Finding>) {
     if room < least {
         out.push(
             Finding::new("seat-room-short", Subject::Operator, Verdict::WontMount, Grade::Drawing)
@@ -59,12 +81,7 @@ fn judge(seat: &Seat, item: ItemRef, room: Length, out: &mut Vec<Finding>) {
 }
 
 /// Level distance from the seat index point back to the controls, or what is missing of which item.
-fn room(
-    context: &Context,
-    seat_id: SeatId,
-    seat: &Seat,
-    implement_id: ImplementId,
-) -> Result<Length, (ItemRef, &'static str)> {
+fn room(context: &Context, seat_id: SeatId, seat: &Seat, implement_id: ImplementId) -> Result<Length, Missing> {
     let implement_item = ItemRef::Implement(implement_id);
     let implement = context.catalogue().implement(implement_id);
     let console = implement.console.ok_or((implement_item, "console"))?;
@@ -74,7 +91,7 @@ fn room(
 }
 
 /// x of the seat index point in the machine's axes when the operator faces the implement.
-fn index_point(context: &Context, seat_id: SeatId, seat: &Seat) -> Result<Length, (ItemRef, &'static str)> {
+fn index_point(context: &Context, seat_id: SeatId, seat: &Seat) -> Result<Length, Missing> {
     let item = ItemRef::Seat(seat_id);
     if seat.front_seat == FrontSeatEffect::Turns {
         let (id, machine) = context.machine().ok_or((item, "index-point"))?;

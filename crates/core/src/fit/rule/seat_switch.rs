@@ -2,7 +2,15 @@
 
 use crate::finding::{Check, Finding, Grade, Subject, Verdict};
 use crate::fit::context::Context;
+use crate::fit::rule::Alike;
 use crate::item::{ItemRef, SeatKind};
+
+/// Reads the arrangement's kind and switch, and whether the implement is worked from a seat.
+pub(super) const ALIKE: Alike = Alike {
+    seat: |_, a, b| a.kind == b.kind && a.presence_switch == b.presence_switch,
+    implement: |_, a, b| a.worked_from_seat == b.worked_from_seat,
+    ..Alike::ALL
+};
 
 /// An implement worked from a seat of its own wants an operator-presence switch in that seat, or
 /// the machine stops (or runs on) when the operator sits behind. Common practice, no source; the

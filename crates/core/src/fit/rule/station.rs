@@ -2,7 +2,16 @@
 
 use crate::finding::{Check, Finding, Grade, Subject, Value, Verdict};
 use crate::fit::context::Context;
+use crate::fit::rule::Alike;
 use crate::item::{ItemRef, Station};
+
+/// Reads the stations of machine, frame and seat arrangement.
+pub(super) const ALIKE: Alike = Alike {
+    machine: |_, a, b| a.station == b.station,
+    frame: |_, a, b| a.stations == b.stations,
+    seat: |_, a, b| a.stations == b.stations,
+    ..Alike::ALL
+};
 
 /// The frame has to be made for the machine's station, and so has the seat arrangement.
 pub(super) fn rule(context: &Context, out: &mut Vec<Finding>) {

@@ -1,0 +1,76 @@
+//! Sets of options as bits.
+
+/// A set of small numbers.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub(crate) struct Bits(Vec<u64>);
+
+impl Bits {
+    /// The empty set of numbers below `size`.
+    pub fn none(size: usize) -> Self {
+        Self(vec![0; size.div_ceil(64)])
+    }
+
+    /// The set of the numbers below `size` that `holds` says.
+    pub fn of(size: usize, holds: impl Fn(usize) -> bool) -> Self {
+        let mut bits = Self::none(size);
+        (0..size).filter(|&at| holds(at)).for_each(|at| bits.add(at));
+        bits
+    }
+
+    pub fn add(&mut self, at: usize) {
+        self.0[at / 64] |= 1 << (at % 64);
+    }
+
+    pub fn remove(&mut self, at: usize) {
+        self.0[at / 64] &= !(1 << (at % 64));
+    }
+
+    pub fn holds(&self, at: usize) -> bool {
+        self.0[at / 64] >> (at % 64) & 1 == 1
+    }
+
+    pub fn is_empty(&self) -> bool {
+        self.0.iter().all(|&word| word == 0)
+    }
+
+    pub fn meets(&self, other: &Self) -> bool {
+        self.0.iter().zip(&other.0).any(|(a, b)| a & b != 0)
+    }
+
+    /// Becomes the numbers that are in all three sets.
+    pub fn set_to_common(&mut self, a: &Self, b: &Self, c: &Self) {
+        for (at, word) in self.0.iter_mut().enumerate() {
+            *word = a.0[at] & b.0[at] & c.0[at];
+        }
+    }
+
+    /// The numbers, smallest first.
+    pub fn iter(&self) -> impl Iterator<Item = usize> + '_ {
+        self.0.iter().enumerate().flat_map(|(at, &word)| {
+            let mut left = word;
+            std::iter::from_fn(move || {
+                let bit = left.trailing_zeros() as usize;
+                left &= left.wrapping_sub(1);
+                (bit < 64).then_some(at * 64 + bit)
+            })
+        })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn numbers_come_back_in_order() {
+        let bits = Bits::of(200, |at| at % 63 == 0);
+        assert_eq!(bits.iter().collect::<Vec<_>>(), [0, 63, 126, 189]);
+        assert!(bits.holds(63) && !bits.holds(64));
+        let mut common = Bits::none(200);
+        common.set_to_common(&bits, &Bits::of(200, |at| at > 100), &Bits::of(200, |at| at < 150));
+        assert_eq!(common.iter().collect::<Vec<_>>(), [126]);
+        assert!(!common.is_empty() && common.meets(&bits));
+        common.remove(126);
+        assert!(common.is_empty() && !common.meets(&bits));
+    }
+}

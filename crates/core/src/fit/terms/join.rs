@@ -1,0 +1,110 @@
+//! What all builds of one linkage have in common.
+
+use crate::build::{Linkage, Step, linkage};
+use crate::finding::Verdict;
+use crate::fit::desk::Desk;
+use crate::fit::judge::unanswered_verdict;
+use crate::fit::rule::RULES;
+use crate::item::Role;
+
+use super::small::{self, Table};
+use super::{Joined, JoinedTable, PAIRS, Terms, joints, with};
+
+impl Terms {
+    /// Works out the linkage of builds with one option of each of four blocks.
+    pub(super) fn join(&mut self, desk: &Desk, block: [usize; 4]) -> Joined {
+        let first = [0, 1, 2, 3].map(|step| self.blocks[step][block[step]][0]);
+        let build = with(&self.side, first);
+        let linkage = linkage(desk.catalogue(), &build);
+        let mut floor = unanswered_verdict(linkage.unplaced());
+        let mut alone = self.alone(block);
+        let mut between: [Vec<usize>; 6] = Default::default();
+        for index in 0..linkage.unplaced().joints.len() {
+            let step_of = |at: usize| Step::of(linkage.unplaced().placed[at].item).map(|(step, _)| step as usize);
+            let joint = linkage.unplaced().joints[index];
+            match (step_of(joint.carrier.0), step_of(joint.carried.0)) {
+                (Some(a), Some(b)) => {
+                    let pair = (a.min(b), a.max(b));
+                    let pair = PAIRS.iter().position(|&known| known == pair).expect("two of the four steps");
+                    between[pair].push(index);
+                }
+                (None, None) => floor = floor.max(joints::judge(desk, &self.side, &linkage, index, first)),
+                // An adapter stays: the joint depends on the one option.
+                (Some(step), None) | (None, Some(step)) => {
+                    for &option in &self.blocks[step][block[step]] {
+                        let mut choice = first;
+                        choice[step] = option;
+                        let verdict = if joint.role == Role::FrontAnchor {
+                            joints::judge(desk, &self.side, &linkage, index, choice)
+                        } else {
+                            self.joints.verdict(desk, &self.ports, &self.side, &linkage, index, choice)
+                        };
+                        alone[step][option] = alone[step][option].max(verdict);
+                    }
+                }
+            }
+        }
+        let mut pairs = [0; 6];
+        for (pair, joints) in between.iter().enumerate() {
+            pairs[pair] = self.pair_of(desk, pair, block, &linkage, joints);
+        }
+        let (mut tables, mut whole) = (Vec::new(), self.whole.clone());
+        for rule in 0..self.of_linkage.len() {
+            match self.joined_table(desk, rule, block, &linkage) {
+                None => whole.push(self.of_linkage[rule].0),
+                Some(table) => {
+                    for (step, alone) in alone.iter_mut().enumerate() {
+                        let best = table.table.best_by_class(step);
+                        for &option in &self.blocks[step][block[step]] {
+                            let class = self.of_linkage[rule].1.of(step, option);
+                            alone[option] = alone[option].max(best[table.place[step][class]]);
+                        }
+                    }
+                    if table.table.looks_at().count() > 1 && !table.table.is_silent() {
+                        tables.push(table);
+                    }
+                }
+            }
+        }
+        Joined { linkage, floor, alone, pairs, tables, whole }
+    }
+
+    /// The best verdict of each option of the blocks as far as the small rules say.
+    fn alone(&self, block: [usize; 4]) -> [Vec<Verdict>; 4] {
+        [0, 1, 2, 3].map(|step| {
+            let mut alone = vec![Verdict::BoltsUp; self.options[step]];
+            for rule in &self.small {
+                let best = rule.table.best_by_class(step);
+                for &option in &self.blocks[step][block[step]] {
+                    alone[option] = alone[option].max(best[rule.classes.of(step, option)]);
+                }
+            }
+            alone
+        })
+    }
+
+    /// The table of a rule for one linkage; `None` if there are too many combinations.
+    fn joined_table(&self, desk: &Desk, rule: usize, block: [usize; 4], linkage: &Linkage) -> Option<JoinedTable> {
+        let (index, classes) = &self.of_linkage[rule];
+        let mut place: [Vec<usize>; 4] = classes.counts().map(|count| vec![usize::MAX; count]);
+        let mut firsts: [Vec<usize>; 4] = Default::default();
+        for step in 0..4 {
+            for &option in &self.blocks[step][block[step]] {
+                let place = &mut place[step][classes.of(step, option)];
+                if *place == usize::MAX {
+                    *place = firsts[step].len();
+                    firsts[step].push(option);
+                }
+            }
+        }
+        let counts = [0, 1, 2, 3].map(|step| firsts[step].len());
+        if counts.iter().product::<usize>() > small::MOST_COMBINATIONS {
+            return None;
+        }
+        let table = Table::new(counts, |combination| {
+            let build = with(&self.side, [0, 1, 2, 3].map(|step| firsts[step][combination[step]]));
+            small::judge(desk, &build, &RULES[*index], linkage.stand(desk.catalogue(), &build))
+        });
+        Some(JoinedTable { rule, place, table })
+    }
+}

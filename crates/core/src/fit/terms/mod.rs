@@ -1,0 +1,257 @@
+//! A verdict in terms, each of which looks at few items, so that many builds are decided at once.
+//!
+//! The verdict of a build is the worst of its findings, and each finding depends on less than the
+//! whole build:
+//!
+//! * which ports meet, and so what stays unanswered, depends on the *signatures* of the four items
+//!   alone: role, end and kind of each port ([`Linkage`]);
+//! * a joint depends on its two ports, which fall into few classes ([`joints`]), the closure on
+//!   the two items ([`two`]);
+//! * a rule depends on what it reads of each item; items that it reads alike fall into one class
+//!   ([`small`]). What it comes to with some classes is never better than the best it comes to
+//!   with any classes of the other steps, which gives each option alone and each two options
+//!   together a verdict that no completion betters;
+//! * what is left (rules that read where everything stands) is judged build by build, last.
+//!
+//! Everything of a build but its four choices stays the same in a search: its *side*. Items of
+//! which the side says something (measured, looked for, changed) are in classes of their own.
+
+mod bits;
+mod classes;
+mod join;
+mod joints;
+mod kept;
+mod pair;
+mod ports;
+mod signature;
+mod small;
+mod two;
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use super::context::Context;
+use super::desk::Desk;
+use super::rule::RULES;
+use crate::build::{Build, Carrying, Change, Linkage, Seating, Step, options};
+use crate::finding::Verdict;
+use crate::item::{ItemRef, Role};
+
+pub(crate) use bits::Bits;
+pub(crate) use classes::Choice;
+pub(super) use kept::Kept;
+pub(crate) use pair::Pair;
+
+use classes::Classes;
+use joints::Joints;
+use ports::PortClasses;
+use small::{SmallRule, Table};
+
+/// Pairs of steps, in the order their tables stand.
+pub(crate) const PAIRS: [(usize, usize); 6] = [(0, 1), (0, 2), (0, 3), (1, 2), (1, 3), (2, 3)];
+
+/// The terms of every build with one side.
+#[derive(Debug)]
+pub(crate) struct Terms {
+    side: Build,
+    options: [usize; 4],
+    /// Options with equal signatures: each set of four gives one linkage.
+    signatures: Classes,
+    blocks: [Vec<Vec<usize>>; 4],
+    ports: PortClasses,
+    joints: Joints,
+    small: Vec<SmallRule>,
+    /// Rules that ask which ports meet, by index, with their classes.
+    of_linkage: Vec<(usize, Classes)>,
+    /// Rules judged build by build, by index.
+    whole: Vec<usize>,
+    joined: Vec<Joined>,
+    joined_by_block: BTreeMap<[usize; 4], usize>,
+    pairs: Vec<Pair>,
+    pair_by_joints: BTreeMap<PairKey, usize>,
+    /// The build that is judged as a whole.
+    whole_build: Build,
+}
+
+/// Pair of steps, signature of each, and the joints between them: role, whether the first step
+/// carries, and the port of each.
+type PairKey = (usize, [usize; 2], Vec<(Role, bool, [usize; 2])>);
+
+/// What all builds of one linkage have in common.
+#[derive(Debug)]
+pub(crate) struct Joined {
+    linkage: Linkage,
+    /// No build of this linkage is better.
+    pub floor: Verdict,
+    /// By step and option: no build of this linkage with the option is better.
+    pub alone: [Vec<Verdict>; 4],
+    pairs: [usize; 6],
+    tables: Vec<JoinedTable>,
+    whole: Vec<usize>,
+}
+
+/// A rule that asks which ports meet, for one linkage.
+#[derive(Debug)]
+struct JoinedTable {
+    /// Index in [`Terms::of_linkage`].
+    rule: usize,
+    /// By step, the place in the table of each class.
+    place: [Vec<usize>; 4],
+    table: Table,
+}
+
+/// A build of this side with these choices.
+fn with(side: &Build, choice: Choice) -> Build {
+    let mut build = side.clone();
+    choose(&mut build, choice);
+    build
+}
+
+fn choose(build: &mut Build, choice: Choice) {
+    for step in Step::ALL {
+        step.choose(build, choice[step as usize]);
+    }
+}
+
+/// The item of a choice that stands where `item` stands in a linkage.
+fn item_at(item: ItemRef, choice: Choice) -> ItemRef {
+    let chosen = Step::of(item).and_then(|(step, _)| step.item(choice[step as usize]));
+    chosen.unwrap_or(item)
+}
+
+/// Everything of a build but its four choices.
+pub(crate) fn side_of(build: &Build) -> Build {
+    Build { machine: None, carrying: Carrying::Open, seating: Seating::Open, implement: None, ..build.clone() }
+}
+
+/// The options of which the side says something.
+fn apart(side: &Build) -> BTreeSet<(Step, usize)> {
+    let mut items: BTreeSet<ItemRef> = side.on_hand.clone();
+    items.extend(side.measured.iter().map(|measurement| measurement.item));
+    items.extend(side.looked.keys().map(|(item, _)| *item));
+    items.extend(side.serials.keys());
+    items.extend(side.changes.iter().filter_map(|change| match change {
+        Change::Drill { item, .. } | Change::OpenUp { item, .. } => Some(*item),
+        Change::FrontSeatForward
+        | Change::FoldRollOverBar
+        | Change::TakeOff(_)
+        | Change::PutOn(_)
+        | Change::Ballast { .. } => None,
+    }));
+    items.into_iter().filter_map(Step::of).collect()
+}
+
+impl Terms {
+    /// The terms of builds with this side; `None` if some step has no option.
+    pub fn new(desk: &Desk, side: Build) -> Option<Self> {
+        let options = options(desk.catalogue());
+        if options.contains(&0) {
+            return None;
+        }
+        let apart = apart(&side);
+        let signatures = signature::signatures(desk, options);
+        let (mut small, mut of_linkage, mut whole) = (Vec::new(), Vec::new(), Vec::new());
+        for (index, rule) in RULES.iter().enumerate() {
+            match small::classes(desk, options, &apart, rule) {
+                None => whole.push(index),
+                Some(classes) if rule.stack => of_linkage.push((index, classes)),
+                Some(classes) => small.push(SmallRule::new(desk, &side, rule, classes)),
+            }
+        }
+        small.retain(|rule| !rule.table.is_silent());
+        Some(Self {
+            ports: PortClasses::new(desk.catalogue(), &apart),
+            blocks: [0, 1, 2, 3].map(|step| signatures.members(step)),
+            joints: Joints::default(),
+            joined: Vec::new(),
+            joined_by_block: BTreeMap::new(),
+            pairs: Vec::new(),
+            pair_by_joints: BTreeMap::new(),
+            whole_build: side.clone(),
+            side,
+            options,
+            signatures,
+            small,
+            of_linkage,
+            whole,
+        })
+    }
+
+    pub const fn side(&self) -> &Build {
+        &self.side
+    }
+
+    /// How many options each step has.
+    pub const fn options(&self) -> [usize; 4] {
+        self.options
+    }
+
+    /// The options of each step in blocks of equal signature.
+    pub const fn blocks(&self) -> &[Vec<Vec<usize>>; 4] {
+        &self.blocks
+    }
+
+    /// The linkage of builds with one option of each of four blocks.
+    pub fn joined(&mut self, desk: &Desk, block: [usize; 4]) -> usize {
+        if let Some(&known) = self.joined_by_block.get(&block) {
+            return known;
+        }
+        let joined = self.join(desk, block);
+        self.joined.push(joined);
+        self.joined_by_block.insert(block, self.joined.len() - 1);
+        self.joined.len() - 1
+    }
+
+    pub fn of_joined(&self, joined: usize) -> &Joined {
+        &self.joined[joined]
+    }
+
+    /// What goes together at a linkage, for a pair of steps in the order of [`PAIRS`].
+    pub fn pair(&self, joined: usize, pair: usize) -> &Pair {
+        &self.pairs[self.joined[joined].pairs[pair]]
+    }
+
+    /// Whether a build that is no worse than `worst` by its options alone and in pairs is so in
+    /// everything.
+    pub fn within(&mut self, desk: &Desk, joined: usize, choice: Choice, worst: Verdict) -> bool {
+        let of = &self.joined[joined];
+        let small = self.small.iter().filter(|rule| rule.needs_more_than_pairs());
+        if small.map(|rule| rule.verdict(choice)).any(|verdict| verdict > worst) {
+            return false;
+        }
+        if of.tables.iter().any(|table| self.of_table(table, choice) > worst) {
+            return false;
+        }
+        choose(&mut self.whole_build, choice);
+        let stack = of.linkage.stand(desk.catalogue(), &self.whole_build);
+        let context = Context::placed(desk, &self.whole_build, stack);
+        let mut findings = Vec::new();
+        of.whole.iter().all(|&rule| {
+            (RULES[rule].judge)(&context, &mut findings);
+            let fits = findings.iter().all(|finding| finding.verdict <= worst);
+            findings.clear();
+            fits
+        })
+    }
+
+    /// The verdict of a complete build.
+    pub fn verdict(&mut self, desk: &Desk, choice: Choice) -> Verdict {
+        let block = [0, 1, 2, 3].map(|step| self.signatures.of(step, choice[step]));
+        let joined = self.joined(desk, block);
+        let of = &self.joined[joined];
+        let alone = (0..4).map(|step| of.alone[step][choice[step]]);
+        let pairs = PAIRS.iter().zip(of.pairs).map(|(&(a, b), pair)| self.pairs[pair].verdict(choice[a], choice[b]));
+        let least = alone.chain(pairs).fold(of.floor, Verdict::max);
+        let better = Verdict::ALL.into_iter().filter(|&verdict| least <= verdict && verdict < Verdict::WontMount);
+        for verdict in better {
+            if self.within(desk, joined, choice, verdict) {
+                return verdict;
+            }
+        }
+        Verdict::WontMount
+    }
+
+    fn of_table(&self, table: &JoinedTable, choice: Choice) -> Verdict {
+        let classes = &self.of_linkage[table.rule].1;
+        table.table.at([0, 1, 2, 3].map(|step| table.place[step][classes.of(step, choice[step])]))
+    }
+}

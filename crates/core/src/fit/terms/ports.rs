@@ -1,0 +1,56 @@
+//! Ports in classes that mate alike.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use crate::build::Step;
+use crate::item::{Catalogue, End, ItemRef, Port, Role};
+
+/// The class of every port among those of its role and end.
+#[derive(Debug)]
+pub(super) struct PortClasses {
+    of: BTreeMap<ItemRef, Vec<usize>>,
+    counts: BTreeMap<(Role, End), usize>,
+}
+
+impl PortClasses {
+    /// Ports of one role and end are in one class if they state the same; those of the items
+    /// `apart` stay by themselves.
+    pub fn new(catalogue: &Catalogue, apart: &BTreeSet<(Step, usize)>) -> Self {
+        let mut classes = Self { of: BTreeMap::new(), counts: BTreeMap::new() };
+        let mut open: BTreeMap<(Role, End), Vec<(usize, &Port)>> = BTreeMap::new();
+        for item in catalogue.items() {
+            let own = Step::of(item).is_none_or(|at| apart.contains(&at));
+            let of = catalogue.body(item).ports.iter().map(|port| {
+                let end = (port.role, port.end);
+                let known = open.get(&end).into_iter().flatten().find(|(_, other)| !own && mates_alike(port, other));
+                if let Some(&(class, _)) = known {
+                    return class;
+                }
+                let count = classes.counts.entry(end).or_default();
+                *count += 1;
+                if !own {
+                    open.entry(end).or_default().push((*count - 1, port));
+                }
+                *count - 1
+            });
+            let of = of.collect();
+            classes.of.insert(item, of);
+        }
+        classes
+    }
+
+    pub fn of(&self, item: ItemRef, port: usize) -> usize {
+        self.of[&item][port]
+    }
+
+    pub fn count(&self, role: Role, end: End) -> usize {
+        self.counts.get(&(role, end)).copied().unwrap_or_default()
+    }
+}
+
+/// Whether every joint but the closure judges two ports the same: all but name, place and serial
+/// numbers is equal. Where ports sit is asked by the closure alone, which is judged for each pair
+/// of items; serial numbers by the rule on presence.
+fn mates_alike(a: &Port, b: &Port) -> bool {
+    a.kind == b.kind && a.parts == b.parts && a.tolerance == b.tolerance && a.source == b.source
+}

@@ -1,0 +1,382 @@
+//! Small catalogues by chance, of few classes of ports so that every verdict occurs.
+
+use super::chance::Chance;
+use crate::build::{Build, Change, Measurement, Presence, Step, options};
+use crate::item::*;
+use crate::quantity::*;
+
+fn mm(value: f64) -> Length {
+    Length::from_mm(value)
+}
+
+fn stated(value: f64) -> Stated<Length> {
+    Stated { value: mm(value), plus_minus: None, source: Source::Drawing }
+}
+
+fn maybe<T>(chance: &Chance, value: T) -> Option<T> {
+    (!chance.seldom()).then_some(value)
+}
+
+fn pattern(chance: &Chance) -> BoltPattern {
+    let size = chance.one(&[100.0, 100.6, 101.8, 140.0]);
+    let slot = chance.one(&[true, false]).then_some(Slot { travel: mm(30.0), direction: Angle::ZERO });
+    let hole = |u, v| Hole { u: mm(u), v: mm(v), diameter: mm(13.0), kind: HoleKind::Plain, slot };
+    let mut holes = vec![hole(0.0, 0.0), hole(size, 0.0)];
+    if chance.one(&[false, true]) {
+        holes.push(hole(size / 2.0, 60.0));
+    }
+    if chance.seldom() {
+        holes.clear();
+    }
+    BoltPattern { holes, bolt: maybe(chance, mm(12.0)), required: Some(2), ..BoltPattern::default() }
+}
+
+fn kind(chance: &Chance, role: Role, end: End) -> PortKind {
+    let carrier = end == End::Carrier;
+    match role {
+        Role::AxleAnchor | Role::FrontAnchor if chance.one(&[false, true]) => {
+            let diameter = if carrier { chance.one(&[25.5, 28.0, 24.0]) } else { 25.0 };
+            let point = PinPoint {
+                diameter: maybe(chance, stated(diameter)),
+                width: Some(stated(if carrier { 40.0 } else { 42.0 })),
+                ..PinPoint::default()
+            };
+            let form = if carrier { PinForm::Lug } else { PinForm::Clevis };
+            PortKind::Pins(Pins { form, points: vec![point], spread: None })
+        }
+        Role::AxleAnchor | Role::FrontAnchor => PortKind::BoltPattern(pattern(chance)),
+        Role::Rack => {
+            let spread = chance.one(&[500.0, 501.0, 503.2, 560.0]);
+            PortKind::HookRack(HookRack {
+                side: if carrier { HookSide::Bar } else { HookSide::Hook },
+                diameter: maybe(chance, stated(if carrier { 40.0 } else { 41.5 })),
+                spread: Some(stated(spread)),
+                drop: Some(stated(300.0)),
+                latch: Some(stated(if carrier { 21.5 } else { 20.0 })),
+                setback: Some(stated(80.0)),
+            })
+        }
+        Role::Hitch => {
+            let categories =
+                chance.one(&[vec!["1".to_owned()], vec!["1".to_owned(), "2".to_owned()], vec!["2".to_owned()], vec![]]);
+            let lift = maybe(chance, Mass::from_kg(chance.one(&[900.0, 250.0])));
+            PortKind::ThreePoint(ThreePoint { categories, lift, ..ThreePoint::default() })
+        }
+        Role::SeatDeck => PortKind::SeatBase(SeatBase { pattern: pattern(chance), pedestal: None }),
+        Role::PowerTakeOff => PortKind::PowerTakeOff(PowerTakeOff {
+            shaft_type: maybe(chance, chance.one(&[1, 1, 2])),
+            speeds: vec![chance.one(&[540, 540, 1000])],
+            rotation: None,
+            power: maybe(chance, Power::from_w(20_000.0)),
+        }),
+        Role::Pressure | Role::Return | Role::CaseDrain => PortKind::Coupler(Coupler {
+            standard: chance.one(&["ISO 7241-A".to_owned(), "ISO 16028".to_owned(), String::new()]),
+            size: "12.5".to_owned(),
+            gender: None,
+        }),
+        Role::Wiring => PortKind::Electric(Electric {
+            connector: chance.one(&["two-pole".to_owned(), "seven-pole".to_owned()]),
+            function: "switch".to_owned(),
+        }),
+    }
+}
+
+fn port(chance: &Chance, role: Role, end: End, at: (f64, f64), faces: Towards) -> Port {
+    let jitter = chance.one(&[0.0, 0.0, 1.0, 4.0, 40.0]);
+    let pose = Pose { at: Point3 { x: mm(at.0 + jitter), y: Length::ZERO, z: mm(at.1) }, faces, up: Towards::Up };
+    let number = chance.below(7);
+    Port {
+        name: format!("{role:?}-{end:?}").to_lowercase(),
+        role,
+        end,
+        pose: (!chance.seldom()).then_some(pose),
+        parts: if chance.once_in(2) { vec![format!("p{number}")] } else { Vec::new() },
+        serials: if chance.seldom() { Serials { first: Some(100), last: None } } else { Serials::default() },
+        tolerance: if chance.once_in(3) { Some(mm(0.05)) } else { None },
+        source: Source::Drawing,
+        kind: kind(chance, role, end),
+    }
+}
+
+/// Ports, each there as often as `in_ten` says.
+fn ports(chance: &Chance, wanted: &[(Role, End, usize)]) -> Vec<Port> {
+    let mut ports = Vec::new();
+    for &(role, end, in_ten) in wanted {
+        let usual = if in_ten > 6 { !chance.seldom() } else { chance.below(10) < in_ten };
+        if usual {
+            let (at, faces) = match (role, end) {
+                (Role::AxleAnchor, _) => ((0.0, 500.0), Towards::Right),
+                (Role::FrontAnchor, _) => ((1200.0, 500.0), Towards::Right),
+                (Role::Rack, End::Carrier) => ((-400.0, 700.0), Towards::Rear),
+                (Role::Hitch, End::Carrier) => ((-500.0, 500.0), Towards::Rear),
+                (Role::SeatDeck, End::Carrier) => ((-100.0, 900.0), Towards::Up),
+                (Role::SeatDeck, End::Carried) => ((0.0, 0.0), Towards::Down),
+                _ => ((0.0, 0.0), Towards::Front),
+            };
+            ports.push(port(chance, role, end, at, faces));
+            if chance.once_in(25) {
+                let mut second = port(chance, role, end, at, faces);
+                second.name.push_str("-2");
+                ports.push(second);
+            }
+        }
+    }
+    ports
+}
+
+fn body(chance: &Chance, id: String, mass: f64, ports: Vec<Port>) -> Body {
+    let mass = mass * chance.one(&[1.0, 1.3, 0.6, 3.0]);
+    Body {
+        mass: maybe(chance, Stated { value: Mass::from_kg(mass), plus_minus: None, source: Source::Drawing }),
+        centre_of_gravity: maybe(
+            chance,
+            Point3 { x: mm(-chance.one(&[0.0, 250.0, 700.0])), y: Length::ZERO, z: mm(300.0) },
+        ),
+        listed_with: if chance.once_in(8) { vec![format!("{}0", chance.one(&["m", "f", "i"]))] } else { Vec::new() },
+        label: id.clone(),
+        id,
+        ports,
+        ..Body::default()
+    }
+}
+
+use End::{Carried, Carrier};
+
+fn machine(chance: &Chance, at: usize) -> Machine {
+    let ports = ports(
+        chance,
+        &[
+            (Role::AxleAnchor, Carrier, 9),
+            (Role::FrontAnchor, Carrier, 9),
+            (Role::Hitch, Carrier, 9),
+            (Role::Rack, Carrier, 1),
+            (Role::SeatDeck, Carrier, 5),
+            (Role::PowerTakeOff, Carrier, 8),
+            (Role::Pressure, Carrier, 8),
+            (Role::Return, Carrier, 8),
+            (Role::Wiring, Carrier, 7),
+        ],
+    );
+    let axle = |chance: &Chance, bare: f64, rated: f64| Axle {
+        rated: maybe(chance, Mass::from_kg(rated * chance.one(&[1.0, 1.0, 0.7]))),
+        tyre_rated: chance.one(&[false, true]).then_some(Mass::from_kg(rated * 0.45)),
+        bare_load: maybe(chance, Mass::from_kg(bare)),
+        ..Axle::default()
+    };
+    Machine {
+        body: body(chance, format!("m{at}"), 1000.0, ports),
+        station: chance.one(&[Station::Open, Station::Cab]),
+        wheelbase: maybe(chance, stated(1700.0)),
+        rear: axle(chance, 600.0, 1500.0),
+        front: axle(chance, 450.0, 900.0),
+        front_axle: FrontAxle::Fixed,
+        centre_of_gravity_height: None,
+        turning_radius: None,
+        roll_over_bar: None,
+        cab_rear: None,
+        operator_seat: maybe(
+            chance,
+            OperatorSeat {
+                index_x: mm(300.0),
+                index_z: mm(900.0),
+                turns: at.is_multiple_of(2),
+                flips_forward: !at.is_multiple_of(3),
+                slides_forward: mm(100.0),
+            },
+        ),
+        hydraulics: HydraulicSupply {
+            flow: maybe(chance, Flow::from_m3_s(chance.one(&[0.0005, 0.0003, 0.001]))),
+            relief: maybe(chance, Pressure::from_pa(chance.one(&[1.7e7, 2.1e7]))),
+            outlets: maybe(chance, chance.one(&[2, 1])),
+            power_beyond: maybe(chance, true),
+        },
+        fitted: if chance.one(&[false, true]) { vec!["mower".to_owned()] } else { vec!["loader base".to_owned()] },
+    }
+}
+
+fn frame(chance: &Chance, at: usize) -> Frame {
+    let ports = ports(
+        chance,
+        &[
+            (Role::AxleAnchor, Carried, 10),
+            (Role::FrontAnchor, Carried, 8),
+            (Role::Rack, Carrier, 9),
+            (Role::SeatDeck, Carrier, 7),
+            (Role::Hitch, Carrier, 1),
+        ],
+    );
+    Frame {
+        body: body(chance, format!("f{at}"), 80.0, ports),
+        stations: chance.one(&[vec![Station::Open, Station::Cab], vec![Station::Open], vec![]]),
+        excludes: if chance.one(&[false, true]) { vec!["mower".to_owned()] } else { Vec::new() },
+        requires: if chance.once_in(5) { vec!["loader base".to_owned()] } else { Vec::new() },
+    }
+}
+
+fn seat(chance: &Chance, at: usize) -> Seat {
+    let kind = chance.one(&[SeatKind::Separate, SeatKind::Turning, SeatKind::ImplementsOwn, SeatKind::Forward]);
+    let own = matches!(kind, SeatKind::Turning | SeatKind::Forward);
+    let ports =
+        if own { Vec::new() } else { ports(chance, &[(Role::SeatDeck, Carried, 9), (Role::Wiring, Carried, 3)]) };
+    Seat {
+        body: body(chance, format!("s{at}"), 20.0, ports),
+        kind,
+        supplied_with: chance.one(&[
+            SuppliedWith::Kit,
+            SuppliedWith::Frame,
+            SuppliedWith::Implement,
+            SuppliedWith::Machine,
+        ]),
+        stations: chance.one(&[vec![], vec![Station::Open]]),
+        index_point: maybe(chance, (mm(0.0), mm(500.0))),
+        swivel_radius: None,
+        front_seat: if kind == SeatKind::Turning {
+            FrontSeatEffect::Turns
+        } else {
+            chance.one(&[
+                FrontSeatEffect::None,
+                FrontSeatEffect::FlipsForward,
+                FrontSeatEffect::SlidesForward(mm(80.0)),
+                FrontSeatEffect::ComesOff,
+            ])
+        },
+        least_room: maybe(chance, mm(150.0)),
+        greatest_reach: maybe(chance, mm(900.0)),
+        presence_switch: maybe(chance, !chance.once_in(4)),
+    }
+}
+
+fn implement(chance: &Chance, at: usize) -> Implement {
+    let on_rack = chance.once_in(2);
+    let (rack, hitch) = if on_rack { (10, 1) } else { (0, 10) };
+    let ports = ports(
+        chance,
+        &[
+            (Role::Rack, Carried, rack),
+            (Role::Hitch, Carried, hitch),
+            (Role::PowerTakeOff, Carried, 2),
+            (Role::Pressure, Carried, 4),
+            (Role::Return, Carried, 4),
+            (Role::CaseDrain, Carried, 1),
+            (Role::Wiring, Carried, 2),
+            (Role::SeatDeck, Carrier, 2),
+        ],
+    );
+    let hydraulics = chance.once_in(2).then(|| HydraulicNeed {
+        flow_min: Some(Flow::from_m3_s(0.0004)),
+        flow_max: chance.once_in(2).then_some(Flow::from_m3_s(0.0009)),
+        pressure_min: None,
+        pressure_max: chance.once_in(2).then_some(Pressure::from_pa(1.9e7)),
+        outlets: chance.one(&[2, 1]),
+        power_beyond: chance.once_in(4),
+    });
+    Implement {
+        body: body(chance, format!("i{at}"), 220.0, ports),
+        kind: chance.one(&[ImplementKind::Flail, ImplementKind::DiggingArm, ImplementKind::Forks]),
+        mount: if on_rack { Mount::Rack } else { Mount::ThreePoint },
+        arm: None,
+        console: maybe(chance, Point3 { x: mm(100.0), y: Length::ZERO, z: mm(400.0) }),
+        worked_from_seat: chance.one(&[false, true]),
+        hydraulics,
+        power_least: chance.once_in(4).then_some(Power::from_w(chance.one(&[15_000.0, 25_000.0]))),
+        power_most: chance.once_in(4).then_some(Power::from_w(18_000.0)),
+        own_seat: chance.once_in(3),
+        transport_width: None,
+    }
+}
+
+fn adapter(chance: &Chance, at: usize) -> Adapter {
+    let role = chance.one(&[Role::Rack, Role::SeatDeck, Role::Hitch, Role::AxleAnchor]);
+    let other = chance.one(&[role, Role::Rack, Role::Hitch]);
+    let ports = ports(chance, &[(role, Carried, 10), (other, Carrier, 10)]);
+    let sleeve = chance.once_in(3).then_some(Sleeve { outer: mm(27.8), inner: mm(25.3), count: 1 });
+    Adapter { body: body(chance, format!("a{at}"), 15.0, ports), work: Work::default(), sleeve }
+}
+
+fn guide(chance: &Chance, counts: [usize; 4]) -> Guide {
+    fn named<T>(chance: &Chance, make: impl Fn(usize) -> T, count: usize) -> Named<T> {
+        if chance.once_in(3) { Named::Any } else { Named::This(make(chance.below(count))) }
+    }
+    let rows = (0..chance.below(3))
+        .map(|_| GuideRow {
+            machine: named(chance, MachineId::at, counts[0]),
+            frame: if chance.once_in(4) { Named::Without } else { named(chance, FrameId::at, counts[1] - 1) },
+            seat: named(chance, SeatId::at, counts[2]),
+            implement: named(chance, ImplementId::at, counts[3]),
+        })
+        .collect();
+    Guide { rows, ..Guide::default() }
+}
+
+/// A catalogue.
+pub fn catalogue(chance: &Chance) -> Catalogue {
+    let mut catalogue = Catalogue {
+        machines: (0..=chance.below(4)).map(|at| machine(chance, at)).collect(),
+        frames: (0..=chance.below(3)).map(|at| frame(chance, at)).collect(),
+        seats: (0..=chance.below(3)).map(|at| seat(chance, at)).collect(),
+        implements: (0..=chance.below(4)).map(|at| implement(chance, at)).collect(),
+        adapters: (0..chance.below(4)).map(|at| adapter(chance, at)).collect(),
+        ..Catalogue::default()
+    };
+    for number in 0..4 {
+        let by = vec![format!("p{}", chance.below(7))];
+        let replaced = chance.once_in(2).then_some(Replacement { by, both_ways: number % 2 == 0 });
+        let number = format!("p{number}");
+        catalogue.parts.insert(number.clone(), Part { number, name: String::new(), replaced });
+    }
+    if chance.once_in(2) {
+        catalogue.guide = Some(guide(chance, options(&catalogue)));
+    }
+    catalogue
+}
+
+/// A partial build of a catalogue, sometimes with adapters, changes and measurements.
+pub fn build(chance: &Chance, catalogue: &Catalogue) -> Build {
+    let mut build = Build::default();
+    for step in Step::ALL {
+        if chance.once_in(3) {
+            step.choose(&mut build, chance.below(options(catalogue)[step as usize]));
+        }
+    }
+    if chance.once_in(2) {
+        return build;
+    }
+    if !catalogue.adapters.is_empty() {
+        for _ in 0..chance.below(4) {
+            build.adapters.push(AdapterId::at(chance.below(catalogue.adapters.len())));
+        }
+    }
+    let items: Vec<ItemRef> = catalogue.items().collect();
+    for _ in 0..chance.below(4) {
+        let item = chance.one(&items);
+        let Some(port) = catalogue.body(item).ports.first().map(|port| port.name.clone()) else { continue };
+        match chance.below(6) {
+            0 => build.changes.push(chance.one(&[
+                Change::FrontSeatForward,
+                Change::TakeOff("mower".to_owned()),
+                Change::PutOn("loader base".to_owned()),
+                Change::Ballast { mass: Mass::from_kg(100.0), x: mm(2000.0) },
+            ])),
+            1 => build.changes.push(Change::Drill { item, port }),
+            2 => build.changes.push(Change::OpenUp { item, port, by: mm(1.0) }),
+            3 => {
+                let what = if chance.once_in(2) { port } else { format!("{port}/hole-1") };
+                build.looked.insert((item, what), chance.one(&[Presence::Yes, Presence::No]));
+            }
+            4 => {
+                build.serials.insert(item, chance.one(&[50, 150]));
+            }
+            _ => build.measured.push(Measurement {
+                item,
+                port,
+                dimension: chance
+                    .one(&["spread", "hole-2-u", "at-x", "diameter", "point-1-diameter"].map(str::to_owned)),
+                value: mm(chance.one(&[100.0, 100.3, 500.5, 25.6, 140.0])),
+                tool: Tool::Caliper,
+                plus_minus: None,
+                note: String::new(),
+            }),
+        }
+    }
+    build
+}
