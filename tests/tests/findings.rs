@@ -4,6 +4,8 @@
 
 #[path = "findings/case.rs"]
 mod case;
+#[path = "findings/clearance.rs"]
+mod clearance;
 #[path = "findings/holes.rs"]
 mod holes;
 #[path = "findings/whole.rs"]
@@ -14,7 +16,7 @@ use fitup_core::fit::CODES;
 use fitup_tests::yard::Yard;
 
 /// The codes that have their three tests.
-const TESTED: [&[&str]; 2] = [holes::CODES, whole::CODES];
+const TESTED: [&[&str]; 3] = [clearance::CODES, holes::CODES, whole::CODES];
 
 #[test]
 fn a_code_is_tested_once_and_is_a_code() {

@@ -24,8 +24,13 @@ const CODED: &[(&str, &str, &str)] = &[
 /// Figures that are coded words and never shown.
 const CHOICES: &[&str] = &["bar", "rule", "need", "has", "kind", "reason"];
 
-/// Figures whose words may be coded: kinds of port, rotations.
-const PERHAPS_CODED: &[(&str, &str)] = &[("carrier", "carrier-name"), ("carried", "carried-name")];
+/// Figures whose words may be coded: kinds of port, rotations, parts that a row does not name.
+const PERHAPS_CODED: &[(&str, &str)] = &[
+    ("carrier", "carrier-name"),
+    ("carried", "carried-name"),
+    ("shape", "shape-name"),
+    ("other-shape", "other-shape-name"),
+];
 
 impl Words {
     /// What a figure puts into a text: its value and, for a coded word, the name to show.
@@ -43,7 +48,7 @@ impl Words {
                 return;
             }
             if let Some((_, shown)) = PERHAPS_CODED.iter().find(|(coded, _)| *coded == name) {
-                let text = ["port-kind-", "rotation-"]
+                let text = ["port-kind-", "rotation-", "shape-"]
                     .iter()
                     .map(|start| format!("{start}{label}"))
                     .find(|key| self.has(key))

@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use super::lay::{Lay, Lays};
 use super::lineage::{PartSets, SetId};
 use super::outline::{FlatShape, flat_shapes};
+use super::solid::Solids;
 use super::terms::Kept;
 use crate::item::{Catalogue, End, FrameId, ImplementId, ItemRef, MachineId, Named, Role, SeatId, View};
 use crate::quantity::Length;
@@ -20,6 +21,7 @@ pub struct Desk {
     pairs: BTreeMap<(ItemRef, ItemRef), ListedBy>,
     listings: BTreeMap<Role, Vec<Listing>>,
     outlines: BTreeMap<ItemRef, Vec<FlatShape>>,
+    solids: BTreeMap<ItemRef, Solids>,
     lays: Lays,
     /// What the last search for completions worked out.
     kept: Kept,
@@ -71,10 +73,12 @@ impl Desk {
         }
         sets.link(&catalogue.parts);
         let pairs = listed_pairs(&catalogue);
-        let outlines = catalogue.items().map(|item| (item, flat_shapes(&catalogue, item))).collect();
+        let outlines: BTreeMap<ItemRef, Vec<FlatShape>> =
+            catalogue.items().map(|item| (item, flat_shapes(&catalogue, item))).collect();
+        let solids = outlines.iter().map(|(&item, shapes)| (item, Solids::of(&catalogue, item, shapes))).collect();
         let lays = Lays::of(&catalogue);
         let (listings, kept) = (BTreeMap::new(), Kept::default());
-        let mut desk = Self { catalogue, sets, port_sets, pairs, listings, outlines, lays, kept };
+        let mut desk = Self { catalogue, sets, port_sets, pairs, listings, outlines, solids, lays, kept };
         desk.listings = desk.find_listings();
         desk
     }
@@ -87,6 +91,11 @@ impl Desk {
     /// An item's flattened shapes, arms in their transport pose.
     pub fn outline(&self, item: ItemRef) -> &[FlatShape] {
         self.outlines.get(&item).map_or(&[], Vec::as_slice)
+    }
+
+    /// What of an item others have to keep clear of.
+    pub(super) fn solids(&self, item: ItemRef) -> Option<&Solids> {
+        self.solids.get(&item)
     }
 
     /// The foremost x of an item's side outline, in its own axes.

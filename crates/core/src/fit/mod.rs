@@ -23,6 +23,7 @@ mod measured;
 mod outline;
 mod parts;
 mod rule;
+mod solid;
 mod terms;
 
 pub use answer::{Answer, ComeBy, EndAngle, Footprint, Joint, Overlay, OverlayHole, PartsLine, PartsToBuy};

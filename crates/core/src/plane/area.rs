@@ -95,42 +95,32 @@ pub fn overlap_somewhere(a: &Run, b: &Run) -> bool {
         || b.first().is_some_and(|&point| holds(a, point))
 }
 
-/// A map of the plane onto itself.
-type Turn = fn((f64, f64)) -> (f64, f64);
-
-/// By how much two runs overlap: the shortest way along one of the axes that parts them; 0 where they do not overlap.
-///
-/// Never less than what is needed; where a run is hollow it may be more, since hollows count as filled.
+/// By how much two runs overlap: the smaller extent, along one of the axes, of what they have in common; 0 where they do not
+/// overlap.
 pub fn overlap(a: &Run, b: &Run) -> f64 {
     if !overlap_somewhere(a, b) {
         return 0.0;
     }
-    let turns: [Turn; 4] = [|(x, y)| (x, y), |(x, y)| (-x, y), |(x, y)| (y, x), |(x, y)| (-y, x)];
-    let ways = turns.iter().map(|turn| {
-        let turned = |run: &Run| run.iter().map(|&point| turn(point)).collect::<Vec<_>>();
-        push(&turned(a), &turned(b))
-    });
-    ways.fold(f64::INFINITY, f64::min).max(0.0)
+    let (Some(first), Some(second)) = (Bounds::of(a.iter().copied()), Bounds::of(b.iter().copied())) else {
+        return 0.0;
+    };
+    let Some(within) = first.common(second, 0.0) else { return 0.0 };
+    let (of_a, of_b) = (edges_in(a, within), edges_in(b, within));
+    let mut corners: Vec<(f64, f64)> = Vec::new();
+    for &edge in &of_a {
+        corners.extend(of_b.iter().filter(|&&other| cross(edge, other)).map(|&other| crossing(edge, other)));
+    }
+    corners.extend(of_a.iter().map(|edge| edge[0]).filter(|&point| holds(b, point)));
+    corners.extend(of_b.iter().map(|edge| edge[0]).filter(|&point| holds(a, point)));
+    Bounds::of(corners).map_or(0.0, |common| (common.most.0 - common.least.0).min(common.most.1 - common.least.1))
 }
 
-/// How far `b` has to move down the first axis to be free of `a`: at every height both have, from the greatest of `b` to the
-/// least of `a`.
-fn push(a: &Run, b: &Run) -> f64 {
-    let mut most = f64::NEG_INFINITY;
-    for edge in edges(a) {
-        for other in edges(b) {
-            let (low, high) = (
-                edge[0].1.min(edge[1].1).max(other[0].1.min(other[1].1)),
-                edge[0].1.max(edge[1].1).min(other[0].1.max(other[1].1)),
-            );
-            if low <= high {
-                for at in [low, high] {
-                    most = most.max(along(other, at, f64::max) - along(edge, at, f64::min));
-                }
-            }
-        }
-    }
-    most
+/// Where two edges cross that do.
+fn crossing([a, b]: Edge, [c, d]: Edge) -> (f64, f64) {
+    let (dx, dy) = (d.0 - c.0, d.1 - c.1);
+    let (from, to) = (dx * (a.1 - c.1) - dy * (a.0 - c.0), dx * (b.1 - c.1) - dy * (b.0 - c.0));
+    let t = from / (from - to);
+    (a.0 + (b.0 - a.0) * t, a.1 + (b.1 - a.1) * t)
 }
 
 /// First axis of an edge at a height it has; of a level one, the end that `choose` prefers.
@@ -198,6 +188,24 @@ pub fn between_x(run: &Run, from: f64, to: f64) -> Vec<(f64, f64)> {
     cut(cut(run.to_vec(), from, 1.0), to, -1.0)
 }
 
+/// A run with fewer points: every point left out lies within `off` of the run that is left. The ends stay.
+#[must_use]
+pub fn simplified(run: &Run, off: f64) -> Vec<(f64, f64)> {
+    let mut kept: Vec<(f64, f64)> = run.first().copied().into_iter().collect();
+    let mut from = 0;
+    while from + 1 < run.len() {
+        // As far on as all that is passed over stays near.
+        let is_near = |to: usize| run[from + 1..to].iter().all(|&point| from_edge(point, [run[from], run[to]]) <= off);
+        let mut to = from + 1;
+        while to + 1 < run.len() && is_near(to + 1) {
+            to += 1;
+        }
+        kept.push(run[to]);
+        from = to;
+    }
+    kept
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -219,7 +227,7 @@ mod tests {
     #[test]
     fn one_area_inside_another_overlaps_though_no_edges_cross() {
         assert!(overlap_somewhere(&square(0.0, 0.0, 10.0), &square(4.0, 4.0, 1.0)));
-        assert!((overlap(&square(0.0, 0.0, 10.0), &square(1.0, 4.0, 1.0)) - 2.0).abs() < 1e-12);
+        assert!((overlap(&square(0.0, 0.0, 10.0), &square(1.0, 4.0, 1.0)) - 1.0).abs() < 1e-12);
         let open: Vec<_> = square(0.0, 0.0, 10.0)[..4].to_vec();
         assert!(!overlap_somewhere(&open, &square(4.0, 4.0, 1.0)), "an open run has no inside");
     }
@@ -242,10 +250,10 @@ mod tests {
     }
 
     #[test]
-    fn crossing_bars_overlap_by_the_thinner_way_out() {
+    fn crossing_bars_overlap_by_what_they_have_in_common() {
         let flat = vec![(0.0, 0.0), (10.0, 0.0), (10.0, 1.0), (0.0, 1.0), (0.0, 0.0)];
         let upright = vec![(4.0, -5.0), (5.0, -5.0), (5.0, 5.0), (4.0, 5.0), (4.0, -5.0)];
-        assert!((overlap(&flat, &upright) - 5.0).abs() < 1e-12);
+        assert!((overlap(&flat, &upright) - 1.0).abs() < 1e-12);
     }
 
     #[test]
@@ -254,6 +262,21 @@ mod tests {
         assert_eq!(Bounds::of(strip.iter().copied()), Some(Bounds { least: (2.0, 0.0), most: (3.0, 10.0) }));
         assert_eq!(strip.first(), strip.last());
         assert!(between_x(&square(0.0, 0.0, 1.0), 2.0, 3.0).is_empty());
+    }
+
+    #[test]
+    fn a_simplified_circle_stays_near_and_closed() {
+        let circle: Vec<(f64, f64)> = (0..=360)
+            .map(|degree| libm::sincos(f64::from(degree % 360).to_radians()))
+            .map(|(sin, cos)| (cos, sin))
+            .collect();
+        let few = simplified(&circle, 0.01);
+        assert!(few.len() < 40 && few.first() == few.last(), "{}", few.len());
+        for &point in &circle {
+            assert!(edges(&few).any(|edge| from_edge(point, edge) <= 0.01));
+        }
+        assert_eq!(simplified(&square(0.0, 0.0, 1.0), 0.01), square(0.0, 0.0, 1.0));
+        assert!(simplified(&[], 0.01).is_empty());
     }
 
     #[test]

@@ -9,6 +9,6 @@ mod circle;
 mod point;
 
 pub use arc::Arc;
-pub use area::{Bounds, between_x, gap, overlap, overlap_somewhere};
+pub use area::{Bounds, between_x, gap, overlap, overlap_somewhere, simplified};
 pub use circle::Circle;
 pub use point::Point;

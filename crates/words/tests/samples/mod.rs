@@ -129,6 +129,11 @@ pub fn samples() -> Vec<Finding> {
             .with("item", Value::Item(ARM))
             .with("overlap", mm(85.0))
             .with("bar", label("up")),
+        about("bar-in-the-way", Subject::Clearance(ARM, MACHINE), BoltsUp)
+            .with("item", Value::Item(ARM))
+            .with("overlap", mm(60.0))
+            .with("bar", label("stays-up"))
+            .caution(Caution::RollOverBarUp),
         about("clearance-hit", Subject::Clearance(ARM, SEAT), WontMount)
             .with("item", Value::Item(ARM))
             .with("other", Value::Item(SEAT))
@@ -142,6 +147,15 @@ pub fn samples() -> Vec<Finding> {
             .with("other-shape", label("backrest"))
             .with("gap", mm(12.0))
             .with("wanted", mm(25.0)),
+        about("clearance-hit", Subject::Clearance(ARM, MACHINE), CheckFirst)
+            .with("item", Value::Item(ARM))
+            .with("other", Value::Item(MACHINE))
+            .with("shape", label("Left stabiliser"))
+            .with("other-shape", label("rear-tyre"))
+            .with("overlap", mm(12.0)),
+        about("clearance-unknown", Subject::Item(ARM), CheckFirst)
+            .with("missing", label("outline"))
+            .check(find_out(ARM, "outline")),
         joint("closure-meets", Role::FrontAnchor, BoltsUp)
             .with("margin", mm(1.1))
             .with("worst-case", mm(0.8))
@@ -182,6 +196,14 @@ pub fn samples() -> Vec<Finding> {
             .with("line", label("case-drain"))
             .with("missing", label("size"))
             .check(measure(ARM, "drain hose", "size", None)),
+        about("frame-in-the-ground", Subject::Item(FRAME), WontMount)
+            .with("item", Value::Item(FRAME))
+            .with("below", mm(40.0)),
+        about("frame-low", Subject::Item(FRAME), CheckFirst)
+            .with("item", Value::Item(FRAME))
+            .with("height", mm(70.0))
+            .with("wanted", mm(100.0))
+            .check(Check::Look { item: FRAME, what: "underside".to_owned() }),
         about("frame-idle", Subject::Item(FRAME), CheckFirst)
             .with("item", Value::Item(FRAME))
             .with("other", Value::Item(ARM))
@@ -536,7 +558,10 @@ pub fn samples() -> Vec<Finding> {
             .check(find_out(SEAT, "supplier")),
         about("station-differs", Subject::Item(FRAME), WontMount).with("station", label("open")),
         about("station-unknown", Subject::Item(FRAME), CheckFirst).check(find_out(FRAME, "stations")),
-        about("swivel-hits", Subject::Operator, WontMount).with("radius", mm(520.0)).with("room", mm(470.0)),
+        about("swivel-hits", Subject::Operator, WontMount)
+            .with("radius", mm(520.0))
+            .with("room", mm(470.0))
+            .with("item", Value::Item(ARM)),
         about("tyre-overloaded", Subject::Loads, WontMount)
             .with("axle", label("rear"))
             .with("load", kg(740.0))

@@ -34,18 +34,28 @@ axle-within-rating = { $axle ->
         [front] Vorderachse
        *[rear] Hinterachse
     }: Last { $load }, zulässig { $rated }, { $left } frei.
-bar-in-the-way = Überrollbügel und { $item } sind einander im Weg.
-    .short = Überrollbügel im Weg
+bar-in-the-way = { $bar ->
+    [stays-up] Mit { $item } lässt sich der Überrollbügel nicht klappen.
+   *[up] Überrollbügel und { $item } sind einander im Weg.
+}
+    .short = { $bar ->
+        [stays-up] Überrollbügel bleibt oben
+       *[up] Überrollbügel im Weg
+    }
     .workshop = { $bar ->
-        [folded] Der geklappte Überrollbügel
-       *[up] Der aufgestellte Überrollbügel
-    } überschneidet { $item } um { $overlap }.
+        [stays-up] Geklappt würde der Überrollbügel { $item } um { $overlap } überschneiden.
+        [folded] Der geklappte Überrollbügel überschneidet { $item } um { $overlap }.
+       *[up] Der aufgestellte Überrollbügel überschneidet { $item } um { $overlap }.
+    }
 clearance-hit = { $item } und { $other } sind einander im Weg.
     .short = { $item } stößt an { $other }
-    .workshop = { $shape } von { $item } überschneidet { $other-shape } von { $other } um { $overlap }.
+    .workshop = { $shape-name } von { $item } überschneidet { $other-shape-name } von { $other } um { $overlap }.
 clearance-tight = { $item } kommt { $other } nahe.
     .short = { $item } nahe an { $other }
-    .workshop = { $shape } von { $item } zu { $other-shape } von { $other }: { $gap } Abstand, gewünscht { $wanted }.
+    .workshop = { $shape-name } von { $item } zu { $other-shape-name } von { $other }: { $gap } Abstand, gewünscht { $wanted }.
+clearance-unknown = Eines der beiden ist nicht gezeichnet; ob sie einander frei lassen, kann noch niemand sagen.
+    .short = Umriss nicht angegeben
+    .workshop = { $missing-of }: { $missing-name } nicht angegeben.
 closure-meets = An der Hinterachse angeschraubt, trifft { $b } auch die vordere Befestigung von { $a }.
     .short = Trifft die vordere Befestigung
     .workshop = Vordere Befestigung: Abweichung { $off-by }, Reserve { $margin }, ungünstigster Fall ±{ $worst-case }{ $slot ->
@@ -76,6 +86,12 @@ coupler-fits = Die Hydraulikkupplungen passen zusammen.
 coupler-unknown = Eine der Hydraulikkupplungen ist nicht angegeben.
     .short = Kupplung nicht angegeben
     .workshop = { $roles-name } von { $missing-of }: { $missing-name } nicht angegeben.
+frame-in-the-ground = { $item } würde in den Boden reichen.
+    .short = Reicht in den Boden
+    .workshop = Der tiefste Punkt von { $item } liegt { $below } unter dem Boden.
+frame-low = { $item } hängt tief über dem Boden.
+    .short = Tief über dem Boden
+    .workshop = Der tiefste Punkt von { $item } liegt { $height } über dem Boden; gewünscht sind { $wanted }.
 frame-idle = { $item } bleibt leer: { $other } hängt dahinter am Dreipunktanbau.
     .short = An { $item } hängt nichts
     .workshop = { $other } hängt am Dreipunktanbau und nichts an { $item }. Den Rahmen abnehmen oder ein Anbaugerät oder einen Adapter für seine Geräteaufnahme wählen.
@@ -455,9 +471,9 @@ station-differs = { $station ->
 station-unknown = Es ist nicht angegeben, ob dieser Rahmen für offene Maschinen oder für Kabinen ist.
     .short = Offen oder Kabine nicht angegeben
     .workshop = { $a }: Fahrerplätze nicht angegeben.
-swivel-hits = Der Sitz stößt beim Drehen an.
+swivel-hits = Der Sitz stößt beim Drehen an { $item }.
     .short = Sitz stößt beim Drehen an
-    .workshop = Drehsitz: braucht einen Radius von { $radius }; frei sind { $room }.
+    .workshop = Drehsitz: braucht einen Radius von { $radius }; bis { $item } sind es { $room }.
 tyre-overloaded = { $axle ->
     [front] Die Vorderreifen müssten mehr tragen, als für sie zulässig ist.
    *[rear] Die Hinterreifen müssten mehr tragen, als für sie zulässig ist.

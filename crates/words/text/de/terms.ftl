@@ -69,3 +69,6 @@ caution-tie-down = Die Maschine mit dafür zugelassenen Zurrmitteln an den Punkt
     .title = Ladungssicherung
 caution-road-limits = Grenzen für Masse, Breite, Länge und Tempo auf der Straße sind von Ort zu Ort verschieden. Vor der Fahrt die örtlichen prüfen.
     .title = Straßenverkehr
+
+shape-rear-tyre = Hinterreifen
+shape-front-tyre = Vorderreifen

@@ -42,18 +42,28 @@ axle-within-rating = { $axle ->
         [front] Front axle
        *[rear] Rear axle
     }: load { $load }, rated { $rated }, { $left } left.
-bar-in-the-way = The roll-over bar and { $item } are in each other’s way.
-    .short = Roll-over bar in the way
+bar-in-the-way = { $bar ->
+    [stays-up] With { $item } on, the roll-over bar cannot be folded down.
+   *[up] The roll-over bar and { $item } are in each other’s way.
+}
+    .short = { $bar ->
+        [stays-up] Roll-over bar stays up
+       *[up] Roll-over bar in the way
+    }
     .workshop = { $bar ->
-        [folded] The folded roll-over bar
-       *[up] The standing roll-over bar
-    } overlaps { $item } by { $overlap }.
+        [stays-up] Folded, the roll-over bar would overlap
+        [folded] The folded roll-over bar overlaps
+       *[up] The standing roll-over bar overlaps
+    } { $item } by { $overlap }.
 clearance-hit = { $item } and { $other } are in each other’s way.
     .short = { $item } hits { $other }
-    .workshop = { $shape } of { $item } overlaps { $other-shape } of { $other } by { $overlap }.
+    .workshop = { $shape-name } of { $item } overlaps { $other-shape-name } of { $other } by { $overlap }.
 clearance-tight = { $item } comes close to { $other }.
     .short = { $item } close to { $other }
-    .workshop = { $shape } of { $item } to { $other-shape } of { $other }: { $gap } between them, { $wanted } wanted.
+    .workshop = { $shape-name } of { $item } to { $other-shape-name } of { $other }: { $gap } between them, { $wanted } wanted.
+clearance-unknown = Nothing is drawn of one of the two, so nobody can say yet whether they keep clear of each other.
+    .short = Outline not stated
+    .workshop = { $missing-of }: { $missing-name } not stated.
 closure-meets = Bolted at the rear axle, { $b } also meets the front anchor of { $a }.
     .short = Meets the front anchor
     .workshop = Front anchor: off by { $off-by }, margin { $margin }, worst case ±{ $worst-case }{ $slot ->
@@ -84,6 +94,12 @@ coupler-fits = The hydraulic couplings match.
 coupler-unknown = One of the hydraulic couplings is not stated.
     .short = Coupling not stated
     .workshop = { $roles-name } of { $missing-of }: { $missing-name } not stated.
+frame-in-the-ground = { $item } would reach into the ground.
+    .short = Reaches into the ground
+    .workshop = The lowest point of { $item } lies { $below } below the ground.
+frame-low = { $item } hangs low over the ground.
+    .short = Low over the ground
+    .workshop = The lowest point of { $item } is { $height } over the ground; { $wanted } is wanted.
 frame-idle = { $item } stays empty: { $other } hangs on the three-point hitch behind it.
     .short = Nothing hangs on { $item }
     .workshop = { $other } hangs on the hitch and nothing on { $item }. Take the frame off, or choose an implement or adapter that its rack carries.
@@ -463,9 +479,9 @@ station-differs = { $station ->
 station-unknown = It is not stated whether this frame is for open machines or for cabs.
     .short = Open or cab not stated
     .workshop = { $a }: stations not stated.
-swivel-hits = The seat strikes something when it turns.
+swivel-hits = The seat strikes { $item } when it turns.
     .short = Seat strikes when it turns
-    .workshop = Turning seat: sweeps a radius of { $radius }; { $room } is free.
+    .workshop = Turning seat: sweeps a radius of { $radius }; up to { $item } there are { $room }.
 tyre-overloaded = { $axle ->
     [front] The front tyres would carry more than they are rated for.
    *[rear] The rear tyres would carry more than they are rated for.

@@ -72,3 +72,6 @@ caution-tie-down = Tie the machine down with lashings rated for it, at the point
     .title = Tie-down
 caution-road-limits = Limits of mass, width, length and speed on the road differ by place. Check the local ones before you drive.
     .title = Road limits
+
+shape-rear-tyre = Rear tyre
+shape-front-tyre = Front tyre

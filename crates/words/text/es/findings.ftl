@@ -34,18 +34,28 @@ axle-within-rating = { $axle ->
         [front] Eje delantero
        *[rear] Eje trasero
     }: carga { $load }, admisible { $rated }, quedan { $left }.
-bar-in-the-way = El arco antivuelco y { $item } se estorban.
-    .short = El arco antivuelco estorba
+bar-in-the-way = { $bar ->
+    [stays-up] Con { $item } montado, el arco antivuelco no se puede plegar.
+   *[up] El arco antivuelco y { $item } se estorban.
+}
+    .short = { $bar ->
+        [stays-up] El arco antivuelco queda levantado
+       *[up] El arco antivuelco estorba
+    }
     .workshop = { $bar ->
-        [folded] El arco antivuelco plegado
-       *[up] El arco antivuelco levantado
-    } se solapa { $overlap } con { $item }.
+        [stays-up] Plegado, el arco antivuelco se solaparía { $overlap } con { $item }.
+        [folded] El arco antivuelco plegado se solapa { $overlap } con { $item }.
+       *[up] El arco antivuelco levantado se solapa { $overlap } con { $item }.
+    }
 clearance-hit = { $item } y { $other } se estorban.
     .short = { $item } choca con { $other }
-    .workshop = { $shape } de { $item } se solapa { $overlap } con { $other-shape } de { $other }.
+    .workshop = { $shape-name } de { $item } se solapa { $overlap } con { $other-shape-name } de { $other }.
 clearance-tight = { $item } queda cerca de { $other }.
     .short = { $item } cerca de { $other }
-    .workshop = { $shape } de { $item } a { $other-shape } de { $other }: quedan { $gap }, se piden { $wanted }.
+    .workshop = { $shape-name } de { $item } a { $other-shape-name } de { $other }: quedan { $gap }, se piden { $wanted }.
+clearance-unknown = Uno de los dos no está dibujado, así que aún no se puede decir si se estorban.
+    .short = Contorno sin datos
+    .workshop = { $missing-of }: no consta { $missing-name }.
 closure-meets = Atornillado al eje trasero, { $b } también coincide con el anclaje delantero de { $a }.
     .short = Coincide con el anclaje delantero
     .workshop = Anclaje delantero: desviación { $off-by }, margen { $margin }, peor caso ±{ $worst-case }{ $slot ->
@@ -76,6 +86,12 @@ coupler-fits = Los acopladores hidráulicos coinciden.
 coupler-unknown = No consta uno de los acopladores hidráulicos.
     .short = Acoplador sin datos
     .workshop = { $roles-name } de { $missing-of }: no consta { $missing-name }.
+frame-in-the-ground = { $item } se metería en el suelo.
+    .short = Se mete en el suelo
+    .workshop = El punto más bajo de { $item } queda { $below } por debajo del suelo.
+frame-low = { $item } cuelga cerca del suelo.
+    .short = Cerca del suelo
+    .workshop = El punto más bajo de { $item } queda a { $height } del suelo; se piden { $wanted }.
 frame-idle = { $item } queda vacío: { $other } cuelga del enganche de tres puntos, detrás.
     .short = De { $item } no cuelga nada
     .workshop = { $other } cuelga del enganche y nada de { $item }. Quitar el bastidor o elegir un implemento o un adaptador que entre en su soporte trasero.
@@ -455,9 +471,9 @@ station-differs = { $station ->
 station-unknown = No consta si este bastidor es para máquinas abiertas o para cabinas.
     .short = Abierta o cabina, sin datos
     .workshop = { $a }: no constan los puestos.
-swivel-hits = El asiento golpea algo al girar.
+swivel-hits = El asiento golpea { $item } al girar.
     .short = El asiento golpea al girar
-    .workshop = Asiento giratorio: barre un radio de { $radius }; hay { $room } libres.
+    .workshop = Asiento giratorio: barre un radio de { $radius }; hasta { $item } hay { $room }.
 tyre-overloaded = { $axle ->
     [front] Los neumáticos delanteros llevarían más carga de la admisible.
    *[rear] Los neumáticos traseros llevarían más carga de la admisible.

@@ -69,3 +69,6 @@ caution-tie-down = Amarre la máquina con amarres aptos para ella en los puntos 
     .title = Amarre
 caution-road-limits = Los límites de masa, anchura, longitud y velocidad en carretera varían según el lugar. Compruebe los locales antes de circular.
     .title = Límites en carretera
+
+shape-rear-tyre = Neumático trasero
+shape-front-tyre = Neumático delantero

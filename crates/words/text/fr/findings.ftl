@@ -34,18 +34,28 @@ axle-within-rating = { $axle ->
         [front] Essieu avant
        *[rear] Essieu arrière
     } : charge { $load }, admissible { $rated }, reste { $left }.
-bar-in-the-way = L’arceau et { $item } se gênent.
-    .short = L’arceau gêne
+bar-in-the-way = { $bar ->
+    [stays-up] Avec { $item } monté, l’arceau ne peut pas être rabattu.
+   *[up] L’arceau et { $item } se gênent.
+}
+    .short = { $bar ->
+        [stays-up] L’arceau reste relevé
+       *[up] L’arceau gêne
+    }
     .workshop = { $bar ->
-        [folded] L’arceau rabattu
-       *[up] L’arceau relevé
-    } chevauche { $item } de { $overlap }.
+        [stays-up] Rabattu, l’arceau chevaucherait { $item } de { $overlap }.
+        [folded] L’arceau rabattu chevauche { $item } de { $overlap }.
+       *[up] L’arceau relevé chevauche { $item } de { $overlap }.
+    }
 clearance-hit = { $item } et { $other } se gênent.
     .short = { $item } touche { $other }
-    .workshop = { $shape } de { $item } chevauche { $other-shape } de { $other } de { $overlap }.
+    .workshop = { $shape-name } de { $item } chevauche { $other-shape-name } de { $other } de { $overlap }.
 clearance-tight = { $item } passe près de { $other }.
     .short = { $item } près de { $other }
-    .workshop = De { $shape } de { $item } à { $other-shape } de { $other } : { $gap } d’écart, { $wanted } souhaités.
+    .workshop = De { $shape-name } de { $item } à { $other-shape-name } de { $other } : { $gap } d’écart, { $wanted } souhaités.
+clearance-unknown = L’un des deux n’est pas dessiné ; on ne peut pas encore dire s’ils se gênent.
+    .short = Contour non indiqué
+    .workshop = { $missing-of } : { $missing-name } non indiqué.
 closure-meets = Boulonné à l’essieu arrière, { $b } tombe aussi en face de l’ancrage avant de { $a }.
     .short = Tombe sur l’ancrage avant
     .workshop = Ancrage avant : écart { $off-by }, marge { $margin }, pire cas ±{ $worst-case }{ $slot ->
@@ -76,6 +86,12 @@ coupler-fits = Les coupleurs hydrauliques vont ensemble.
 coupler-unknown = Un des coupleurs hydrauliques n’est pas indiqué.
     .short = Coupleur non indiqué
     .workshop = { $roles-name } de { $missing-of } : { $missing-name } non indiqué.
+frame-in-the-ground = { $item } entrerait dans le sol.
+    .short = Entre dans le sol
+    .workshop = Le point le plus bas de { $item } est à { $below } sous le sol.
+frame-low = { $item } pend près du sol.
+    .short = Près du sol
+    .workshop = Le point le plus bas de { $item } est à { $height } du sol ; { $wanted } souhaités.
 frame-idle = { $item } reste vide : { $other } est attelé au trois points, derrière lui.
     .short = Rien sur { $item }
     .workshop = { $other } est attelé au trois points, et rien ne pend à { $item }. Déposer le châssis, ou choisir un outil ou un adaptateur qui aille sur son support arrière.
@@ -455,9 +471,9 @@ station-differs = { $station ->
 station-unknown = Il n’est pas indiqué si ce châssis est pour machines ouvertes ou à cabine.
     .short = Ouvert ou cabine non indiqué
     .workshop = { $a } : postes non indiqués.
-swivel-hits = Le siège heurte quelque chose en pivotant.
+swivel-hits = Le siège heurte { $item } en pivotant.
     .short = Le siège heurte en pivotant
-    .workshop = Siège pivotant : balaie un rayon de { $radius } ; { $room } sont libres.
+    .workshop = Siège pivotant : balaie un rayon de { $radius } ; jusqu’à { $item } il y a { $room }.
 tyre-overloaded = { $axle ->
     [front] Les pneus avant porteraient plus que leur charge admissible.
    *[rear] Les pneus arrière porteraient plus que leur charge admissible.

@@ -69,3 +69,6 @@ caution-tie-down = Arrimez la machine avec des sangles prévues pour elle, aux p
     .title = Arrimage
 caution-road-limits = Les limites de masse, largeur, longueur et vitesse sur route diffèrent selon les lieux. Vérifiez celles du lieu avant de rouler.
     .title = Limites sur route
+
+shape-rear-tyre = Pneu arrière
+shape-front-tyre = Pneu avant

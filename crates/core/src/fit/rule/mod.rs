@@ -3,6 +3,7 @@
 mod adapter;
 mod alike;
 mod arm_on_hitch;
+mod clearance;
 mod fitted;
 mod frame_idle;
 mod front_seat;
@@ -56,6 +57,7 @@ impl Rule {
 pub(super) const RULES: &[Rule] = &[
     Rule::of_joined(adapter::rule, adapter::ALIKE),
     Rule::of_joined(arm_on_hitch::rule, arm_on_hitch::ALIKE),
+    Rule::of_whole(clearance::rule),
     Rule::of_items(fitted::rule, fitted::ALIKE),
     Rule::of_joined(frame_idle::rule, Alike::ALL),
     Rule::of_items(front_seat::rule, front_seat::ALIKE),

@@ -140,6 +140,27 @@ fn body(chance: &Chance, id: String, mass: f64, ports: Vec<Port>) -> Body {
     }
 }
 
+/// A block from the side, from corner to corner; seldom none.
+fn block(chance: &Chance, role: ShapeRole, from: (f64, f64), to: (f64, f64)) -> Vec<Shape> {
+    let corner = |x: f64, z: f64| crate::item::Step::Line(mm(x), mm(z));
+    let path = vec![
+        crate::item::Step::Move(mm(from.0), mm(from.1)),
+        corner(to.0, from.1),
+        corner(to.0, to.1),
+        corner(from.0, to.1),
+        crate::item::Step::Close,
+    ];
+    let shape = Shape {
+        name: "block".to_owned(),
+        view: View::Side,
+        role,
+        carrier: crate::item::Carrier::Item,
+        clearance: true,
+        path,
+    };
+    if chance.seldom() { Vec::new() } else { vec![shape] }
+}
+
 use End::{Carried, Carrier};
 
 fn machine(chance: &Chance, at: usize) -> Machine {
@@ -164,7 +185,11 @@ fn machine(chance: &Chance, at: usize) -> Machine {
         ..Axle::default()
     };
     Machine {
-        body: body(chance, format!("m{at}"), 1000.0, ports),
+        body: Body {
+            // A window that an implement may reach into.
+            shapes: block(chance, ShapeRole::Glass, (-150.0, 900.0), (-100.0, 1900.0)),
+            ..body(chance, format!("m{at}"), 1000.0, ports)
+        },
         station: chance.one(&[Station::Open, Station::Cab]),
         wheelbase: maybe(chance, stated(1700.0)),
         rear: axle(chance, 600.0, 1500.0),
@@ -271,7 +296,10 @@ fn implement(chance: &Chance, at: usize) -> Implement {
         power_beyond: chance.once_in(4),
     });
     Implement {
-        body: body(chance, format!("i{at}"), 220.0, ports),
+        body: Body {
+            shapes: block(chance, ShapeRole::Boom, (-600.0, 0.0), (chance.one(&[-100.0, 330.0]), 400.0)),
+            ..body(chance, format!("i{at}"), 220.0, ports)
+        },
         kind: chance.one(&[ImplementKind::Flail, ImplementKind::DiggingArm, ImplementKind::Forks]),
         mount: if on_rack { Mount::Rack } else { Mount::ThreePoint },
         arm: None,
