@@ -2,6 +2,7 @@
 
 use bumpalo::Bump;
 use fitup_core::item::Catalogue;
+use fitup_core::order;
 
 use crate::check;
 use crate::decode::decode;
@@ -104,7 +105,7 @@ pub(crate) fn examine(tree: Node<'_>, depth: Depth) -> (Option<(CatalogueFile, C
             problem.at = Some(tree::find(tree, &problem.path).at);
         }
     }
-    problems.sort_unstable_by(|a, b| {
+    order::sort(&mut problems, |a, b| {
         let last = |p: &Problem| p.code == Code::MoreProblems;
         (last(a), a.at, a.code, &a.path).cmp(&(last(b), b.at, b.code, &b.path))
     });

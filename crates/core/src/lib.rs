@@ -20,6 +20,7 @@ pub mod dimension;
 pub mod finding;
 pub mod fit;
 pub mod item;
+pub mod order;
 pub mod plane;
 pub mod quantity;
 pub mod search;

@@ -2,6 +2,7 @@
 
 use fitup_core::build::{ArmAngles, ArmPose, LinkPose, Placement, arm_pose};
 use fitup_core::item::{Body, Carrier, Catalogue, ItemRef, Shape, ShapeRole, Step, View};
+use fitup_core::order;
 use fitup_core::plane::Point;
 use fitup_core::quantity::Length;
 
@@ -49,7 +50,7 @@ pub(crate) fn lay(subject: &Subject, view: View) -> Vec<Laid> {
         })
         .collect();
     // A seat that turns is the machine's own: it brings no shapes and nothing places it.
-    all.sort_by_key(|laid| laid.layer);
+    order::sort_by_key(&mut all, |laid| laid.layer);
     all
 }
 

@@ -1,6 +1,8 @@
 //! Whether a centre of gravity can be where it is said to be: inside the convex hull of what
 //! has the mass.
 
+use fitup_core::order;
+
 /// A point of a view.
 type Point = (f64, f64);
 
@@ -25,7 +27,7 @@ pub fn is_inside(centre: Point, points: &[Point]) -> bool {
 /// The corners of the convex hull, counter-clockwise (Andrew's monotone chain).
 fn hull(points: &[Point]) -> Vec<Point> {
     let mut sorted = points.to_vec();
-    sorted.sort_unstable_by(|a, b| a.0.total_cmp(&b.0).then(a.1.total_cmp(&b.1)));
+    order::sort(&mut sorted, |a, b| a.0.total_cmp(&b.0).then(a.1.total_cmp(&b.1)));
     sorted.dedup();
     if sorted.len() < 3 {
         return sorted;

@@ -1,5 +1,7 @@
 //! Whether a closed run of straight pieces crosses itself.
 
+use fitup_core::order;
+
 /// A point of a run.
 type Point = (f64, f64);
 
@@ -33,7 +35,7 @@ pub enum Crossing {
 pub fn crossing(run: &[Point], budget: &mut Budget) -> Crossing {
     let mut pieces: Vec<(usize, Point, Point)> =
         run.windows(2).enumerate().filter(|(_, ends)| ends[0] != ends[1]).map(|(i, e)| (i, e[0], e[1])).collect();
-    pieces.sort_unstable_by(|a, b| least(a).total_cmp(&least(b)).then(a.0.cmp(&b.0)));
+    order::sort(&mut pieces, |a, b| least(a).total_cmp(&least(b)).then(a.0.cmp(&b.0)));
     for (first, piece) in pieces.iter().enumerate() {
         let end = piece.1.0.max(piece.2.0);
         for other in &pieces[first + 1..] {

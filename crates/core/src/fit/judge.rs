@@ -11,6 +11,7 @@ use super::{joint, rule};
 use crate::build::{Build, Stack, StackJoint};
 use crate::finding::{Check, Finding, Grade, Standing, Subject, Value, Verdict};
 use crate::item::{ItemRef, Role};
+use crate::order;
 
 /// Judges a build: every joint, every rule, what it measures and what has to be bought.
 ///
@@ -123,7 +124,7 @@ pub const fn role_name(role: Role) -> &'static str {
 }
 
 fn sort(findings: &mut [Finding]) {
-    findings.sort_by(|a, b| {
+    order::sort(findings, |a, b| {
         (b.verdict.cmp(&a.verdict)).then_with(|| a.subject.cmp(&b.subject)).then_with(|| a.code.cmp(b.code))
     });
 }

@@ -2,6 +2,7 @@
 
 use crate::finding::{Check, Verdict};
 use crate::fit::Answer;
+use crate::order;
 
 /// A check with what hangs on it.
 #[derive(Debug, Clone, PartialEq)]
@@ -50,7 +51,7 @@ pub fn checks(answer: &Answer) -> Vec<RankedCheck> {
         known.at_best = others.map(|(_, finding)| finding.verdict).max().unwrap_or_default();
     }
     // Stable: among equals the order of the findings stays, worst first.
-    ranked.sort_by_key(|known| std::cmp::Reverse((known.spread(), known.findings.len())));
+    order::sort_by_key(&mut ranked, |known| std::cmp::Reverse((known.spread(), known.findings.len())));
     ranked
 }
 

@@ -3,6 +3,7 @@
 use crate::build::Measurement;
 use crate::fit::{Desk, dimension_of, dimensions};
 use crate::item::{ItemRef, PortKind};
+use crate::order;
 use crate::quantity::{Length, Source};
 
 /// A port that could be the measured one.
@@ -75,7 +76,9 @@ pub fn identify(desk: &Desk, kind: &PortKind, measured: &[Measurement]) -> Ident
             }
         }
     }
-    scored.sort_by(|a, b| b.0.total_cmp(&a.0).then_with(|| (a.1.item, &a.1.port).cmp(&(b.1.item, &b.1.port))));
+    order::sort(&mut scored, |a, b| {
+        b.0.total_cmp(&a.0).then_with(|| (a.1.item, &a.1.port).cmp(&(b.1.item, &b.1.port)))
+    });
     // Likelihoods against the best one, so that far-off measurements do not all vanish.
     let best = scored.first().map_or(0.0, |first| first.0);
     let sum: f64 = scored.iter().map(|(log, _)| libm::exp(log - best)).sum();
@@ -110,6 +113,6 @@ fn tell_apart(desk: &Desk, candidates: &[Candidate], measured: &[Measurement]) -
             (apart > 1.0).then_some((apart, TellApart { dimension, first: x, second: y }))
         })
         .collect();
-    telling.sort_by(|a, b| b.0.total_cmp(&a.0).then_with(|| a.1.dimension.cmp(&b.1.dimension)));
+    order::sort(&mut telling, |a, b| b.0.total_cmp(&a.0).then_with(|| a.1.dimension.cmp(&b.1.dimension)));
     telling.into_iter().map(|(_, tell)| tell).collect()
 }

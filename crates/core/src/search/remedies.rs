@@ -5,6 +5,7 @@ use crate::finding::{Finding, Subject, Value, Verdict};
 use crate::fit::mating::bolt_pattern::GREATEST_OPENING;
 use crate::fit::{Answer, Desk, judge};
 use crate::item::{AdapterId, End, FrameId, ItemRef, Role, SeatId};
+use crate::order;
 use crate::quantity::{Length, Mass, Money, Work};
 
 /// One step of a remedy.
@@ -79,7 +80,7 @@ pub fn remedies(desk: &Desk, build: &Build) -> Vec<Remedy> {
     }
     search.adapters(&useful_adapters(desk, build), &mut Vec::new());
     let mut found = search.found;
-    found.sort_by(order);
+    order::sort(&mut found, by_worth);
     found
 }
 
@@ -244,7 +245,7 @@ fn useful_adapters(desk: &Desk, build: &Build) -> Vec<AdapterId> {
         .collect()
 }
 
-fn order(a: &Remedy, b: &Remedy) -> std::cmp::Ordering {
+fn by_worth(a: &Remedy, b: &Remedy) -> std::cmp::Ordering {
     let money = |remedy: &Remedy| remedy.buy_more.map_or(i64::MAX, Money::hundredths);
     let length = |remedy: &Remedy| remedy.length_more.map_or(f64::INFINITY, Length::m);
     (a.verdict.cmp(&b.verdict))

@@ -5,6 +5,7 @@ use std::cmp::Ordering;
 use fitup_core::finding::Verdict;
 use fitup_core::fit::{Desk, judge};
 use fitup_core::item::{Body, Catalogue};
+use fitup_core::order;
 use fitup_core::quantity::Length;
 use fitup_core::search::{Reach, Reachable};
 
@@ -71,18 +72,27 @@ pub fn options(
         words.iter().all(|word| text.contains(word))
     });
     match sort {
-        Sort::Verdict => picks.sort_by(|&a, &b| {
+        Sort::Verdict => order::sort(&mut picks, |&a, &b| {
             let verdict = |pick| reach_of(reachable, pick).map_or(Verdict::WontMount, |reach| reach.verdict);
             verdict(a).cmp(&verdict(b)).then_with(|| by_price(catalogue, a, b))
         }),
-        Sort::Price => picks.sort_by(|&a, &b| by_price(catalogue, a, b)),
-        Sort::Length => picks.sort_by_cached_key(|&pick| {
+        Sort::Price => order::sort(&mut picks, |&a, &b| by_price(catalogue, a, b)),
+        Sort::Length => by_cached(&mut picks, |pick| {
             let length = reach_of(reachable, pick).and_then(|reach| judge(desk, &reach.build).footprint.length);
             ByLength(length)
         }),
-        Sort::Name => picks.sort_by_cached_key(|&pick| text_of(catalogue, pick, hitch_label)),
+        Sort::Name => by_cached(&mut picks, |pick| text_of(catalogue, pick, hitch_label)),
     }
     picks
+}
+
+/// Sorts by a key that is worked out once for each.
+fn by_cached<K: Ord>(picks: &mut [Pick], key: impl Fn(Pick) -> K) {
+    let mut keyed: Vec<(K, Pick)> = picks.iter().map(|&pick| (key(pick), pick)).collect();
+    order::sort(&mut keyed, |a, b| a.0.cmp(&b.0));
+    for (place, (_, pick)) in picks.iter_mut().zip(keyed) {
+        *place = pick;
+    }
 }
 
 /// A known length before a longer one before an unknown one.

@@ -2,6 +2,7 @@
 
 use super::DiggingArm;
 use super::reaches::reaches;
+use crate::order;
 use crate::plane::{Arc, Circle, Point};
 
 /// Lengths this little short count as long enough, metres: rounding.
@@ -40,7 +41,7 @@ pub(super) fn depth(arm: &DiggingArm, arcs: &[Arc], length: f64) -> Option<f64> 
         }
     }
     trials.retain(|trial| trial.depth > 0.0);
-    trials.sort_by(|a, b| b.depth.total_cmp(&a.depth));
+    order::sort(&mut trials, |a, b| b.depth.total_cmp(&a.depth));
     trials.iter().find(|trial| holds(arm, arcs, trial, length)).map(|trial| trial.depth)
 }
 

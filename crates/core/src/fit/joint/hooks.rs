@@ -4,6 +4,7 @@ use super::uncertain::{Decided, Weighed};
 use super::{Mating, Meeting, Side};
 use crate::finding::{Finding, Value, Verdict};
 use crate::item::{HookRack, HookSide};
+use crate::order;
 use crate::quantity::{Length, Stated};
 
 /// Play of a hook on its bar, and of a latch pin in its bore. Common practice, no source.
@@ -32,7 +33,7 @@ pub(super) fn judge(meeting: &Meeting, carrier: &HookRack, carried: &HookRack) -
         off(meeting, "drop", carrier.drop, carried.drop),
         off(meeting, "setback", carrier.setback, carried.setback),
     ];
-    findings.sort_by_key(|finding| std::cmp::Reverse(finding.verdict));
+    order::sort_by_key(&mut findings, |finding| std::cmp::Reverse(finding.verdict));
     let worst = findings[0].verdict;
     if worst == Verdict::BoltsUp {
         findings.truncate(1);

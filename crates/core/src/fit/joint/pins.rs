@@ -5,6 +5,7 @@ use super::{Mating, Meeting, Side};
 use crate::finding::{Finding, Value, Verdict};
 use crate::fit::context::Context;
 use crate::item::{AdapterId, ItemRef, PinForm, PinPoint, Pins};
+use crate::order;
 use crate::quantity::{Length, Stated};
 
 /// Running clearance up to which a pin needs no sleeve. A larger value lets a joint hammer.
@@ -43,7 +44,7 @@ pub(super) fn judge(context: &Context, meeting: &Meeting, carrier: &Pins, carrie
 /// Of several points that come to the same, one says it: the tightest was pushed first among equals.
 fn essential(mut findings: Vec<Finding>) -> Vec<Finding> {
     let mut seen: Vec<&'static str> = Vec::new();
-    findings.sort_by_key(|finding| std::cmp::Reverse(finding.verdict));
+    order::sort_by_key(&mut findings, |finding| std::cmp::Reverse(finding.verdict));
     findings.retain(|finding| {
         let new = !seen.contains(&finding.code);
         seen.push(finding.code);

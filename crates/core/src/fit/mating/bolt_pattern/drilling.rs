@@ -1,5 +1,7 @@
 //! Which bolts go through as the plates are, and where the holes for the others would have to be drilled.
 
+use crate::order;
+
 use super::{Flip, Hole, HoleKind, PatternFault, RESOLUTION, Registration, Side, lay_above};
 
 /// A lay at which some of the required bolts go through, with the holes to drill for the rest.
@@ -95,7 +97,7 @@ fn marked(a: &[Hole], b: &[Hole], bolt: f64, lay: &Registration, missing: usize)
             })
             .collect();
         let room = |hole: &Drilled| hole.nearest.unwrap_or(f64::INFINITY);
-        through.sort_by(|p, q| room(q).total_cmp(&room(p)).then(p.through.cmp(&q.through)));
+        order::sort(&mut through, |p, q| room(q).total_cmp(&room(p)).then(p.through.cmp(&q.through)));
         holes.extend(through);
     }
     (holes.len() >= missing).then(|| {

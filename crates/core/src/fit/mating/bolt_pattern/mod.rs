@@ -17,6 +17,7 @@ pub use hole::{Hole, HoleKind, Slot, allowance};
 pub use opening::{GREATEST_OPENING, Opened, Opening, opening};
 
 use super::LARGEST;
+use crate::order;
 use search::{Centre, Found, Plates, Searched, search};
 
 /// How exactly a margin is found, metres: 1e-6 mm. A margin this little below zero counts as zero.
@@ -368,7 +369,7 @@ fn registration(
             PairedHoles { a, b, margin }
         })
         .collect();
-    pairs.sort_by_key(|pair| pair.a);
+    order::sort_by_key(&mut pairs, |pair| pair.a);
     debug_assert!(pairs.iter().all(|pair| allowance(&a[pair.a], &b[pair.b], bolt).is_some()));
     let unpaired_a = (0..a.len()).filter(|i| pairs.iter().all(|pair| pair.a != *i)).collect();
     let unpaired_b = (0..b.len()).filter(|i| pairs.iter().all(|pair| pair.b != *i)).collect();

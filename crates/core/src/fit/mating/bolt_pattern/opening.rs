@@ -1,5 +1,7 @@
 //! Which clearance holes would have to be opened up, and by how much, for the bolts to go through.
 
+use crate::order;
+
 use super::{Flip, Hole, HoleKind, PatternFault, RESOLUTION, Registration, Side, USUAL_EFFORT, lay_above};
 
 /// The most a hole may be opened up, metres in diameter: 1 mm.
@@ -99,7 +101,7 @@ fn opened(now: [&[Hole]; 2], raised: &[Vec<Hole>; 2], laid: &[Vec<Hole>; 2], lay
     if holes.is_empty() {
         return None;
     }
-    holes.sort_by_key(|opened| (opened.side, opened.hole));
+    order::sort_by_key(&mut holes, |opened| (opened.side, opened.hole));
     let greatest = holes.iter().map(|opened| opened.by).fold(0.0, f64::max);
     Some(Opening { registration, holes, greatest })
 }

@@ -404,8 +404,8 @@ fn turn_size(seed: &Seed) -> f64 {
 fn ceiling(plates: &Plates) -> f64 {
     let width = plates.cols.len();
     let nth = |mut best: Vec<f64>| {
-        best.sort_by(|a, b| b.total_cmp(a));
-        best.get(plates.required - 1).copied().unwrap_or(f64::NEG_INFINITY)
+        best.sort_by(f64::total_cmp);
+        best.len().checked_sub(plates.required).map_or(f64::NEG_INFINITY, |place| best[place])
     };
     let mut rows = vec![f64::NEG_INFINITY; plates.rows.len()];
     let mut cols = vec![f64::NEG_INFINITY; width];
