@@ -6,6 +6,7 @@ const own = new URL("./", import.meta.url);
 const lettering = new URL("fonts/sheet-lettering.woff2", own);
 document.fonts.add(new FontFace("Fit-up Lettering", `url("${lettering}")`, { display: "swap", weight: "400 700" }));
 await fitup.default({ module_or_path: new URL("fitup-widget_bg.wasm", own) });
+fitup.home(own.href);
 define(fitup);
 globalThis.fitup = fitup;
 dispatchEvent(new CustomEvent("fitup-ready"));

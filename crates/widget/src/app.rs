@@ -2,19 +2,14 @@
 
 use std::rc::Rc;
 
-use fitup_core::fit::{Desk, judge};
-use fitup_core::item::Catalogue;
-use fitup_core::search::reachable;
-use fitup_words::{Lang, Units, Words};
+use fitup_words::{Lang, Units};
 use web_sys::HtmlElement;
 use yew::prelude::*;
 
-use crate::boundary::{self, LastWords};
-use crate::ctx::Ctx;
-use crate::hooks::{use_address, use_catalogue, use_events, use_later};
+use crate::hooks::{use_address, use_catalogue, use_words};
 use crate::same::Same;
+use crate::shown::Shown;
 use crate::state::{Action, Mode, Session};
-use crate::views::Sheet;
 
 /// The element's attributes, as they stand.
 #[derive(Properties, Clone, PartialEq)]
@@ -61,34 +56,12 @@ pub fn App(props: &AppProps) -> Html {
     use_catalogue(props.catalogue.clone(), *attempt, act.clone());
     use_address(props.host.clone(), props.build.clone(), session.address(), act.clone());
 
-    let mode = props.mode.as_deref().and_then(Mode::named).unwrap_or_default();
-    let words = use_memo((lang(&session, props), units(&session, props)), |&(lang, units)| Words::new(lang, units));
-    let empty = use_memo((), |()| Desk::new(Catalogue::default()));
-    let desk = Same::from(session.desk.clone().unwrap_or(empty));
-    let build = Same::from(Rc::clone(session.build()));
-    let answer = use_memo((desk.clone(), build.clone()), |(desk, build)| judge(desk, build));
-    let reach = use_later(0, (desk.clone(), build.clone()), |(desk, build)| Same::new(reachable(desk, build)));
-
-    let ctx = Ctx { words: Same::from(words), desk, act, mode };
-    let answer = Same::from(answer);
-    use_events(&props.host, &ctx, &build, &answer, session.trouble.as_ref());
-    use_effect_with(ctx.words.clone(), |words| {
-        let text = |key: &str| words.ui(key, &[]);
-        let (title, body, reload) = (text("ui-failed"), text("ui-failed.meaning"), text("ui-reload"));
-        boundary::prepare(LastWords { title, body, reload });
-    });
+    let words = use_words(lang(&session, props), units(&session, props), act.clone());
     let retry = use_callback(attempt, |(), attempt| attempt.set(**attempt + 1));
-    html! {
-        <ContextProvider<Ctx> context={ctx}>
-            <Sheet
-                session={Same::from(Rc::new((*session).clone()))}
-                {build}
-                {answer}
-                {reach}
-                {retry}
-            />
-        </ContextProvider<Ctx>>
-    }
+    let Some(words) = words else { return Html::default() };
+    let mode = props.mode.as_deref().and_then(Mode::named).unwrap_or_default();
+    let session = Same::from(Rc::new((*session).clone()));
+    html! { <Shown host={props.host.clone()} {session} {words} {mode} {act} {retry} /> }
 }
 
 /// The reader's choice, else the attribute, else the browser's first language that there is.

@@ -6,14 +6,18 @@ mod boundary;
 mod ctx;
 mod element;
 mod event;
+mod fetch;
 mod hooks;
 mod picture;
 mod same;
 mod say;
+mod shown;
 mod state;
 mod style;
+mod texts;
 mod views;
 
 pub use api::{JsCatalogue, load};
 pub use app::{App, AppProps};
 pub use element::{mount, observed, styles, tag, unmount, update};
+pub use texts::{home, teach};

@@ -3,6 +3,9 @@
 //!
 //! The texts are Fluent files in `text/`, one folder a language. The build fails if one is missing
 //! in a language or shows other values than the English one.
+//!
+//! English is always inside. The other languages are inside with the feature `languages`; in the
+//! browser each is a file of its own, loaded when it is wanted.
 
 mod explain;
 mod figure;
@@ -24,4 +27,6 @@ pub use report::Report;
 pub use simplify::{Cause, simplify};
 pub use tell::Wording;
 pub use terms::{caution_key, grade_key, kind_name, verdict_key};
+#[cfg(feature = "languages")]
+pub use words::texts;
 pub use words::{Arg, Words};

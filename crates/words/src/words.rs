@@ -61,17 +61,43 @@ impl From<Span> for Arg {
     }
 }
 
+/// The texts of a language as one Fluent resource, ready for [`Words::of_texts`].
+///
+/// # Examples
+/// ```
+/// use fitup_words::{Lang, texts};
+/// assert!(texts(Lang::De).contains("ui-step-machine = Maschine"));
+/// ```
+#[cfg(feature = "languages")]
+pub const fn texts(lang: Lang) -> &'static str {
+    match lang {
+        Lang::En => ENGLISH,
+        Lang::De => include_str!(concat!(env!("OUT_DIR"), "/de.ftl")),
+        Lang::Es => include_str!(concat!(env!("OUT_DIR"), "/es.ftl")),
+        Lang::Fr => include_str!(concat!(env!("OUT_DIR"), "/fr.ftl")),
+    }
+}
+
+/// The texts that are always at hand.
+const ENGLISH: &str = include_str!(concat!(env!("OUT_DIR"), "/en.ftl"));
+
 impl Words {
     /// The texts of a language, with figures in these units.
+    #[cfg(feature = "languages")]
     pub fn new(lang: Lang, units: Units) -> Self {
-        let source = match lang {
-            Lang::En => include_str!(concat!(env!("OUT_DIR"), "/en.ftl")),
-            Lang::De => include_str!(concat!(env!("OUT_DIR"), "/de.ftl")),
-            Lang::Es => include_str!(concat!(env!("OUT_DIR"), "/es.ftl")),
-            Lang::Fr => include_str!(concat!(env!("OUT_DIR"), "/fr.ftl")),
-        };
-        // The build has parsed the texts; what could not be read would be missing here.
-        let resource = FluentResource::try_new(source.to_owned()).unwrap_or_else(|(readable, _)| readable);
+        Self::of_texts(lang, texts(lang), units)
+    }
+
+    /// The English texts, with figures in these units: what there is when another language is not
+    /// at hand.
+    pub fn english(units: Units) -> Self {
+        Self::of_texts(Lang::En, ENGLISH, units)
+    }
+
+    /// The texts of a language as the build laid them out, with figures in these units. What of
+    /// them cannot be read is missing.
+    pub fn of_texts(lang: Lang, texts: &str, units: Units) -> Self {
+        let resource = FluentResource::try_new(texts.to_owned()).unwrap_or_else(|(readable, _)| readable);
         let tag: LanguageIdentifier = lang.tag().parse().unwrap_or_default();
         let mut bundle = FluentBundle::new(vec![tag]);
         // Isolating marks would stand in the text of attributes; spans tell views what to isolate.

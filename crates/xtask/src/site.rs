@@ -1,8 +1,11 @@
-//! What Trunk leaves to be done: the service worker's list of files and the compressed copies.
+//! What Trunk leaves to be done: the texts of each language, the service worker's list of files and
+//! the compressed copies.
 
 use std::fs;
 use std::io::Write;
 use std::path::{Path, PathBuf};
+
+use fitup_words::{Lang, texts};
 
 use crate::failure::{Failure, failure};
 
@@ -16,6 +19,7 @@ pub fn command(_: &[String]) -> Result<(), Failure> {
 }
 
 fn finish(staging: &Path, release: bool) -> std::io::Result<()> {
+    lay_out_words(&staging.join(WORDS))?;
     let mut files = Vec::new();
     list(staging, staging, &mut files)?;
     files.retain(|name| name != "sw.js");
@@ -31,6 +35,18 @@ fn finish(staging: &Path, release: bool) -> std::io::Result<()> {
         for name in &files {
             compress(&staging.join(name))?;
         }
+    }
+    Ok(())
+}
+
+/// The folder of the languages that are not inside the widget. The files are called `.txt` because
+/// hosts know it for text and compress it.
+pub const WORDS: &str = "words";
+
+fn lay_out_words(folder: &Path) -> std::io::Result<()> {
+    fs::create_dir_all(folder)?;
+    for lang in Lang::ALL.into_iter().filter(|&lang| lang != Lang::En) {
+        fs::write(folder.join(format!("{}.txt", lang.tag())), texts(lang))?;
     }
     Ok(())
 }
@@ -114,7 +130,8 @@ mod tests {
     fn the_service_worker_lists_every_file_and_changes_with_its_contents() {
         let (one, two) = (staged("one", "<p>one</p>"), staged("two", "<p>two</p>"));
         let worker = |folder: &Path| fs::read_to_string(folder.join("sw.js")).expect("written");
-        assert!(worker(&one).contains("[\"catalogue/demo.json\", \"index.html\"]"), "{}", worker(&one));
+        let listed = r#"["catalogue/demo.json", "index.html", "words/de.txt", "words/es.txt", "words/fr.txt"]"#;
+        assert!(worker(&one).contains(listed), "{}", worker(&one));
         assert!(!worker(&one).contains("{{"));
         assert_ne!(worker(&one), worker(&two));
         for folder in [one, two] {

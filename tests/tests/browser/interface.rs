@@ -3,6 +3,7 @@
 use fitup_catalogue::{BuildFile, link};
 use fitup_core::fit::judge;
 use fitup_tests::browser::{LAPTOP, browse};
+use fitup_words::{Lang, Units, Words};
 use serde_json::{Value, json};
 
 use crate::widget::{choose, comes_to, desk, open, story, words};
@@ -45,13 +46,19 @@ fn the_interface_loads_evaluates_completes_and_mends() {
             const remedies = catalogue.remedies(arguments[0]);
             let refused = null; try { fitup.load('{'); } catch (e) { refused = e.problems.length; }
             let wrong = null; try { catalogue.evaluate({ format: 1, machin: 'x' }, 'en', 'metric'); } catch (e) { wrong = String(e); }
-            done({ report, completions, remedies, refused, wrong });
+            const untaught = catalogue.evaluate(arguments[0], 'de', 'metric').reader.lang;
+            fitup.teach('de', await (await fetch('words/de.txt')).text());
+            const german = catalogue.evaluate(arguments[0], 'de', 'metric');
+            done({ untaught, german, report, completions, remedies, refused, wrong });
         } catch (e) { done({ failed: String(e) }); } })();";
         let got = page.browser().execute_async(script, vec![file]).await?.json().clone();
         assert_eq!(got["failed"], Value::Null);
         let answer = judge(&desk, &build);
         let expected = serde_json::to_value(words().report(desk.catalogue(), &build, &answer))?;
         assert_eq!(got["report"]["findings"], expected["findings"]);
+        assert_eq!(got["untaught"], "en");
+        let german = Words::new(Lang::De, Units::Metric).report(desk.catalogue(), &build, &answer);
+        assert_eq!(got["german"]["verdict_text"], german.verdict_text);
         let steps =
             ["machines", "frames", "seats", "implements"].map(|step| got["completions"][step].as_array().map(Vec::len));
         let catalogue = desk.catalogue();

@@ -12,6 +12,8 @@ fn after_one_visit_the_site_works_with_its_server_gone() {
         assert!(std::net::TcpStream::connect(("127.0.0.1", port)).is_err(), "the server still answers");
         page.reload().await?;
         page.open("kiosk.html").await?;
+        page.value("document.querySelector('fit-up').setAttribute('lang', 'fr')").await?;
+        page.until("another language", "widget.querySelector('.fitup').lang === 'fr'").await?;
         let fetched =
             "fetch('catalogue/demo.json').then((r) => r.json()).then((c) => window.machines = c.machines.length)";
         page.value(&format!("void {fetched}")).await?;

@@ -116,3 +116,19 @@ fn a_failure_inside_leaves_a_message_an_event_and_the_build_in_the_address() {
         Ok(())
     });
 }
+
+#[test]
+fn a_language_that_cannot_be_loaded_leaves_english_and_says_so() {
+    browse("trouble-language", LAPTOP, async |page| {
+        open(&page, "").await?;
+        page.value(
+            "(() => { const real = window.fetch.bind(window); window.fetch = (address, more) => \
+             String(address).includes('words/') ? Promise.reject(new TypeError('no network')) : real(address, more); })()",
+        )
+        .await?;
+        page.value("document.querySelector('fit-up').setAttribute('lang', 'de')").await?;
+        page.until("the notice", "widget.querySelector('.notice')?.textContent.includes('Deutsch')").await?;
+        assert_eq!(page.value("widget.querySelector('.fitup').lang").await?, json!("en"));
+        Ok(())
+    });
+}

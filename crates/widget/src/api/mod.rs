@@ -2,7 +2,8 @@
 //!
 //! ```js
 //! const catalogue = fitup.load(await (await fetch("catalogue.json")).text());
-//! const report = catalogue.evaluate({ format: 1, machine: "wren-open" }, "en", "metric");
+//! fitup.teach("de", await (await fetch("words/de.txt")).text());
+//! const report = catalogue.evaluate({ format: 1, machine: "wren-open" }, "de", "metric");
 //! ```
 
 mod problem;
@@ -12,10 +13,11 @@ mod remedy;
 use fitup_catalogue::{BuildFile, link, read};
 use fitup_core::fit::{Desk, judge};
 use fitup_core::search::{reachable, remedies};
-use fitup_words::{Lang, Units, Words};
+use fitup_words::{Lang, Units};
 use wasm_bindgen::prelude::*;
 
 use crate::event::plain;
+use crate::texts;
 
 pub use problem::ProblemReport;
 use reach::ReachReport;
@@ -57,14 +59,15 @@ pub fn load(text: &str) -> Result<JsCatalogue, JsValue> {
 
 #[wasm_bindgen(js_class = FitupCatalogue)]
 impl JsCatalogue {
-    /// The whole answer to a build; ids that are not in the catalogue are left out.
+    /// The whole answer to a build; ids that are not in the catalogue are left out. Its sentences
+    /// are English where the language has not been taught.
     ///
     /// # Errors
     /// Throws a text if the build is not one.
     pub fn evaluate(&self, build: &JsBuild, lang: &str, units: &str) -> Result<JsReport, JsValue> {
         let build = self.build(build)?;
         let lang = Lang::from_tag(lang).unwrap_or_default();
-        let words = Words::new(lang, Units::from_name(units).unwrap_or_default());
+        let words = texts::words(lang, Units::from_name(units).unwrap_or_default());
         let report = words.report(self.desk.catalogue(), &build, &judge(&self.desk, &build));
         Ok(plain(&report).unchecked_into())
     }

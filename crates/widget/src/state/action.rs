@@ -43,6 +43,8 @@ pub enum Action {
     Theme(Theme),
     /// Choose a language.
     Speak(Lang),
+    /// The texts of a language are not to be had.
+    Unspoken(Lang),
     /// Choose units.
     MeasureIn(Units),
     /// Fold the drawing in or out where there is little room.

@@ -126,6 +126,11 @@ impl Session {
             Action::Order(sort) => self.sort = sort,
             Action::Theme(theme) => self.theme = theme,
             Action::Speak(lang) => self.lang = Some(lang),
+            Action::Unspoken(lang) => {
+                // English from now on, so that choosing the language again asks for it again.
+                self.lang = Some(Lang::En);
+                self.notice = Some(Notice::Unspoken(lang));
+            }
             Action::MeasureIn(units) => self.units = Some(units),
             Action::Fold(folded) => self.folded = folded,
             Action::Tell(notice) => self.notice = notice,
@@ -190,7 +195,7 @@ impl Notice {
     pub fn missing(&self) -> &[Unresolved] {
         match self {
             Self::Missing(missing) => missing,
-            Self::Link(_) => &[],
+            Self::Link(_) | Self::Unspoken(_) => &[],
         }
     }
 
@@ -198,7 +203,7 @@ impl Notice {
     pub const fn link_error(&self) -> Option<LinkError> {
         match self {
             Self::Link(error) => Some(*error),
-            Self::Missing(_) => None,
+            Self::Missing(_) | Self::Unspoken(_) => None,
         }
     }
 }
@@ -281,6 +286,13 @@ mod tests {
         assert_eq!(frame_of(&session), Some(FrameId(0)));
         assert_eq!(session.trouble, Some(Trouble::NoAddress));
         assert_eq!(session.after(Action::Loaded(desk(&["a"]))).trouble, None);
+    }
+
+    #[test]
+    fn a_language_that_is_not_to_be_had_leaves_english_and_says_so() {
+        let session = run([Action::Speak(Lang::De), Action::Unspoken(Lang::De)]);
+        assert_eq!(session.lang, Some(Lang::En));
+        assert_eq!(session.notice, Some(Notice::Unspoken(Lang::De)));
     }
 
     #[test]

@@ -2,6 +2,7 @@
 
 use fitup_catalogue::link::LinkError;
 use fitup_catalogue::{Problem, Unresolved};
+use fitup_words::Lang;
 
 /// Why there is no new catalogue.
 #[derive(Debug, Clone, PartialEq)]
@@ -38,4 +39,6 @@ pub enum Notice {
     Link(LinkError),
     /// The link was read; this catalogue does not have everything in it.
     Missing(Vec<Unresolved>),
+    /// The texts of a language could not be loaded; English is shown.
+    Unspoken(Lang),
 }

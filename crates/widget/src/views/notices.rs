@@ -30,6 +30,9 @@ pub fn Notices(props: &NoticesProps) -> Html {
                 }
             </p>
         },
+        Notice::Unspoken(lang) => html! {
+            <p>{ ctx.text_with("ui-language-missing", &[("language", lang.own_name().into())]) }</p>
+        },
         Notice::Missing(missing) => html! {
             <>
                 <p>{ ctx.text("ui-link-missing") }</p>

@@ -37,6 +37,7 @@ ui-units = Einheiten
 ui-units-metric = Metrisch
 ui-units-us = US
 ui-language = Sprache
+ui-language-missing = Die Texte für { $language } konnten nicht geladen werden. Stattdessen wird Englisch gezeigt.
 ui-theme = Darstellung
 ui-theme-light = Hell
 ui-theme-dark = Dunkel

@@ -39,6 +39,7 @@ ui-units = Units
 ui-units-metric = Metric
 ui-units-us = US
 ui-language = Language
+ui-language-missing = The texts for { $language } could not be loaded. English is shown instead.
 ui-theme = Theme
 ui-theme-light = Light
 ui-theme-dark = Dark

@@ -37,6 +37,7 @@ ui-units = Unidades
 ui-units-metric = Métrico
 ui-units-us = EE. UU.
 ui-language = Idioma
+ui-language-missing = No se pudieron cargar los textos para { $language }. Se muestra el inglés en su lugar.
 ui-theme = Tema
 ui-theme-light = Claro
 ui-theme-dark = Oscuro

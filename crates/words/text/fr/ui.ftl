@@ -37,6 +37,7 @@ ui-units = Unités
 ui-units-metric = Métrique
 ui-units-us = US
 ui-language = Langue
+ui-language-missing = Les textes pour { $language } n’ont pas pu être chargés. L’anglais est affiché à la place.
 ui-theme = Thème
 ui-theme-light = Clair
 ui-theme-dark = Sombre
