@@ -1,4 +1,4 @@
-//! Checks the texts of every language against each other and lays each out as one resource.
+//! Checks the texts of every language against each other and lays each out for the program.
 //!
 //! A text that is missing in a language, or that shows other values than the English one, fails
 //! the build with the place and the mend.
@@ -8,6 +8,10 @@ use std::{env, fs};
 
 #[path = "build/check.rs"]
 mod check;
+#[path = "build/lay_out.rs"]
+mod lay_out;
+#[path = "src/marks.rs"]
+mod marks;
 
 const LANGUAGES: [&str; 4] = ["en", "de", "es", "fr"];
 
@@ -15,6 +19,7 @@ fn main() {
     let root = PathBuf::from(env::var("CARGO_MANIFEST_DIR").expect("cargo sets it for build scripts")).join("text");
     let out = PathBuf::from(env::var("OUT_DIR").expect("cargo sets it for build scripts"));
     println!("cargo::rerun-if-changed=build");
+    println!("cargo::rerun-if-changed=src/marks.rs");
     println!("cargo::rerun-if-changed=text");
     let mut faults = Vec::new();
     let mut languages = Vec::new();
@@ -30,7 +35,7 @@ fn main() {
             .collect();
         files.sort();
         let read = check::read(&files, &mut faults);
-        fs::write(out.join(format!("{language}.ftl")), check::without_comments(&files))
+        fs::write(out.join(format!("{language}.txt")), lay_out::lay_out(&files, &mut faults))
             .expect("OUT_DIR can be written");
         languages.push((language, read));
     }

@@ -3,7 +3,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternElement, Resource};
-use fluent_syntax::{parser, serializer};
+use fluent_syntax::parser;
 
 /// What the texts of one language show: by key (`message` or `message.attribute`).
 pub type Texts = BTreeMap<String, Shows>;
@@ -71,27 +71,8 @@ pub fn compare(languages: &[(&str, Texts)], faults: &mut Vec<String>) {
     }
 }
 
-/// All the texts as one resource, without the comments, which nobody reads in the browser.
-pub fn without_comments(files: &[(String, String)]) -> String {
-    let mut all = String::new();
-    for (_, text) in files {
-        let mut resource = match parser::parse(text.as_str()) {
-            Ok(resource) | Err((resource, _)) => resource,
-        };
-        for entry in &mut resource.body {
-            match entry {
-                Entry::Message(message) => message.comment = None,
-                Entry::Term(term) => term.comment = None,
-                _ => {}
-            }
-        }
-        resource.body.retain(|entry| matches!(entry, Entry::Message(_) | Entry::Term(_)));
-        all.push_str(&serializer::serialize(&resource));
-    }
-    all
-}
-
-fn entries<'r>(resource: &'r Resource<&'r str>) -> Vec<(String, &'r Pattern<&'r str>)> {
+/// The texts of a resource with their keys.
+pub fn entries<'r>(resource: &'r Resource<&'r str>) -> Vec<(String, &'r Pattern<&'r str>)> {
     let mut all = Vec::new();
     for entry in &resource.body {
         let (key, value, attributes) = match entry {

@@ -2,7 +2,8 @@
 //! put into words, and the whole answer as plain data for other programs.
 //!
 //! The texts are Fluent files in `text/`, one folder a language. The build fails if one is missing
-//! in a language or shows other values than the English one.
+//! in a language or shows other values than the English one, and lays them out so that the program
+//! need not know Fluent.
 //!
 //! English is always inside. The other languages are inside with the feature `languages`; in the
 //! browser each is a file of its own, loaded when it is wanted.
@@ -11,12 +12,15 @@ mod explain;
 mod figure;
 mod lang;
 mod line;
+mod marks;
+mod plural;
 mod reader;
 mod remedy;
 pub mod report;
 mod simplify;
 mod tell;
 mod terms;
+mod texts;
 mod words;
 
 pub use explain::{Audience, Explanation, Paragraph};

@@ -243,8 +243,32 @@ fn capital(mut spans: Vec<Span>) -> Vec<Span> {
     if let Some(Span::Text(words) | Span::Label(words) | Span::Figure { text: words, .. }) = spans.first_mut() {
         let mut letters = words.chars();
         if let Some(first) = letters.next() {
-            *words = first.to_uppercase().chain(letters).collect();
+            *words = std::iter::once(capital_letter(first)).chain(letters).collect();
         }
     }
     spans
+}
+
+/// The capital of a letter of the four languages; any other letter as it is. The tables for every
+/// script of the world would weigh more in the browser than all the texts.
+const fn capital_letter(letter: char) -> char {
+    match letter {
+        'à'..='ö' | 'ø'..='þ' => (letter as u8 - 32) as char,
+        'œ' => 'Œ',
+        'ÿ' => 'Ÿ',
+        _ => letter.to_ascii_uppercase(),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_letters_of_the_four_languages_have_their_capitals() {
+        for letter in "abzàâäæçéèêëíîïñóôöœúùûüÿ".chars() {
+            assert!(letter.to_uppercase().eq([capital_letter(letter)]), "{letter}");
+        }
+        assert!("ÀZß1¿÷".chars().all(|letter| capital_letter(letter) == letter));
+    }
 }

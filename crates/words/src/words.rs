@@ -1,23 +1,13 @@
 //! The texts of one language, and how a text is made of them.
 
-use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
-use unic_langid::LanguageIdentifier;
-
 use crate::line::{Span, text};
+use crate::texts::{Texts, fill};
 use crate::{Lang, Reader, Units};
-
-/// Opens a stand-in for a span; these are private-use characters, and what people wrote never
-/// passes through the text between them.
-const OPEN: char = '\u{e000}';
-/// Closes a stand-in for a span.
-const CLOSE: char = '\u{e001}';
-/// Marks a stand-in that holds a count instead of the place of a span.
-const COUNT: char = '#';
 
 /// Every text in one language, with figures for one reader.
 pub struct Words {
     reader: Reader,
-    bundle: FluentBundle<FluentResource>,
+    texts: Texts,
 }
 
 /// A value that goes into a text.
@@ -61,25 +51,25 @@ impl From<Span> for Arg {
     }
 }
 
-/// The texts of a language as one Fluent resource, ready for [`Words::of_texts`].
+/// The texts of a language as the build lays them out, ready for [`Words::of_texts`].
 ///
 /// # Examples
 /// ```
 /// use fitup_words::{Lang, texts};
-/// assert!(texts(Lang::De).contains("ui-step-machine = Maschine"));
+/// assert!(texts(Lang::De).contains("ui-step-machine\tMaschine"));
 /// ```
 #[cfg(feature = "languages")]
 pub const fn texts(lang: Lang) -> &'static str {
     match lang {
         Lang::En => ENGLISH,
-        Lang::De => include_str!(concat!(env!("OUT_DIR"), "/de.ftl")),
-        Lang::Es => include_str!(concat!(env!("OUT_DIR"), "/es.ftl")),
-        Lang::Fr => include_str!(concat!(env!("OUT_DIR"), "/fr.ftl")),
+        Lang::De => include_str!(concat!(env!("OUT_DIR"), "/de.txt")),
+        Lang::Es => include_str!(concat!(env!("OUT_DIR"), "/es.txt")),
+        Lang::Fr => include_str!(concat!(env!("OUT_DIR"), "/fr.txt")),
     }
 }
 
 /// The texts that are always at hand.
-const ENGLISH: &str = include_str!(concat!(env!("OUT_DIR"), "/en.ftl"));
+const ENGLISH: &str = include_str!(concat!(env!("OUT_DIR"), "/en.txt"));
 
 impl Words {
     /// The texts of a language, with figures in these units.
@@ -97,17 +87,7 @@ impl Words {
     /// The texts of a language as the build laid them out, with figures in these units. What of
     /// them cannot be read is missing.
     pub fn of_texts(lang: Lang, texts: &str, units: Units) -> Self {
-        let resource = FluentResource::try_new(texts.to_owned()).unwrap_or_else(|(readable, _)| readable);
-        let tag: LanguageIdentifier = lang.tag().parse().unwrap_or_default();
-        let mut bundle = FluentBundle::new(vec![tag]);
-        // Isolating marks would stand in the text of attributes; spans tell views what to isolate.
-        bundle.set_use_isolating(false);
-        bundle.set_formatter(Some(|value, _| match value {
-            FluentValue::Number(number) => Some(format!("{OPEN}{COUNT}{}{CLOSE}", number.value)),
-            _ => None,
-        }));
-        bundle.add_resource_overriding(resource);
-        Self { reader: Reader::new(lang, units), bundle }
+        Self { reader: Reader::new(lang, units), texts: Texts::new(texts) }
     }
 
     /// The reader that figures are written for.
@@ -117,12 +97,7 @@ impl Words {
 
     /// Whether there is a text for a key (`message` or `message.attribute`).
     pub fn has(&self, key: &str) -> bool {
-        match key.split_once('.') {
-            None => self.bundle.get_message(key).is_some_and(|message| message.value().is_some()),
-            Some((id, attribute)) => {
-                self.bundle.get_message(id).is_some_and(|message| message.get_attribute(attribute).is_some())
-            }
-        }
+        self.texts.find(key).is_some()
     }
 
     /// The text of a key as plain words. A key that has no text is shown as it is.
@@ -139,59 +114,16 @@ impl Words {
 
     /// The text of a key as spans. A key that has no text is shown as it is.
     pub fn spans(&self, key: &str, args: &[(&str, Arg)]) -> Vec<Span> {
-        let (id, attribute) = match key.split_once('.') {
-            None => (key, None),
-            Some((id, attribute)) => (id, Some(attribute)),
-        };
-        let pattern = self.bundle.get_message(id).and_then(|message| match attribute {
-            None => message.value(),
-            Some(name) => message.get_attribute(name).map(|attribute| attribute.value()),
-        });
-        let Some(pattern) = pattern else { return vec![Span::Text(key.to_owned())] };
-        let mut values = FluentArgs::with_capacity(args.len());
-        for (index, (name, arg)) in args.iter().enumerate() {
-            let value = match arg {
-                Arg::Count(count) => FluentValue::from(*count),
-                Arg::Choice(choice) => FluentValue::from(choice.as_str()),
-                Arg::Spans(_) => FluentValue::from(format!("{OPEN}{index}{CLOSE}")),
-            };
-            values.set(*name, value);
+        match self.texts.find(key) {
+            Some(text) => fill(text, args, self.reader),
+            None => vec![Span::Text(key.to_owned())],
         }
-        let mut errors = Vec::new();
-        let written = self.bundle.format_pattern(pattern, Some(&values), &mut errors);
-        debug_assert!(errors.is_empty(), "{key}: {errors:?}");
-        self.with_spans(&written, args)
-    }
-
-    fn with_spans(&self, written: &str, args: &[(&str, Arg)]) -> Vec<Span> {
-        let mut spans: Vec<Span> = Vec::new();
-        let mut rest = written;
-        while let Some((before, after)) = rest.split_once(OPEN) {
-            push_text(&mut spans, before);
-            let Some((stand_in, after)) = after.split_once(CLOSE) else { break };
-            rest = after;
-            if let Some(count) = stand_in.strip_prefix(COUNT) {
-                let text = self.reader.number(count.parse().unwrap_or(f64::NAN), 0);
-                spans.push(Span::Figure { name: "count", text });
-            } else if let Some((_, Arg::Spans(given))) = stand_in.parse().ok().and_then(|index: usize| args.get(index))
-            {
-                spans.extend(given.iter().cloned());
-            }
-        }
-        push_text(&mut spans, rest);
-        spans
     }
 }
 
 impl std::fmt::Debug for Words {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         f.debug_struct("Words").field("reader", &self.reader).finish_non_exhaustive()
-    }
-}
-
-fn push_text(spans: &mut Vec<Span>, words: &str) {
-    if !words.is_empty() {
-        spans.push(Span::Text(words.to_owned()));
     }
 }
 

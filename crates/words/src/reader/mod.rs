@@ -66,7 +66,8 @@ impl Reader {
 
 /// Spanish "y" becomes "e" before the sound of i (CLDR 48, es, the same list pattern).
 fn starts_with_i(word: &str) -> bool {
-    let word = word.to_lowercase();
+    let small = |letter: char| if letter == 'Í' { 'í' } else { letter.to_ascii_lowercase() };
+    let word: String = word.chars().take(3).map(small).collect();
     let sounds_i = ["i", "í", "hi", "hí"].iter().any(|start| word.starts_with(start));
     sounds_i && !["hia", "hie", "hio"].iter().any(|start| word.starts_with(start))
 }
