@@ -21,6 +21,7 @@ pub mod finding;
 pub mod fit;
 pub mod item;
 pub mod order;
+pub mod ordered;
 pub mod plane;
 pub mod quantity;
 pub mod search;

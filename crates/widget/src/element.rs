@@ -5,8 +5,8 @@
 //! up by the next.
 
 use std::cell::RefCell;
-use std::collections::BTreeMap;
 
+use fitup_core::ordered::Map;
 use wasm_bindgen::prelude::*;
 use web_sys::{Element, HtmlElement};
 use yew::prelude::*;
@@ -67,7 +67,7 @@ struct Life {
 #[derive(Default)]
 struct Lives {
     last_id: u32,
-    living: BTreeMap<u32, Life>,
+    living: Map<u32, Life>,
     resting: Vec<(Element, yew::AppHandle<Shell>)>,
 }
 

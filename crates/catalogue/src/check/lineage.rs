@@ -2,6 +2,8 @@
 
 use std::collections::BTreeMap;
 
+use fitup_core::ordered::Map;
+
 use crate::at::At;
 use crate::problem::{Code, Problem};
 use crate::report::Report;
@@ -47,7 +49,7 @@ enum Mark {
 
 /// Walks depth first, with a stack of its own: a chain may be as long as the file.
 fn circles(parts: &[Part], report: &mut Report) {
-    let index_of: BTreeMap<&str, usize> =
+    let index_of: Map<&str, usize> =
         parts.iter().enumerate().rev().map(|(index, part)| (part.number.as_str(), index)).collect();
     let next =
         |index: usize| parts[index].replaced.iter().flat_map(|it| &it.by).filter_map(|by| index_of.get(by.as_str()));

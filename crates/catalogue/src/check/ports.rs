@@ -1,7 +1,5 @@
 //! Ports: each can be placed and can mate with something.
 
-use std::collections::BTreeMap;
-
 use super::figures::{above_zero, any_value, not_below_zero};
 use super::ranges::upright;
 use super::rows::not_blank;
@@ -13,6 +11,7 @@ use crate::wire::body::{Body, Serials};
 use crate::wire::port::{
     BoltPattern, End, HookRack, Pins, Port, PortKind, Pose, PowerTakeOff, Role, ThreePoint, Towards,
 };
+use fitup_core::ordered::Map;
 
 /// Most holes of one pattern. Plates of the trade have up to some 24; the search for the best
 /// match grows with the square of the number. No source.
@@ -24,7 +23,7 @@ const CATEGORIES: [&str; 9] = ["0", "1N", "1", "2N", "2", "3N", "3", "4N", "4"];
 /// Checks the ports of an item.
 pub fn ports(at: At<'_>, body: Body<'_>, report: &mut Report) {
     let place = at.field("ports");
-    let mut names: BTreeMap<&str, usize> = BTreeMap::new();
+    let mut names: Map<&str, usize> = Map::new();
     for (index, one) in body.ports.iter().enumerate() {
         let at = place.index(index);
         not_blank(&one.name, at.field("name"), report);

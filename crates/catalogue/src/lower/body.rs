@@ -1,9 +1,8 @@
 //! What every item has.
 
-use std::collections::BTreeMap;
-
 use fitup_core::item as core;
 use fitup_core::item::PartsListRow;
+use fitup_core::ordered::Map;
 
 use super::path::PathFault;
 use super::units::{self, Units};
@@ -16,7 +15,7 @@ use crate::wire::body::{Body, Point, Serials, Stock};
 use crate::wire::shape::{Carrier, Shape, ShapeRole, View};
 
 /// Parts list rows by item id.
-pub type PartsLists = BTreeMap<String, Vec<PartsListRow>>;
+pub type PartsLists = Map<String, Vec<PartsListRow>>;
 
 /// An item's common fields; `at` is the place of its row.
 pub fn body(row: Body<'_>, at: At<'_>, units: Units, lists: &mut PartsLists, report: &mut Report) -> core::Body {

@@ -61,9 +61,9 @@ fn part(row: &crate::wire::part::Part) -> core::Part {
 }
 
 fn parts_lists(file: &CatalogueFile) -> PartsLists {
-    let mut lists = PartsLists::new();
+    let mut lists = PartsLists::default();
     for row in &file.parts_lists {
-        lists.entry(row.item.clone()).or_default().push(core::PartsListRow {
+        lists.or_insert_with(row.item.clone(), Vec::new).push(core::PartsListRow {
             assembly: row.assembly.clone(),
             position: row.position.clone(),
             part: row.part.clone(),

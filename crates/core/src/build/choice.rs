@@ -1,8 +1,7 @@
 //! A build: the choices, changes, measurements and what is on hand.
 
-use std::collections::{BTreeMap, BTreeSet};
-
 use crate::item::{AdapterId, FrameId, ImplementId, ItemRef, MachineId, SeatId, SiteId, TrailerId};
+use crate::ordered::{Map, Set};
 use crate::quantity::{Length, Mass, Tool};
 
 /// What carries the implement.
@@ -131,11 +130,11 @@ pub struct Build {
     /// Measurements; of two of the same dimension the later counts.
     pub measured: Vec<Measurement>,
     /// What was looked for: (item, what) → there or not.
-    pub looked: BTreeMap<(ItemRef, String), Presence>,
+    pub looked: Map<(ItemRef, String), Presence>,
     /// Serial numbers of the units in the yard.
-    pub serials: BTreeMap<ItemRef, u64>,
+    pub serials: Map<ItemRef, u64>,
     /// What is on hand and need not be bought.
-    pub on_hand: BTreeSet<ItemRef>,
+    pub on_hand: Set<ItemRef>,
     /// Trailer.
     pub trailer: Option<TrailerId>,
     /// Site.

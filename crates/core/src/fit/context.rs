@@ -1,13 +1,12 @@
 //! What every rule looks at: the build on the desk, placed, with its ports as measured.
 
-use std::collections::BTreeMap;
-
 use super::decided;
 use super::desk::Desk;
 use super::found::Found;
 use super::lay::Lay;
 use crate::build::{Build, Change, Placement, Stack, place};
 use crate::item::{Catalogue, Frame, FrameId, Implement, ImplementId, ItemRef, Machine, MachineId, Port, Seat, SeatId};
+use crate::ordered::Map;
 use crate::quantity::Length;
 
 /// A build under judgement.
@@ -16,9 +15,9 @@ pub(super) struct Context<'a> {
     pub build: &'a Build,
     pub stack: Stack,
     /// Ports that differ from the catalogue's by what was measured or looked for.
-    found: BTreeMap<(ItemRef, usize), Found>,
+    found: Map<(ItemRef, usize), Found>,
     /// Ports whose holes are opened up, as they are after that, and by how much.
-    opened: BTreeMap<(ItemRef, usize), (Port, Length)>,
+    opened: Map<(ItemRef, usize), (Port, Length)>,
 }
 
 impl<'a> Context<'a> {
@@ -29,7 +28,7 @@ impl<'a> Context<'a> {
     /// The build with its stack, if it has been placed already.
     pub fn placed(desk: &'a Desk, build: &'a Build, stack: Stack) -> Self {
         let catalogue = desk.catalogue();
-        let mut found = BTreeMap::new();
+        let mut found = Map::new();
         if !build.measured.is_empty() || !build.looked.is_empty() {
             for item in build.items() {
                 for (index, port) in catalogue.body(item).ports.iter().enumerate() {
@@ -39,7 +38,7 @@ impl<'a> Context<'a> {
                 }
             }
         }
-        let mut context = Self { desk, build, stack, found, opened: BTreeMap::new() };
+        let mut context = Self { desk, build, stack, found, opened: Map::new() };
         context.opened = decided::openings(catalogue, build)
             .into_iter()
             .map(|((item, index), by)| ((item, index), (decided::opened(context.port_before(item, index), by), by)))

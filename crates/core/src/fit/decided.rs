@@ -3,11 +3,10 @@
 //! A decision never makes a verdict better than *bolts up with work*: the holes are still to be made. What it changes is that
 //! the joint is judged with the holes made, and that their workshop time counts among the parts to buy.
 
-use std::collections::BTreeMap;
-
 use super::mating::bolt_pattern::GREATEST_OPENING;
 use crate::build::{Build, Change};
 use crate::item::{BoltPattern, Catalogue, HoleKind, ItemRef, Port, PortKind, SeatBase};
+use crate::ordered::Map;
 use crate::quantity::{Length, Work};
 
 /// Workshop time to mark, drill and deburr one hole in the plate of a frame or deck: a quarter of an hour. Common practice,
@@ -55,9 +54,9 @@ pub(super) fn may_open(by: Length) -> Result<(), NotPossible> {
 }
 
 /// How much the holes of each port are opened up; of several decisions for a port the last counts.
-pub(super) fn openings(catalogue: &Catalogue, build: &Build) -> BTreeMap<(ItemRef, usize), Length> {
+pub(super) fn openings(catalogue: &Catalogue, build: &Build) -> Map<(ItemRef, usize), Length> {
     let items = build.items();
-    let mut openings = BTreeMap::new();
+    let mut openings = Map::new();
     for change in &build.changes {
         if let Change::OpenUp { item, port, by } = change
             && items.contains(item)

@@ -1,13 +1,12 @@
 //! A catalogue laid out for judging: what can be worked out once is worked out once.
 
-use std::collections::BTreeMap;
-
 use super::lay::{Lay, Lays};
 use super::lineage::{PartSets, SetId};
 use super::outline::{FlatShape, flat_shapes};
 use super::solid::Solids;
 use super::terms::Kept;
 use crate::item::{Catalogue, End, FrameId, ImplementId, ItemRef, MachineId, Named, Role, SeatId, View};
+use crate::ordered::Map;
 use crate::quantity::Length;
 
 /// A catalogue with its listings and lineage indexed. Everything that judges starts from here.
@@ -16,12 +15,12 @@ pub struct Desk {
     catalogue: Catalogue,
     sets: PartSets,
     /// Set of parts that bears a port, by item and port index.
-    port_sets: BTreeMap<(ItemRef, usize), SetId>,
+    port_sets: Map<(ItemRef, usize), SetId>,
     /// What lists a pair of items, smaller item first.
-    pairs: BTreeMap<(ItemRef, ItemRef), ListedBy>,
-    listings: BTreeMap<Role, Vec<Listing>>,
-    outlines: BTreeMap<ItemRef, Vec<FlatShape>>,
-    solids: BTreeMap<ItemRef, Solids>,
+    pairs: Map<(ItemRef, ItemRef), ListedBy>,
+    listings: Map<Role, Vec<Listing>>,
+    outlines: Map<ItemRef, Vec<FlatShape>>,
+    solids: Map<ItemRef, Solids>,
     lays: Lays,
     /// What the last search for completions worked out.
     kept: Kept,
@@ -63,7 +62,7 @@ impl Desk {
     /// Lays out a catalogue.
     pub fn new(catalogue: Catalogue) -> Self {
         let mut sets = PartSets::default();
-        let mut port_sets = BTreeMap::new();
+        let mut port_sets = Map::new();
         for item in catalogue.items() {
             for (index, port) in catalogue.body(item).ports.iter().enumerate() {
                 if let Some(set) = sets.intern(&port.parts) {
@@ -73,11 +72,11 @@ impl Desk {
         }
         sets.link(&catalogue.parts);
         let pairs = listed_pairs(&catalogue);
-        let outlines: BTreeMap<ItemRef, Vec<FlatShape>> =
+        let outlines: Map<ItemRef, Vec<FlatShape>> =
             catalogue.items().map(|item| (item, flat_shapes(&catalogue, item))).collect();
         let solids = outlines.iter().map(|(&item, shapes)| (item, Solids::of(&catalogue, item, shapes))).collect();
         let lays = Lays::of(&catalogue);
-        let (listings, kept) = (BTreeMap::new(), Kept::default());
+        let (listings, kept) = (Map::new(), Kept::default());
         let mut desk = Self { catalogue, sets, port_sets, pairs, listings, outlines, solids, lays, kept };
         desk.listings = desk.find_listings();
         desk
@@ -155,8 +154,8 @@ impl Desk {
         self.listings.get(&role).map_or(&[], Vec::as_slice)
     }
 
-    fn find_listings(&self) -> BTreeMap<Role, Vec<Listing>> {
-        let mut found: BTreeMap<Role, BTreeMap<(SetId, SetId), Listing>> = BTreeMap::new();
+    fn find_listings(&self) -> Map<Role, Vec<Listing>> {
+        let mut found: Map<Role, Map<(SetId, SetId), Listing>> = Map::new();
         for &(a, b) in self.pairs.keys() {
             for (x, y) in [(a, b), (b, a)] {
                 for (i, carrier) in self.catalogue.body(x).ports.iter().enumerate() {
@@ -170,12 +169,15 @@ impl Desk {
                             continue;
                         };
                         let listing = Listing { carrier: p, carried: q, witness: (x, y), by };
-                        found.entry(carrier.role).or_default().entry((p, q)).or_insert(listing);
+                        found.or_insert_with(carrier.role, Map::new).or_insert_with((p, q), || listing);
                     }
                 }
             }
         }
-        found.into_iter().map(|(role, by_sets)| (role, by_sets.into_values().collect())).collect()
+        found
+            .into_iter()
+            .map(|(role, by_sets)| (role, by_sets.into_iter().map(|(_, listing)| listing).collect()))
+            .collect()
     }
 }
 
@@ -183,11 +185,9 @@ fn ordered(a: ItemRef, b: ItemRef) -> (ItemRef, ItemRef) {
     if a <= b { (a, b) } else { (b, a) }
 }
 
-fn listed_pairs(catalogue: &Catalogue) -> BTreeMap<(ItemRef, ItemRef), ListedBy> {
-    let mut pairs = BTreeMap::new();
-    let mut add = |a: ItemRef, b: ItemRef, by: ListedBy| {
-        pairs.entry(ordered(a, b)).or_insert(by);
-    };
+fn listed_pairs(catalogue: &Catalogue) -> Map<(ItemRef, ItemRef), ListedBy> {
+    let mut pairs = Vec::new();
+    let mut add = |a: ItemRef, b: ItemRef, by: ListedBy| pairs.push((ordered(a, b), by));
     for (index, row) in catalogue.guide.iter().flat_map(|guide| guide.rows.iter().enumerate()) {
         let columns: [Column; 4] = [
             column(row.machine, catalogue.machines.len(), |i| ItemRef::Machine(MachineId::at(i)), MachineId::index),
@@ -220,7 +220,8 @@ fn listed_pairs(catalogue: &Catalogue) -> BTreeMap<(ItemRef, ItemRef), ListedBy>
             }
         }
     }
-    pairs
+    // Of all that list a pair the first counts.
+    pairs.into_iter().rev().collect()
 }
 
 struct Column {

@@ -1,11 +1,10 @@
 //! Hole patterns laid on each other once for the whole catalogue.
 
-use std::collections::{BTreeMap, BTreeSet};
-
 use crate::fit::mating::bolt_pattern::{
     self as pattern, Drilling, Flip, Opening, Registered, Registration, Side, drilling, opening, register,
 };
 use crate::item::{BoltPattern, Catalogue, End, Hole, HoleKind, ItemRef, PortKind, Role};
+use crate::ordered::{Map, Set};
 use crate::quantity::Length;
 
 /// Least distance between the centres of two holes, in hole diameters: a hole drilled nearer than
@@ -33,8 +32,8 @@ pub(super) struct Lay {
 /// Every lay that a catalogue's ports can need. Equal patterns are laid once.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub(super) struct Lays {
-    pattern_of_port: BTreeMap<(ItemRef, usize), usize>,
-    lays: BTreeMap<(usize, usize), Option<Lay>>,
+    pattern_of_port: Map<(ItemRef, usize), usize>,
+    lays: Map<(usize, usize), Option<Lay>>,
 }
 
 impl Lays {
@@ -42,7 +41,7 @@ impl Lays {
     pub fn of(catalogue: &Catalogue) -> Self {
         let mut patterns: Vec<&BoltPattern> = Vec::new();
         let mut all = Self::default();
-        let mut ends: BTreeMap<(Role, End), BTreeSet<usize>> = BTreeMap::new();
+        let mut ends: Map<(Role, End), Set<usize>> = Map::new();
         for item in catalogue.items() {
             for (index, port) in catalogue.body(item).ports.iter().enumerate() {
                 let Some(pattern) = pattern_of(&port.kind) else { continue };
@@ -51,7 +50,7 @@ impl Lays {
                     patterns.len() - 1
                 });
                 all.pattern_of_port.insert((item, index), known);
-                ends.entry((port.role, port.end)).or_default().insert(known);
+                ends.or_insert_with((port.role, port.end), Set::default).insert(known);
             }
         }
         for role in Role::ALL {
@@ -61,7 +60,7 @@ impl Lays {
             };
             for &a in carriers {
                 for &b in carried {
-                    all.lays.entry((a, b)).or_insert_with(|| lay(patterns[a], patterns[b]));
+                    all.lays.or_insert_with((a, b), || lay(patterns[a], patterns[b]));
                 }
             }
         }

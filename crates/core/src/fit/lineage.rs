@@ -5,10 +5,12 @@
 //! the new ones serve for the old; (2) all the parts a *both ways* record names may be replaced
 //! by the old part, since the old one serves for the new.
 
-use std::collections::{BTreeMap, BTreeSet, VecDeque};
+use std::collections::VecDeque;
 
 use crate::finding::ChainStep;
 use crate::item::{Part, PartNumber};
+use crate::order;
+use crate::ordered::{Map, Set};
 
 /// A set of part numbers that bears a port.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -17,10 +19,10 @@ pub(super) struct SetId(u32);
 /// The part sets of a catalogue and which serves for which.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub(super) struct PartSets {
-    sets: Vec<BTreeSet<PartNumber>>,
-    ids: BTreeMap<BTreeSet<PartNumber>, SetId>,
+    sets: Vec<Set<PartNumber>>,
+    ids: Map<Set<PartNumber>, SetId>,
     /// (have, want) → steps from want to have.
-    serves: BTreeMap<(SetId, SetId), Vec<ChainStep>>,
+    serves: Map<(SetId, SetId), Vec<ChainStep>>,
 }
 
 /// States looked at from one set before the search stops. A real chain has fewer than ten; the
@@ -33,7 +35,7 @@ impl PartSets {
         if parts.is_empty() {
             return None;
         }
-        let set: BTreeSet<PartNumber> = parts.iter().cloned().collect();
+        let set: Set<PartNumber> = parts.iter().cloned().collect();
         if let Some(&id) = self.ids.get(&set) {
             return Some(id);
         }
@@ -44,8 +46,8 @@ impl PartSets {
     }
 
     /// Finds which sets serve for which.
-    pub fn link(&mut self, parts: &BTreeMap<PartNumber, Part>) {
-        let olds = old_parts(parts);
+    pub fn link(&mut self, parts: &Map<PartNumber, Part>) {
+        let olds = OldParts::of(parts);
         for (index, want) in self.sets.iter().enumerate() {
             let want_id = SetId(u32::try_from(index).expect("interned above"));
             for (state, steps) in reachable(want, parts, &olds) {
@@ -69,26 +71,32 @@ impl PartSets {
     }
 }
 
-/// Old parts by each new part that a *both ways* record names for them.
-type OldParts<'a> = BTreeMap<&'a str, Vec<&'a Part>>;
+/// Old parts beside each new part that a *both ways* record names for them, in the order of the new.
+struct OldParts<'a>(Vec<(&'a str, &'a Part)>);
 
-fn old_parts(parts: &BTreeMap<PartNumber, Part>) -> OldParts<'_> {
-    let mut olds: OldParts<'_> = BTreeMap::new();
-    for part in parts.values() {
-        if let Some(record) = part.replaced.as_ref().filter(|record| record.both_ways) {
-            for new in &record.by {
-                olds.entry(new).or_default().push(part);
+impl<'a> OldParts<'a> {
+    fn of(parts: &'a Map<PartNumber, Part>) -> Self {
+        let mut olds = Vec::new();
+        for part in parts.values() {
+            if let Some(record) = part.replaced.as_ref().filter(|record| record.both_ways) {
+                olds.extend(record.by.iter().map(|new| (new.as_str(), part)));
             }
         }
+        order::sort(&mut olds, |a, b| a.0.cmp(b.0));
+        Self(olds)
     }
-    olds
+
+    fn of_new(&self, new: &str) -> impl Iterator<Item = &'a Part> {
+        let first = self.0.partition_point(|(known, _)| *known < new);
+        self.0[first..].iter().take_while(move |(known, _)| *known == new).map(|(_, old)| *old)
+    }
 }
 
-type State = BTreeSet<PartNumber>;
+type State = Set<PartNumber>;
 
 /// Every set that serves for `want`, nearest first, with the steps to it.
-fn reachable(want: &State, parts: &BTreeMap<PartNumber, Part>, olds: &OldParts<'_>) -> BTreeMap<State, Vec<ChainStep>> {
-    let mut seen: BTreeMap<State, Vec<ChainStep>> = BTreeMap::from([(want.clone(), Vec::new())]);
+fn reachable(want: &State, parts: &Map<PartNumber, Part>, olds: &OldParts<'_>) -> Map<State, Vec<ChainStep>> {
+    let mut seen: Map<State, Vec<ChainStep>> = [(want.clone(), Vec::new())].into_iter().collect();
     let mut queue = VecDeque::from([want.clone()]);
     while let Some(state) = queue.pop_front() {
         let so_far = seen.get(&state).cloned().unwrap_or_default();
@@ -107,7 +115,7 @@ fn reachable(want: &State, parts: &BTreeMap<PartNumber, Part>, olds: &OldParts<'
     seen
 }
 
-fn moves(state: &State, parts: &BTreeMap<PartNumber, Part>, olds: &OldParts<'_>) -> Vec<(State, ChainStep)> {
+fn moves(state: &State, parts: &Map<PartNumber, Part>, olds: &OldParts<'_>) -> Vec<(State, ChainStep)> {
     let mut moves = Vec::new();
     for number in state {
         let record = parts.get(number).and_then(|part| part.replaced.as_ref()).filter(|record| !record.by.is_empty());
@@ -117,7 +125,7 @@ fn moves(state: &State, parts: &BTreeMap<PartNumber, Part>, olds: &OldParts<'_>)
             next.extend(record.by.iter().cloned());
             moves.push((next, step(number, record, false)));
         }
-        for old in olds.get(number.as_str()).into_iter().flatten() {
+        for old in olds.of_new(number) {
             let record = old.replaced.as_ref().expect("only replaced parts are among the old ones");
             if record.by.iter().all(|new| state.contains(new)) {
                 let mut next: State = state.iter().filter(|n| !record.by.contains(n)).cloned().collect();
@@ -138,7 +146,7 @@ mod tests {
     use super::*;
     use crate::item::Replacement;
 
-    fn parts(records: &[(&str, &[&str], bool)]) -> BTreeMap<PartNumber, Part> {
+    fn parts(records: &[(&str, &[&str], bool)]) -> Map<PartNumber, Part> {
         records
             .iter()
             .map(|&(number, by, both_ways)| {

@@ -1,11 +1,10 @@
 //! Parts to buy: what the build needs, less what is on hand and what comes with something else.
 
-use std::collections::BTreeMap;
-
 use super::answer::{ComeBy, PartsLine, PartsToBuy};
 use super::context::Context;
 use crate::finding::{Finding, Value};
 use crate::item::{ItemRef, SuppliedWith};
+use crate::ordered::Map;
 use crate::quantity::{Money, Work};
 
 /// One line an item, carriers first. The machine counts as on hand unless the catalogue prices it
@@ -14,10 +13,10 @@ use crate::quantity::{Money, Work};
 /// The work is that of the adapters and of the holes that are decided to be drilled or opened up; what the findings say is still
 /// to be decided is not in it.
 pub(super) fn parts_to_buy(context: &Context, findings: &[Finding]) -> PartsToBuy {
-    let mut counts: BTreeMap<ItemRef, u32> = BTreeMap::new();
+    let mut counts: Map<ItemRef, u32> = Map::new();
     let mut order = Vec::new();
     for item in context.build.items() {
-        *counts.entry(item).or_insert_with(|| {
+        *counts.or_insert_with(item, || {
             order.push(item);
             0
         }) += 1;
@@ -26,7 +25,7 @@ pub(super) fn parts_to_buy(context: &Context, findings: &[Finding]) -> PartsToBu
         .into_iter()
         .map(|item| PartsLine {
             item,
-            quantity: counts[&item],
+            quantity: counts.get(&item).copied().unwrap_or_default(),
             come_by: come_by(context, item),
             price: context.catalogue().body(item).price,
         })

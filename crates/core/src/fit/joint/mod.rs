@@ -21,6 +21,7 @@ use super::found::Found;
 use crate::build::StackJoint;
 use crate::finding::{Check, Evidence, Finding, Grade, Subject, Value, Verdict};
 use crate::item::{ItemRef, Port, PortKind, Role};
+use crate::order;
 use crate::quantity::Source;
 
 /// A joint under judgement.
@@ -97,7 +98,7 @@ impl<'a> Meeting<'a> {
             }));
         }
         evidence.tools.extend(self.found.iter().flatten().flat_map(|found| found.tools()));
-        evidence.tools.sort_unstable();
+        order::sort_by_key(&mut evidence.tools, |&tool| tool);
         evidence.tools.dedup();
         if !evidence.tools.is_empty() {
             evidence.grade = Grade::Measured;
