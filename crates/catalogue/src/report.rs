@@ -50,10 +50,13 @@ impl Report {
     /// Writes down that the value at a place is not what the format wants. Something is invented
     /// in its stead.
     pub fn fault(&mut self, code: Code, at: At<'_>, start: u32, args: impl FnOnce() -> Vec<(&'static str, String)>) {
-        if self.skips() {
-            return;
+        if !self.skips() {
+            self.write(code, at, start, args());
         }
-        let problem = Problem { at: Some(start), args: args(), ..Problem::new(code, at) };
+    }
+
+    fn write(&mut self, code: Code, at: At<'_>, start: u32, args: Vec<(&'static str, String)>) {
+        let problem = Problem { at: Some(start), args, ..Problem::new(code, at) };
         if code != Code::MissingField {
             self.invented.push(problem.path.clone());
         }

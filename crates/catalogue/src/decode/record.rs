@@ -17,19 +17,21 @@ pub enum Need {
 }
 
 /// A record being decoded.
-pub struct Record<'t> {
+pub struct Record<'t, 'r> {
+    at: At<'r>,
+    report: &'r mut Report,
     entries: Option<&'t [Entry<'t>]>,
     start: u32,
     /// Where the next field is looked for first: most files keep the order of the format.
     next: usize,
 }
 
-impl<'t> Record<'t> {
+impl<'t, 'r> Record<'t, 'r> {
     /// The record of a value. Fields that it does not have or that stand twice are reported.
-    pub fn open(node: Node<'t>, at: At<'_>, fields: &'static [&'static str], report: &mut Report) -> Self {
+    pub fn open(node: Node<'t>, at: At<'r>, fields: &'static [&'static str], report: &'r mut Report) -> Self {
         let Kind::Record(entries) = node.kind else {
             wrong_type(node, "record", at, report);
-            return Self { entries: None, start: node.at, next: 0 };
+            return Self { at, report, entries: None, start: node.at, next: 0 };
         };
         let mut next = 0;
         for (index, entry) in entries.iter().enumerate() {
@@ -41,21 +43,21 @@ impl<'t> Record<'t> {
                 None => unknown(entry, at, fields, report),
             }
         }
-        Self { entries: Some(entries), start: node.at, next: 0 }
+        Self { at, report, entries: Some(entries), start: node.at, next: 0 }
     }
 
     /// A field that has to be there.
-    pub fn required<T: Decode>(&mut self, name: &'static str, at: At<'_>, report: &mut Report) -> T {
+    pub fn required<T: Decode>(&mut self, name: &'static str) -> T {
         let Some(value) = self.take(name) else {
-            self.missing(name, at, report);
+            self.missing(name);
             return T::invented();
         };
-        T::decode(value, at.field(name), report)
+        T::decode(value, self.at.field(name), self.report)
     }
 
     /// A field that may be left out.
-    pub fn optional<T: Decode + Default>(&mut self, name: &'static str, at: At<'_>, report: &mut Report) -> T {
-        self.take(name).map_or_else(T::default, |value| T::decode(value, at.field(name), report))
+    pub fn optional<T: Decode + Default>(&mut self, name: &'static str) -> T {
+        self.take(name).map_or_else(T::default, |value| T::decode(value, self.at.field(name), self.report))
     }
 
     fn take(&mut self, name: &str) -> Option<Node<'t>> {
@@ -67,10 +69,10 @@ impl<'t> Record<'t> {
         Some(entries[first].value)
     }
 
-    fn missing(&self, name: &'static str, at: At<'_>, report: &mut Report) {
+    fn missing(&mut self, name: &'static str) {
         if self.entries.is_some() {
-            report.fault(Code::MissingField, at, self.start, || vec![("field", name.to_owned())]);
-            report.invented(at.field(name));
+            self.report.fault(Code::MissingField, self.at, self.start, || vec![("field", name.to_owned())]);
+            self.report.invented(self.at.field(name));
         }
     }
 }

@@ -47,7 +47,7 @@ macro_rules! record {
                 report: &mut $crate::report::Report,
             ) -> Self {
                 let mut record = $crate::decode::Record::open(node, at, &[$(stringify!($field)),*], report);
-                Self { $($field: record.$need(stringify!($field), at, report)),* }
+                Self { $($field: record.$need(stringify!($field))),* }
             }
 
             fn invented() -> Self {
