@@ -6,7 +6,7 @@ use fitup_words::Units;
 /// Reads a length as typed: `412`, `412,5`, `41.2 cm`, `1 1/8`, `3/4"`. Without a unit it is in
 /// millimetres or inches, by the reader's units.
 pub fn length(typed: &str, units: Units) -> Option<Length> {
-    let typed = typed.trim().to_lowercase().replace(',', ".").replace('\u{a0}', " ");
+    let typed = typed.trim().to_ascii_lowercase().replace(',', ".").replace('\u{a0}', " ");
     let split = typed.find(|c: char| !(c.is_ascii_digit() || matches!(c, '.' | '/' | ' ' | '-' | '+')));
     let (number, unit) = split.map_or((typed.as_str(), ""), |at| typed.split_at(at));
     let value = number_of(number.trim())?;

@@ -65,7 +65,7 @@ pub fn options(
     hitch_label: &str,
 ) -> Vec<Pick> {
     let catalogue = desk.catalogue();
-    let words: Vec<String> = search.split_whitespace().map(str::to_lowercase).collect();
+    let words: Vec<String> = search.split_whitespace().map(small_letters).collect();
     let mut picks = Pick::all(catalogue, step);
     picks.retain(|&pick| {
         let text = text_of(catalogue, pick, hitch_label);
@@ -93,6 +93,14 @@ fn by_cached<K: Ord>(picks: &mut [Pick], key: impl Fn(Pick) -> K) {
     for (place, (_, pick)) in picks.iter_mut().zip(keyed) {
         *place = pick;
     }
+}
+
+/// Text in small letters; in the browser by the browser's own tables of the world's letters.
+fn small_letters(text: &str) -> String {
+    #[cfg(target_arch = "wasm32")]
+    return String::from(js_sys::JsString::from(text).to_lower_case());
+    #[cfg(not(target_arch = "wasm32"))]
+    text.to_lowercase()
 }
 
 /// A known length before a longer one before an unknown one.
@@ -124,8 +132,8 @@ fn body(catalogue: &Catalogue, pick: Pick) -> Option<&Body> {
 
 fn text_of(catalogue: &Catalogue, pick: Pick, hitch_label: &str) -> String {
     match body(catalogue, pick) {
-        Some(body) => format!("{} {} {}", body.label, body.series, body.id).to_lowercase(),
-        None => hitch_label.to_lowercase(),
+        Some(body) => small_letters(&format!("{} {} {}", body.label, body.series, body.id)),
+        None => small_letters(hitch_label),
     }
 }
 
