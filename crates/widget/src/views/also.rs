@@ -4,23 +4,13 @@ use fitup_core::build::Build;
 use fitup_core::item::ItemRef;
 use yew::prelude::*;
 
-use super::icon::{Glyph, Icon};
-use crate::ctx::use_ctx;
-use crate::same::Same;
+use super::icon::{Glyph, icon};
+use crate::ctx::Ctx;
 use crate::say;
 use crate::state::Edit;
 
-#[derive(Properties, PartialEq)]
-pub struct AlsoProps {
-    /// The build.
-    pub build: Same<Build>,
-}
-
 /// The list; nothing where there is nothing else.
-#[component]
-pub fn Also(props: &AlsoProps) -> Html {
-    let ctx = use_ctx();
-    let build = &props.build;
+pub fn also(ctx: &Ctx, build: &Build) -> Html {
     let adapters = build
         .adapters
         .iter()
@@ -28,7 +18,7 @@ pub fn Also(props: &AlsoProps) -> Html {
         .map(|(at, &id)| (ctx.label(ItemRef::Adapter(id)).to_owned(), ctx.on(move || Edit::RemoveAdapter(at))));
     let changes = build.changes.iter().map(|change| {
         let dropped = change.clone();
-        (say::change_words(&ctx, change), ctx.on(move || Edit::Drop(dropped.clone())))
+        (say::change_words(ctx, change), ctx.on(move || Edit::Drop(dropped.clone())))
     });
     let all: Vec<(String, Callback<MouseEvent>)> = adapters.chain(changes).collect();
     if all.is_empty() {
@@ -43,7 +33,7 @@ pub fn Also(props: &AlsoProps) -> Html {
                         type="button" class="button bare" aria-label={format!("{}: {words}", ctx.text("ui-take-out"))}
                         title={ctx.text("ui-take-out")} onclick={out}
                     >
-                        <Icon glyph={Glyph::Close} />
+                        { icon(Glyph::Close) }
                     </button>
                 </li>
             }

@@ -3,7 +3,7 @@
 use fitup_words::Units;
 use yew::prelude::*;
 
-use super::icon::{Glyph, Icon};
+use super::icon::{Glyph, icon};
 use super::settings::Settings;
 use crate::ctx::use_ctx;
 use crate::state::{Action, Theme};
@@ -32,7 +32,7 @@ pub fn Bar(props: &BarProps) -> Html {
                 type="button" class="button bare" disabled={!can} aria-label={ctx.text(key)} title={ctx.text(key)}
                 onclick={move |_| act.emit(action.clone())}
             >
-                <Icon {glyph} />
+                { icon(glyph) }
             </button>
         }
     };

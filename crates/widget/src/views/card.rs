@@ -5,7 +5,7 @@ use web_sys::KeyboardEvent;
 use yew::prelude::*;
 
 use super::silhouette::Silhouette;
-use super::verdict::VerdictWord;
+use super::verdict::verdict_word;
 use crate::ctx::use_ctx;
 use crate::state::{Action, Edit, Pick};
 
@@ -67,7 +67,7 @@ pub fn Card(props: &CardProps) -> Html {
                     <span class="card-name">{ ctx.pick_label(pick) }</span>
                     <span class="card-price">{ price }</span>
                 </div>
-                <VerdictWord verdict={props.verdict} />
+                { verdict_word(&ctx, props.verdict) }
                 <p class="card-why">{ props.why.clone() }</p>
             </div>
         </div>

@@ -3,19 +3,11 @@
 use fitup_core::finding::Grade;
 use yew::prelude::*;
 
-use crate::ctx::use_ctx;
-
-#[derive(Properties, PartialEq)]
-pub struct EvidenceProps {
-    /// Which grade.
-    pub grade: Grade,
-}
+use crate::ctx::Ctx;
 
 /// The line and the word.
-#[component]
-pub fn Evidence(props: &EvidenceProps) -> Html {
-    let ctx = use_ctx();
-    let (width, dashes) = match props.grade {
+pub fn evidence(ctx: &Ctx, grade: Grade) -> Html {
+    let (width, dashes) = match grade {
         Grade::Listed => ("3.4", None),
         Grade::SamePart => ("2", None),
         Grade::ReplacedPart => ("2", Some("12 3")),
@@ -24,11 +16,11 @@ pub fn Evidence(props: &EvidenceProps) -> Html {
         Grade::None => ("1.4", Some("1 4")),
     };
     html! {
-        <span class="evidence" title={ctx.words.grade_meaning(props.grade)}>
+        <span class="evidence" title={ctx.words.grade_meaning(grade)}>
             <svg viewBox="0 0 40 12" aria-hidden="true" focusable="false">
                 <path d="M0 6h40" stroke-width={width} stroke-dasharray={dashes} />
             </svg>
-            <span>{ ctx.words.grade(props.grade) }</span>
+            <span>{ ctx.words.grade(grade) }</span>
         </span>
     }
 }

@@ -1,27 +1,15 @@
 //! One finding in full: for the shopper, for the workshop, its evidence, its checks.
 
-use fitup_core::fit::Answer;
+use fitup_core::finding::Finding;
 use fitup_words::LineRole;
 use yew::prelude::*;
 
-use super::verdict::VerdictWord;
-use crate::ctx::use_ctx;
-use crate::same::Same;
+use super::verdict::verdict_word;
+use crate::ctx::Ctx;
 use crate::say;
 
-#[derive(Properties, PartialEq)]
-pub struct FindingBodyProps {
-    /// Which finding of the answer.
-    pub index: usize,
-    /// The answer.
-    pub answer: Same<Answer>,
-}
-
 /// The finding in full.
-#[component]
-pub fn FindingBody(props: &FindingBodyProps) -> Html {
-    let ctx = use_ctx();
-    let Some(finding) = props.answer.findings.get(props.index) else { return Html::default() };
+pub fn finding_body(ctx: &Ctx, finding: &Finding) -> Html {
     let class = |role| match role {
         LineRole::Sentence => "finding-says",
         LineRole::Check => "finding-check",
@@ -29,8 +17,8 @@ pub fn FindingBody(props: &FindingBodyProps) -> Html {
     };
     html! {
         <div class="finding">
-            <VerdictWord verdict={finding.verdict} />
-            for (at, (role, said)) in say::workshop(&ctx, finding).into_iter().enumerate() {
+            { verdict_word(ctx, Some(finding.verdict)) }
+            for (at, (role, said)) in say::workshop(ctx, finding).into_iter().enumerate() {
                 <p key={at} class={class(role)}>{ said }</p>
             }
         </div>

@@ -3,8 +3,8 @@
 use fitup_core::fit::{Answer, footprint_figures};
 use yew::prelude::*;
 
-use super::icon::{Glyph, Icon};
-use super::verdict::VerdictWord;
+use super::icon::{Glyph, icon};
+use super::verdict::verdict_word;
 use crate::ctx::{use_ctx, verdict_class};
 use crate::same::Same;
 use crate::say;
@@ -35,7 +35,7 @@ pub fn Glance(props: &GlanceProps) -> Html {
     };
     html! {
         <div class={classes!("glance", verdict_class(verdict))}>
-            <VerdictWord {verdict} />
+            { verdict_word(&ctx, verdict) }
             <dl>
                 for figure in figures.iter().filter(|figure| SHOWN.contains(&figure.name)) {
                     <div key={figure.name}>
@@ -51,7 +51,7 @@ pub fn Glance(props: &GlanceProps) -> Html {
                 aria-controls="drawing" aria-label={ctx.text("ui-drawing")} title={ctx.text("ui-drawing")}
                 onclick={fold}
             >
-                <Icon glyph={Glyph::Drawing} />
+                { icon(Glyph::Drawing) }
             </button>
         </div>
     }

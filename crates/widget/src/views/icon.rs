@@ -23,16 +23,9 @@ pub enum Glyph {
     Drawing,
 }
 
-#[derive(Properties, PartialEq)]
-pub struct IconProps {
-    /// Which icon.
-    pub glyph: Glyph,
-}
-
 /// An icon; it says nothing, the button it stands in does.
-#[component]
-pub fn Icon(props: &IconProps) -> Html {
-    let path = match props.glyph {
+pub fn icon(glyph: Glyph) -> Html {
+    let path = match glyph {
         Glyph::Undo => "M4 8h8a4 4 0 0 1 0 8H8M4 8l4-4M4 8l4 4",
         Glyph::Redo => "M16 8H8a4 4 0 0 0 0 8h4M16 8l-4-4m4 4-4 4",
         Glyph::Settings => {

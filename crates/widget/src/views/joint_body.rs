@@ -7,25 +7,12 @@ use yew::prelude::*;
 
 use super::measure::Measure;
 use super::overlay::OverlayPicture;
-use crate::ctx::use_ctx;
+use crate::ctx::Ctx;
 use crate::same::Same;
 
-#[derive(Properties, PartialEq)]
-pub struct JointBodyProps {
-    /// Which joint of the answer.
-    pub joint: usize,
-    /// The answer.
-    pub answer: Same<Answer>,
-    /// The build.
-    pub build: Same<Build>,
-}
-
 /// The joint's two sides and what is known of them.
-#[component]
-pub fn JointBody(props: &JointBodyProps) -> Html {
-    let ctx = use_ctx();
-    let JointBodyProps { joint: index, answer, build } = props;
-    let Some(joint) = answer.joints.get(*index) else { return Html::default() };
+pub fn joint_body(ctx: &Ctx, index: usize, answer: &Same<Answer>, build: &Same<Build>) -> Html {
+    let Some(joint) = answer.joints.get(index) else { return Html::default() };
     let side = |item: ItemRef, port: &str, parts: &[String]| {
         html! {
             <div class="side">
@@ -46,7 +33,7 @@ pub fn JointBody(props: &JointBodyProps) -> Html {
                 { side(joint.carried.0, &joint.carried.1, &joint.carried_parts) }
             </div>
             if joint.overlay.is_some() {
-                <OverlayPicture joint={*index} answer={answer.clone()} />
+                <OverlayPicture joint={index} answer={answer.clone()} />
             }
             <Measure
                 sides={vec![joint.carrier.clone(), joint.carried.clone()]} build={build.clone()}

@@ -7,7 +7,7 @@ use fitup_core::quantity::Tool;
 use web_sys::{HtmlInputElement, HtmlSelectElement};
 use yew::prelude::*;
 
-use super::icon::{Glyph, Icon};
+use super::icon::{Glyph, icon};
 use crate::ctx::use_ctx;
 use crate::same::Same;
 use crate::say;
@@ -68,7 +68,7 @@ pub fn Measure(props: &MeasureProps) -> Html {
     let taken = build.measured.iter().filter(|m| sides.iter().any(|(item, port)| m.item == *item && m.port == *port));
     html! {
         <div class="measure">
-            <h5><Icon glyph={Glyph::Caliper} />{ ctx.text("ui-measure") }</h5>
+            <h5>{ icon(Glyph::Caliper) }{ ctx.text("ui-measure") }</h5>
             <ul>
                 for (at, measured) in taken.cloned().enumerate() {
                     <li key={at} class="measured">

@@ -3,21 +3,12 @@
 use fitup_catalogue::link::LinkError;
 use yew::prelude::*;
 
-use super::icon::{Glyph, Icon};
-use crate::ctx::use_ctx;
+use super::icon::{Glyph, icon};
+use crate::ctx::Ctx;
 use crate::state::{Action, Notice};
 
-#[derive(Properties, PartialEq)]
-pub struct NoticesProps {
-    /// What to tell.
-    pub notice: Option<Notice>,
-}
-
 /// The notice, until it is put away.
-#[component]
-pub fn Notices(props: &NoticesProps) -> Html {
-    let ctx = use_ctx();
-    let Some(notice) = &props.notice else { return Html::default() };
+pub fn notice(ctx: &Ctx, notice: &Notice) -> Html {
     let said = match notice {
         Notice::Link(error) => html! {
             <p>
@@ -54,7 +45,7 @@ pub fn Notices(props: &NoticesProps) -> Html {
                 type="button" class="button bare" aria-label={ctx.text("ui-close")} title={ctx.text("ui-close")}
                 onclick={move |_| act.emit(Action::Tell(None))}
             >
-                <Icon glyph={Glyph::Close} />
+                { icon(Glyph::Close) }
             </button>
         </div>
     }

@@ -4,22 +4,11 @@ use fitup_core::item::ItemRef;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
-use crate::ctx::use_ctx;
+use crate::ctx::Ctx;
 use crate::state::{Action, Edit};
 
-#[derive(Properties, PartialEq)]
-pub struct OnHandProps {
-    /// The item.
-    pub item: ItemRef,
-    /// Whether it is on hand.
-    pub on_hand: bool,
-}
-
 /// A box to tick.
-#[component]
-pub fn OnHand(props: &OnHandProps) -> Html {
-    let ctx = use_ctx();
-    let item = props.item;
+pub fn on_hand_box(ctx: &Ctx, item: ItemRef, is_on_hand: bool) -> Html {
     let act = ctx.act.clone();
     let toggled = move |event: Event| {
         if let Some(input) = event.target_dyn_into::<HtmlInputElement>() {
@@ -28,7 +17,7 @@ pub fn OnHand(props: &OnHandProps) -> Html {
     };
     html! {
         <label class="tick">
-            <input type="checkbox" checked={props.on_hand} onchange={toggled} />
+            <input type="checkbox" checked={is_on_hand} onchange={toggled} />
             <span>{ ctx.text("ui-on-hand") }<span class="unseen">{ ": " }{ ctx.label(item) }</span></span>
         </label>
     }

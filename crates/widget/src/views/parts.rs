@@ -4,7 +4,7 @@ use fitup_core::build::Build;
 use fitup_core::fit::{Answer, ComeBy, PartsLine};
 use yew::prelude::*;
 
-use super::on_hand::OnHand;
+use super::on_hand::on_hand_box;
 use crate::ctx::use_ctx;
 use crate::same::Same;
 
@@ -37,7 +37,7 @@ pub fn Parts(props: &PartsProps) -> Html {
                 <td class="figure">{ ctx.words.reader().count(line.quantity.into()) }</td>
                 <td class="figure">{ price }</td>
                 <td>
-                    <OnHand {item} on_hand={line.come_by == ComeBy::OnHand} />
+                    { on_hand_box(&ctx, item, line.come_by == ComeBy::OnHand) }
                 </td>
             </>
         }

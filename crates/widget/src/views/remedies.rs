@@ -4,7 +4,7 @@ use fitup_core::build::Build;
 use fitup_core::search::{Remedy, remedies};
 use yew::prelude::*;
 
-use super::verdict::VerdictWord;
+use super::verdict::verdict_word;
 use crate::ctx::use_ctx;
 use crate::hooks::use_later;
 use crate::same::Same;
@@ -45,7 +45,7 @@ pub fn Remedies(props: &RemediesProps) -> Html {
                     for (at, step) in say::remedy_steps(&ctx, remedy).into_iter().enumerate() {
                         <p key={at} class="remedy-step">{ step }</p>
                     }
-                    <VerdictWord verdict={remedy.verdict} />
+                    { verdict_word(&ctx, Some(remedy.verdict)) }
                     <p class="small soft">{ say::remedy_effect(&ctx, remedy) }</p>
                 </div>
                 <button

@@ -5,11 +5,11 @@ use fitup_core::finding::Subject;
 use fitup_core::fit::Answer;
 use yew::prelude::*;
 
-use super::evidence::Evidence;
-use super::finding_body::FindingBody;
-use super::icon::{Glyph, Icon};
-use super::joint_body::JointBody;
-use super::verdict::VerdictMark;
+use super::evidence::evidence;
+use super::finding_body::finding_body;
+use super::icon::{Glyph, icon};
+use super::joint_body::joint_body;
+use super::verdict::verdict_mark;
 use crate::ctx::use_ctx;
 use crate::same::Same;
 use crate::say;
@@ -45,7 +45,7 @@ pub fn RowItem(props: &RowItemProps) -> Html {
         <li class="joint">
             <h4>
                 <button type="button" class="joint-head" aria-expanded={open.to_string()} onclick={toggle}>
-                    <VerdictMark verdict={row.verdict} />
+                    { verdict_mark(Some(row.verdict)) }
                     <span class="unseen">{ ctx.words.verdict(row.verdict) }{ ": " }</span>
                     <span class="joint-text">
                         <span class="joint-name">{ worst.map(|finding| say::subject(&ctx, finding)) }</span>
@@ -55,18 +55,18 @@ pub fn RowItem(props: &RowItemProps) -> Html {
                         <span class="joint-line">{ worst.map(|finding| say::sentence(&ctx, finding)) }</span>
                     </span>
                     if let Some(worst) = worst {
-                        <Evidence grade={worst.evidence.grade} />
+                        { evidence(&ctx, worst.evidence.grade) }
                     }
-                    <Icon glyph={Glyph::Chevron} />
+                    { icon(Glyph::Chevron) }
                 </button>
             </h4>
             if *open {
                 <div class="joint-body">
                     for index in row.findings.iter().copied() {
-                        <FindingBody key={index} {index} answer={answer.clone()} />
+                        { answer.findings.get(index).map(|finding| finding_body(&ctx, finding)) }
                     }
                     if let Some(joint) = row.joint {
-                        <JointBody {joint} answer={answer.clone()} build={build.clone()} />
+                        { joint_body(&ctx, joint, answer, build) }
                     }
                 </div>
             }

@@ -4,7 +4,7 @@ use fitup_words::Lang;
 use web_sys::{HtmlSelectElement, KeyboardEvent};
 use yew::prelude::*;
 
-use super::icon::{Glyph, Icon};
+use super::icon::{Glyph, icon};
 use crate::ctx::use_ctx;
 use crate::state::{Action, Edit, Theme};
 
@@ -55,7 +55,7 @@ pub fn Settings(props: &SettingsProps) -> Html {
                 type="button" class="button bare" ref={button} aria-expanded={open.to_string()}
                 aria-label={ctx.text("ui-settings")} title={ctx.text("ui-settings")} onclick={toggle}
             >
-                <Icon glyph={Glyph::Settings} />
+                { icon(Glyph::Settings) }
             </button>
             if *open {
                 <div class="settings-panel">

@@ -11,7 +11,7 @@ use super::details::Details;
 use super::field::Field;
 use super::glance::Glance;
 use super::live::Live;
-use super::notices::Notices;
+use super::notices::notice;
 use super::parts::Parts;
 use super::steps::Steps;
 use super::supply::SupplyState;
@@ -47,7 +47,7 @@ pub fn Sheet(props: &SheetProps) -> Html {
                 can_undo={session.history.can_undo()} can_redo={session.history.can_redo()}
                 theme={session.theme} name={AttrValue::from(ctx.catalogue().name.name.clone())}
             />
-            <Notices notice={session.notice.clone()} />
+            { session.notice.as_ref().map(|told| notice(&ctx, told)) }
             <SupplyState supply={session.supply} trouble={session.trouble.clone()} {ready} {retry} />
             if ready {
                 <Glance answer={answer.clone()} begun={**build != Build::default()} folded={session.folded} />

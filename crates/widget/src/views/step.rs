@@ -4,8 +4,8 @@ use fitup_core::build::Build;
 use fitup_core::search::Reachable;
 use yew::prelude::*;
 
-use super::icon::{Glyph, Icon};
-use super::on_hand::OnHand;
+use super::icon::{Glyph, icon};
+use super::on_hand::on_hand_box;
 use super::options::Options;
 use super::silhouette::Silhouette;
 use crate::ctx::use_ctx;
@@ -74,7 +74,7 @@ pub fn StepItem(props: &StepItemProps) -> Html {
                         <span class="step-shape"><Silhouette {item} span={None::<f64>} /></span>
                     }
                     <span class="step-aside">{ aside }</span>
-                    <Icon glyph={Glyph::Chevron} />
+                    { icon(Glyph::Chevron) }
                 </button>
             </h3>
             if let Some(build) = build {
@@ -85,7 +85,7 @@ pub fn StepItem(props: &StepItemProps) -> Html {
                     />
                     <div class="step-foot">
                         if let Some(item) = chosen.and_then(Pick::item) {
-                            <OnHand {item} on_hand={*on_hand} />
+                            { on_hand_box(&ctx, item, *on_hand) }
                         }
                         if chosen.is_some() {
                             <button type="button" class="button bare" onclick={ctx.on(move || Edit::Clear(step))}>
@@ -94,7 +94,7 @@ pub fn StepItem(props: &StepItemProps) -> Html {
                             if let Some((next, go)) = go_on {
                                 <button type="button" class="button firm" onclick={go}>
                                     { ctx.text(&format!("ui-step-{}", next.name())) }
-                                    <Icon glyph={Glyph::Next} />
+                                    { icon(Glyph::Next) }
                                 </button>
                             }
                         }

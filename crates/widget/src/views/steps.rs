@@ -4,7 +4,7 @@ use fitup_core::build::Build;
 use fitup_core::search::Reachable;
 use yew::prelude::*;
 
-use super::also::Also;
+use super::also::also;
 use super::step::StepItem;
 use crate::ctx::use_ctx;
 use crate::same::Same;
@@ -49,7 +49,7 @@ pub fn Steps(props: &StepsProps) -> Html {
                 />
             }
         </ol>
-        <Also build={build.clone()} />
+        { also(&ctx, build) }
         </>
     }
 }

@@ -3,7 +3,7 @@
 use fitup_core::fit::Answer;
 use yew::prelude::*;
 
-use super::verdict::VerdictMark;
+use super::verdict::verdict_mark;
 use crate::ctx::{use_ctx, verdict_class};
 use crate::same::Same;
 use crate::say;
@@ -41,7 +41,7 @@ pub fn Title(props: &TitleProps) -> Html {
     html! {
         <div class="title">
             <div class={classes!("title-verdict", verdict_class(verdict))}>
-                <VerdictMark {verdict} />
+                { verdict_mark(verdict) }
                 <div>
                     <p class="title-word">{ word }</p>
                     <p class="title-why">{ why }</p>

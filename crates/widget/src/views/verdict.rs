@@ -3,19 +3,12 @@
 use fitup_core::finding::Verdict;
 use yew::prelude::*;
 
-use crate::ctx::{use_ctx, verdict_class};
-
-#[derive(Properties, PartialEq)]
-pub struct VerdictMarkProps {
-    /// Which verdict; `None` = none yet.
-    pub verdict: Option<Verdict>,
-}
+use crate::ctx::{Ctx, verdict_class};
 
 /// The shape of a verdict: a seated bolt head, a bolt head with a hole centre to drill, a diamond
 /// that asks, a block that stops, a dashed ring for none yet. The word has to stand beside it.
-#[component]
-pub fn VerdictMark(props: &VerdictMarkProps) -> Html {
-    let shape = match props.verdict {
+pub fn verdict_mark(verdict: Option<Verdict>) -> Html {
+    let shape = match verdict {
         Some(Verdict::BoltsUp) => html! {
             <>
                 <path d="M6.8 3h10.4L22.4 12l-5.2 9H6.8L1.6 12z" fill="currentColor" />
@@ -49,20 +42,18 @@ pub fn VerdictMark(props: &VerdictMarkProps) -> Html {
         },
     };
     html! {
-        <svg class={classes!("verdict-mark", verdict_class(props.verdict))} viewBox="0 0 24 24" aria-hidden="true" focusable="false">
+        <svg class={classes!("verdict-mark", verdict_class(verdict))} viewBox="0 0 24 24" aria-hidden="true" focusable="false">
             { shape }
         </svg>
     }
 }
 
 /// The shape and the word.
-#[component]
-pub fn VerdictWord(props: &VerdictMarkProps) -> Html {
-    let ctx = use_ctx();
-    let word = props.verdict.map_or_else(|| ctx.text("ui-verdict-open"), |verdict| ctx.words.verdict(verdict));
+pub fn verdict_word(ctx: &Ctx, verdict: Option<Verdict>) -> Html {
+    let word = verdict.map_or_else(|| ctx.text("ui-verdict-open"), |verdict| ctx.words.verdict(verdict));
     html! {
-        <span class={classes!("verdict", verdict_class(props.verdict))}>
-            <VerdictMark verdict={props.verdict} />
+        <span class={classes!("verdict", verdict_class(verdict))}>
+            { verdict_mark(verdict) }
             <span>{ word }</span>
         </span>
     }
