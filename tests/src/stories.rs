@@ -32,7 +32,7 @@ pub fn story(desk: &Desk, name: &str) -> Build {
     let stories: Vec<Value> = serde_json::from_str(STORIES).expect("the stories are JSON");
     let told = stories.iter().find(|story| story["name"] == name);
     let story = told.unwrap_or_else(|| panic!("no story {name:?}"));
-    let file: BuildFile = serde_json::from_value(story["build"].clone()).expect("the story holds a build");
+    let file = BuildFile::read(&story["build"].to_string()).expect("the story holds a build");
     let (build, unresolved) = file.resolve(desk.catalogue());
     assert!(unresolved.is_empty(), "{name}: {unresolved:?}");
     build

@@ -5,10 +5,11 @@
 
 mod lower;
 mod of;
+mod read;
 
 use std::collections::BTreeMap;
 
-use serde::{Deserialize, Serialize};
+use serde::Serialize;
 
 pub use lower::{Unresolved, UnresolvedIn};
 
@@ -16,49 +17,49 @@ pub use lower::{Unresolved, UnresolvedIn};
 pub const BUILD_FORMAT: u32 = 1;
 
 /// A build in a file.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case", deny_unknown_fields)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[serde(rename_all = "kebab-case")]
 pub struct BuildFile {
     /// Number of the build format.
     pub format: u32,
     /// Id of the machine.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[serde(skip_serializing_if = "Option::is_none")]
     pub machine: Option<String>,
     /// Id of the frame.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[serde(skip_serializing_if = "Option::is_none")]
     pub frame: Option<String>,
     /// Whether the implement hangs on the three-point hitch, without a frame.
-    #[serde(default, skip_serializing_if = "is_false")]
+    #[serde(skip_serializing_if = "is_false")]
     pub hitch: bool,
     /// Id of the seat arrangement.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[serde(skip_serializing_if = "Option::is_none")]
     pub seat: Option<String>,
     /// Id of the implement.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[serde(skip_serializing_if = "Option::is_none")]
     pub implement: Option<String>,
     /// Ids of the adapters; the same one may be there twice.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    #[serde(skip_serializing_if = "Vec::is_empty")]
     pub adapters: Vec<String>,
     /// Work decided on.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    #[serde(skip_serializing_if = "Vec::is_empty")]
     pub changes: Vec<ChangeFile>,
     /// What was measured.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    #[serde(skip_serializing_if = "Vec::is_empty")]
     pub measured: Vec<MeasuredFile>,
     /// What was looked for: item, what, whether it is there.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    #[serde(skip_serializing_if = "Vec::is_empty")]
     pub looked: Vec<LookedFile>,
     /// Serial numbers by item.
-    #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
+    #[serde(skip_serializing_if = "BTreeMap::is_empty")]
     pub serials: BTreeMap<String, u64>,
     /// Ids of what is on hand.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    #[serde(skip_serializing_if = "Vec::is_empty")]
     pub on_hand: Vec<String>,
     /// Id of the trailer.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[serde(skip_serializing_if = "Option::is_none")]
     pub trailer: Option<String>,
     /// Id of the site.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[serde(skip_serializing_if = "Option::is_none")]
     pub site: Option<String>,
 }
 
@@ -84,8 +85,8 @@ impl Default for BuildFile {
 }
 
 /// Work decided on, in a file.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case", rename_all_fields = "kebab-case", deny_unknown_fields)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[serde(rename_all = "kebab-case", rename_all_fields = "kebab-case")]
 pub enum ChangeFile {
     /// Drill the missing holes of a port.
     Drill {
@@ -121,8 +122,8 @@ pub enum ChangeFile {
 }
 
 /// A measurement in a file.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case", deny_unknown_fields)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[serde(rename_all = "kebab-case")]
 pub struct MeasuredFile {
     /// Id of the item.
     pub item: String,
@@ -135,15 +136,15 @@ pub struct MeasuredFile {
     /// The tool.
     pub tool: ToolFile,
     /// Half range in millimetres, if it differs from the tool's usual one.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[serde(skip_serializing_if = "Option::is_none")]
     pub plus_minus_mm: Option<f64>,
     /// Free note.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
+    #[serde(skip_serializing_if = "String::is_empty")]
     pub note: String,
 }
 
 /// A measuring tool in a file.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum ToolFile {
     /// A caliper.
@@ -153,8 +154,8 @@ pub enum ToolFile {
 }
 
 /// What was looked for, in a file.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case", deny_unknown_fields)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
 pub struct LookedFile {
     /// Id of the item.
     pub item: String,

@@ -5,6 +5,7 @@ mod at;
 mod build_file;
 mod check;
 mod decode;
+mod json;
 pub mod link;
 mod lower;
 mod problem;
@@ -23,6 +24,7 @@ mod write;
 pub use build_file::{
     BUILD_FORMAT, BuildFile, ChangeFile, LookedFile, MeasuredFile, ToolFile, Unresolved, UnresolvedIn,
 };
+pub use json::json;
 pub use problem::{Code, Position, Problem, Severity};
 pub use read::{Reading, read, read_bytes, read_closely};
 #[cfg(feature = "schema")]

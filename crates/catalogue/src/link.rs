@@ -7,7 +7,9 @@
 use base64::Engine as _;
 use base64::engine::general_purpose::URL_SAFE_NO_PAD;
 
-use crate::build_file::{BUILD_FORMAT, BuildFile};
+use crate::build_file::BuildFile;
+use crate::json::json;
+use crate::problem::Code;
 
 /// The longest link that is read, in bytes. A build with two hundred measurements stays below
 /// it; a longer text is not one of ours.
@@ -39,9 +41,9 @@ pub enum LinkError {
 /// assert_eq!(link::read(&text), Ok(build));
 /// ```
 pub fn write(build: &BuildFile) -> String {
-    let json = serde_json::to_vec(build).expect("a build file has string keys and finite numbers only");
-    let mut bytes = crc32(&json).to_be_bytes().to_vec();
-    bytes.extend(json);
+    let json = json(build);
+    let mut bytes = crc32(json.as_bytes()).to_be_bytes().to_vec();
+    bytes.extend_from_slice(json.as_bytes());
     format!("1.{}", URL_SAFE_NO_PAD.encode(bytes))
 }
 
@@ -68,19 +70,12 @@ pub fn read(text: &str) -> Result<BuildFile, LinkError> {
     if crc32(json).to_be_bytes() != sum {
         return Err(LinkError::CutOff);
     }
-    let build: BuildFile = serde_json::from_slice(json).map_err(|_| newer_or_not_a_build(json))?;
-    if build.format > BUILD_FORMAT { Err(LinkError::Newer(build.format)) } else { Ok(build) }
-}
-
-fn newer_or_not_a_build(json: &[u8]) -> LinkError {
-    #[derive(serde::Deserialize)]
-    struct FormatOnly {
-        format: u32,
-    }
-    match serde_json::from_slice::<FormatOnly>(json) {
-        Ok(FormatOnly { format }) if format > BUILD_FORMAT => LinkError::Newer(format),
-        _ => LinkError::NotABuild,
-    }
+    let text = std::str::from_utf8(json).map_err(|_| LinkError::NotABuild)?;
+    BuildFile::read(text).map_err(|problems| {
+        let newer = problems.iter().find(|problem| problem.code == Code::NewerFormat);
+        let format = newer.and_then(|problem| problem.arg("found")?.parse().ok());
+        format.map_or(LinkError::NotABuild, LinkError::Newer)
+    })
 }
 
 /// CRC-32 as in ISO/IEC/IEEE 8802-3 (reversed polynomial `edb88320`), bit by bit: links are

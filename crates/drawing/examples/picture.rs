@@ -134,7 +134,7 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
     std::fs::create_dir_all(folder)?;
     for story in stories {
         let name = story["name"].as_str().unwrap_or("build").to_owned();
-        let file: BuildFile = serde_json::from_value(story["build"].clone())?;
+        let file = BuildFile::read(&story["build"].to_string()).map_err(|problems| format!("{problems:?}"))?;
         let (build, unresolved) = file.resolve(desk.catalogue());
         for it in unresolved {
             eprintln!("{name}: {it:?}");

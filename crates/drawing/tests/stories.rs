@@ -45,7 +45,7 @@ fn yard() -> Desk {
 fn builds(desk: &Desk) -> Vec<(String, Build)> {
     let stories: Vec<serde_json::Value> = serde_json::from_str(&std::fs::read_to_string(BUILDS).unwrap()).unwrap();
     let build = |story: &serde_json::Value| {
-        let file: BuildFile = serde_json::from_value(story["build"].clone()).unwrap();
+        let file = BuildFile::read(&story["build"].to_string()).unwrap();
         (story["name"].as_str().unwrap().to_owned(), file.resolve(desk.catalogue()).0)
     };
     stories.iter().map(build).collect()

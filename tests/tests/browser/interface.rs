@@ -25,7 +25,7 @@ fn every_change_is_told_with_build_link_and_the_librarys_report() {
         assert_eq!(told["verdict"], expected["verdict"]);
         assert_eq!(told["findings"], expected["findings"]);
         assert_eq!(told["footprint"], expected["footprint"]);
-        let file: BuildFile = serde_json::from_value(page.value("window.last.build").await?)?;
+        let file = BuildFile::read(&page.value("window.last.build").await?.to_string()).expect("a build file");
         assert_eq!(file, BuildFile::of(desk.catalogue(), &build));
         Ok(())
     });

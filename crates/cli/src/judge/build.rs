@@ -8,6 +8,7 @@ use fitup_core::item::{Catalogue, ItemRef};
 use serde_json::Value;
 
 use super::Arguments;
+use crate::problem_text::sentence;
 
 /// The build of the arguments against a catalogue.
 ///
@@ -91,10 +92,12 @@ fn from_file(path: &str, name: Option<&str>, bytes: &[u8]) -> Result<BuildFile, 
             "{path}: the build is in format {format}, newer than format {BUILD_FORMAT} that this program reads; use a newer version"
         ));
     }
-    serde_path_to_error::deserialize(build).map_err(|error| {
-        let at = error.path().to_string();
-        let at = if at == "." { String::new() } else { format!(" ({at})") };
-        format!("{path}{at}: {}", error.inner())
+    BuildFile::read(&build.to_string()).map_err(|problems| {
+        let said = problems.iter().map(|problem| match problem.path.as_str() {
+            "" => format!("{path}: {}", sentence(problem)),
+            at => format!("{path} ({at}): {}", sentence(problem)),
+        });
+        said.collect::<Vec<_>>().join("\nfitup: ")
     })
 }
 

@@ -103,8 +103,12 @@ impl JsCatalogue {
     }
 
     fn build(&self, build: &JsBuild) -> Result<fitup_core::build::Build, JsValue> {
-        let file: BuildFile = serde_wasm_bindgen::from_value(JsValue::clone(build))
-            .map_err(|error| JsValue::from_str(&error.to_string()))?;
+        let json = js_sys::JSON::stringify(build)?.as_string().unwrap_or_default();
+        let file = BuildFile::read(&json).map_err(|problems| {
+            let said: Vec<String> =
+                problems.iter().map(|problem| format!("{}: {}", problem.path, problem.code.as_str())).collect();
+            JsValue::from_str(&said.join("\n"))
+        })?;
         Ok(file.resolve(self.desk.catalogue()).0)
     }
 }

@@ -1,9 +1,7 @@
 //! Problems of a catalogue as plain data.
 
-use std::collections::BTreeMap;
-
 use fitup_catalogue::{Position, Problem, Severity};
-use serde::Serialize;
+use serde::{Serialize, Serializer};
 
 /// Everything that is wrong with a file.
 #[derive(Serialize)]
@@ -27,7 +25,8 @@ pub struct ProblemReport {
     row: String,
     line: Option<u32>,
     column: Option<u32>,
-    args: BTreeMap<&'static str, String>,
+    #[serde(serialize_with = "as_record")]
+    args: Vec<(&'static str, String)>,
 }
 
 impl ProblemReport {
@@ -47,7 +46,11 @@ impl ProblemReport {
             row: problem.row.clone(),
             line,
             column,
-            args: problem.args.iter().cloned().collect(),
+            args: problem.args.clone(),
         }
     }
+}
+
+fn as_record<S: Serializer>(args: &[(&'static str, String)], serializer: S) -> Result<S::Ok, S::Error> {
+    serializer.collect_map(args.iter().map(|(name, value)| (name, value)))
 }
