@@ -101,6 +101,15 @@ impl<K: Ord, V> Map<K, V> {
         self.entries.iter().map(|(key, value)| (key, value))
     }
 
+    /// The entries from a key on, in the order of their keys.
+    pub fn since<'a, Q: Ord + ?Sized>(&'a self, key: &Q) -> impl Iterator<Item = (&'a K, &'a V)> + use<'a, K, V, Q>
+    where
+        K: Borrow<Q>,
+    {
+        let first = self.place(key).unwrap_or_else(|at| at);
+        self.entries[first..].iter().map(|(key, value)| (key, value))
+    }
+
     /// The keys in order.
     pub fn keys(&self) -> impl DoubleEndedIterator<Item = &K> + ExactSizeIterator + Clone {
         self.entries.iter().map(|(key, _)| key)
@@ -263,6 +272,7 @@ mod tests {
         for key in 0..=101 {
             assert_eq!(ours.get(&key), theirs.get(&key));
             assert_eq!(emptied.remove(&key), theirs.get(&key).copied());
+            assert!(ours.since(&key).eq(theirs.range(key..)));
         }
         assert!(emptied.is_empty());
         assert_eq!(*emptied.or_insert_with(7, || 1), 1);

@@ -3,6 +3,7 @@
 use std::mem::discriminant;
 
 use crate::item::{Body, Catalogue, End, ItemRef, Port, Role};
+use crate::order;
 
 use super::placing::against;
 use super::{Build, OpenPort, Placed, Placement, Stack, StackJoint};
@@ -81,7 +82,9 @@ pub fn linkage(catalogue: &Catalogue, build: &Build) -> Linkage {
     let placing = stack.joints.clone();
     join_the_rest(catalogue, &mut stack);
     find_open(catalogue, build, &mut stack);
-    stack.joints.sort_by_key(|joint| (joint.carrier.0, joint.role, joint.carried.0, joint.carrier.1, joint.carried.1));
+    order::sort_by_key(&mut stack.joints, |joint| {
+        (joint.carrier.0, joint.role, joint.carried.0, joint.carrier.1, joint.carried.1)
+    });
     Linkage { stack, placing }
 }
 

@@ -124,7 +124,7 @@ impl Desk {
 
     /// The items listed together with `item` that stand after it in the order of items.
     pub(super) fn listed_after(&self, item: ItemRef) -> impl Iterator<Item = ItemRef> + '_ {
-        let pairs = self.pairs.range((item, item)..).take_while(move |((first, _), _)| *first == item);
+        let pairs = self.pairs.since(&(item, item)).take_while(move |((first, _), _)| *first == item);
         pairs.map(|((_, second), _)| *second)
     }
 

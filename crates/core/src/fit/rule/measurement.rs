@@ -3,6 +3,7 @@
 use crate::finding::{Check, Finding, Grade, Subject, Value, Verdict};
 use crate::fit::context::Context;
 use crate::fit::found::{Refused, refused};
+use crate::order;
 
 /// A measurement of a port or dimension that the item does not have, or of a value that no unit has, is not used, and that is
 /// said: the user believes that something is settled which is not.
@@ -11,7 +12,7 @@ pub(super) fn rule(context: &Context, out: &mut Vec<Finding>) {
         return;
     }
     let mut items = context.build.items();
-    items.sort_unstable();
+    order::sort_by_key(&mut items, |&item| item);
     items.dedup();
     for item in items {
         for (measurement, reason) in refused(context.build, item, &context.catalogue().body(item).ports) {

@@ -1,8 +1,7 @@
 //! Options in classes whose members may stand for each other.
 
-use std::collections::BTreeSet;
-
 use crate::build::Step;
+use crate::ordered::Set;
 
 /// One option a step, in the order of [`Step::ALL`].
 pub(crate) type Choice = [usize; 4];
@@ -17,11 +16,7 @@ pub(crate) struct Classes {
 
 impl Classes {
     /// Puts options that are `alike` in one class; those of `apart` stay by themselves.
-    pub fn new(
-        options: [usize; 4],
-        apart: &BTreeSet<(Step, usize)>,
-        alike: impl Fn(Step, usize, usize) -> bool,
-    ) -> Self {
+    pub fn new(options: [usize; 4], apart: &Set<(Step, usize)>, alike: impl Fn(Step, usize, usize) -> bool) -> Self {
         let mut classes = Self { of: Default::default(), first: Default::default() };
         for step in Step::ALL {
             let at = step as usize;

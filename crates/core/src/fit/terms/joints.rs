@@ -1,13 +1,12 @@
 //! Joints by the classes of their two ports.
 
-use std::collections::BTreeMap;
-
 use crate::build::{Build, Linkage};
 use crate::finding::Verdict;
 use crate::fit::context::Context;
 use crate::fit::desk::Desk;
 use crate::fit::joint;
 use crate::item::{End, ItemRef, Role};
+use crate::ordered::Map;
 
 use super::ports::PortClasses;
 use super::{Choice, with};
@@ -15,7 +14,7 @@ use super::{Choice, with};
 /// What joints of two classes of ports come to, as far as it has been asked.
 #[derive(Debug, Default)]
 pub(super) struct Joints {
-    by_role: BTreeMap<Role, Vec<Option<Verdict>>>,
+    by_role: Map<Role, Vec<Option<Verdict>>>,
 }
 
 impl Joints {
@@ -34,7 +33,7 @@ impl Joints {
         let (carriers, count) = (ports.count(role, End::Carrier), ports.count(role, End::Carried));
         let listed = usize::from(desk.listed_at(role, carrier.0, carried.0).is_some());
         let (a, b) = (ports.of(carrier.0, carrier.1), ports.of(carried.0, carried.1));
-        let known = self.by_role.entry(role).or_insert_with(|| vec![None; carriers * count * 2]);
+        let known = self.by_role.or_insert_with(role, || vec![None; carriers * count * 2]);
         *known[(a * count + b) * 2 + listed].get_or_insert_with(|| judge(desk, side, linkage, joint, choice))
     }
 }

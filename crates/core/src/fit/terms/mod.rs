@@ -27,7 +27,7 @@ mod signature;
 mod small;
 mod two;
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 
 use super::context::Context;
 use super::desk::Desk;
@@ -35,6 +35,7 @@ use super::rule::RULES;
 use crate::build::{Build, Carrying, Change, Linkage, Seating, Step, options};
 use crate::finding::Verdict;
 use crate::item::{ItemRef, Role};
+use crate::ordered::Set;
 
 pub(crate) use bits::Bits;
 pub(crate) use classes::Choice;
@@ -124,11 +125,11 @@ pub(crate) fn side_of(build: &Build) -> Build {
 }
 
 /// The options of which the side says something.
-fn apart(side: &Build) -> BTreeSet<(Step, usize)> {
-    let mut items: BTreeSet<ItemRef> = side.on_hand.clone();
+fn apart(side: &Build) -> Set<(Step, usize)> {
+    let mut items: Set<ItemRef> = side.on_hand.clone();
     items.extend(side.measured.iter().map(|measurement| measurement.item));
     items.extend(side.looked.keys().map(|(item, _)| *item));
-    items.extend(side.serials.keys());
+    items.extend(side.serials.keys().copied());
     items.extend(side.changes.iter().filter_map(|change| match change {
         Change::Drill { item, .. } | Change::OpenUp { item, .. } => Some(*item),
         Change::FrontSeatForward
@@ -137,7 +138,7 @@ fn apart(side: &Build) -> BTreeSet<(Step, usize)> {
         | Change::PutOn(_)
         | Change::Ballast { .. } => None,
     }));
-    items.into_iter().filter_map(Step::of).collect()
+    items.iter().copied().filter_map(Step::of).collect()
 }
 
 impl Terms {

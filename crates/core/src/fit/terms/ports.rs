@@ -1,23 +1,22 @@
 //! Ports in classes that mate alike.
 
-use std::collections::{BTreeMap, BTreeSet};
-
 use crate::build::Step;
 use crate::item::{Catalogue, End, ItemRef, Port, Role};
+use crate::ordered::{Map, Set};
 
 /// The class of every port among those of its role and end.
 #[derive(Debug)]
 pub(super) struct PortClasses {
-    of: BTreeMap<ItemRef, Vec<usize>>,
-    counts: BTreeMap<(Role, End), usize>,
+    of: Map<ItemRef, Vec<usize>>,
+    counts: Map<(Role, End), usize>,
 }
 
 impl PortClasses {
     /// Ports of one role and end are in one class if they state the same; those of the items
     /// `apart` stay by themselves.
-    pub fn new(catalogue: &Catalogue, apart: &BTreeSet<(Step, usize)>) -> Self {
-        let mut classes = Self { of: BTreeMap::new(), counts: BTreeMap::new() };
-        let mut open: BTreeMap<(Role, End), Vec<(usize, &Port)>> = BTreeMap::new();
+    pub fn new(catalogue: &Catalogue, apart: &Set<(Step, usize)>) -> Self {
+        let mut classes = Self { of: Map::new(), counts: Map::new() };
+        let mut open: Map<(Role, End), Vec<(usize, &Port)>> = Map::new();
         for item in catalogue.items() {
             let own = Step::of(item).is_none_or(|at| apart.contains(&at));
             let of = catalogue.body(item).ports.iter().map(|port| {
@@ -26,10 +25,10 @@ impl PortClasses {
                 if let Some(&(class, _)) = known {
                     return class;
                 }
-                let count = classes.counts.entry(end).or_default();
+                let count = classes.counts.or_insert_with(end, || 0);
                 *count += 1;
                 if !own {
-                    open.entry(end).or_default().push((*count - 1, port));
+                    open.or_insert_with(end, Vec::new).push((*count - 1, port));
                 }
                 *count - 1
             });
@@ -40,7 +39,7 @@ impl PortClasses {
     }
 
     pub fn of(&self, item: ItemRef, port: usize) -> usize {
-        self.of[&item][port]
+        self.of.get(&item).expect("the ports of every item are classed")[port]
     }
 
     pub fn count(&self, role: Role, end: End) -> usize {

@@ -1,6 +1,6 @@
 //! Signatures: the ports of an item in their order, as far as joining asks.
 
-use std::collections::BTreeSet;
+use crate::ordered::Set;
 use std::mem::discriminant;
 
 use crate::build::Step;
@@ -25,13 +25,13 @@ pub(super) fn signatures(desk: &Desk, options: [usize; 4]) -> Classes {
     };
     let known: [Vec<_>; 4] =
         Step::ALL.map(|step| (0..options[step as usize]).map(|option| signature(step, option)).collect());
-    Classes::new(options, &BTreeSet::new(), |step, a, b| known[step as usize][a] == known[step as usize][b])
+    Classes::new(options, &Set::default(), |step, a, b| known[step as usize][a] == known[step as usize][b])
 }
 
 /// Roles of which some item carries by ports of more than one kind: only there does a carried
 /// port choose by its kind.
-fn mixed_roles(desk: &Desk) -> BTreeSet<Role> {
-    let mut mixed = BTreeSet::new();
+fn mixed_roles(desk: &Desk) -> Set<Role> {
+    let mut mixed = Set::default();
     for item in desk.catalogue().items() {
         let carriers: Vec<_> =
             desk.catalogue().body(item).ports.iter().filter(|port| port.end == End::Carrier).collect();

@@ -131,7 +131,7 @@ pub(super) fn judge(desk: &Desk, build: &Build, rule: &Rule, stack: Stack) -> Ve
 pub(super) fn classes(
     desk: &Desk,
     options: [usize; 4],
-    apart: &std::collections::BTreeSet<(Step, usize)>,
+    apart: &crate::ordered::Set<(Step, usize)>,
     rule: &Rule,
 ) -> Option<Classes> {
     let alike = rule.alike?;

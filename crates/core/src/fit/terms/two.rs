@@ -1,11 +1,10 @@
 //! Tables of two steps: the joints between them and what the rules say of both.
 
-use std::collections::BTreeMap;
-
 use crate::build::{Linkage, Stack, Step};
 use crate::finding::Verdict;
 use crate::fit::desk::Desk;
 use crate::item::Role;
+use crate::ordered::Map;
 
 use super::{Bits, PAIRS, Pair, Terms, joints};
 
@@ -40,13 +39,13 @@ impl Terms {
         let [rows, columns] = [a, b].map(|step| self.blocks[step][block[step]].clone());
         let rules: Vec<usize> = (0..self.small.len()).filter(|&rule| self.small[rule].tells_of(pair)).collect();
         let alike = |step: usize, members: &[usize]| {
-            let mut classes: BTreeMap<Vec<usize>, Vec<usize>> = BTreeMap::new();
+            let mut classes: Map<Vec<usize>, Vec<usize>> = Map::new();
             for &option in members {
                 let of_rules = rules.iter().map(|&rule| self.small[rule].classes.of(step, option));
                 let of_ports = joints.iter().map(|&joint| self.port_class(linkage, joint, step, option));
-                classes.entry(of_rules.chain(of_ports).collect()).or_default().push(option);
+                classes.or_insert_with(of_rules.chain(of_ports).collect(), Vec::new).push(option);
             }
-            classes.into_values().collect::<Vec<_>>()
+            classes.into_iter().map(|(_, options)| options).collect::<Vec<_>>()
         };
         let in_block = Bits::of(self.options[b], |y| self.signatures.of(b, y) == block[b]);
         let (row_classes, column_classes) = (alike(a, &rows), alike(b, &columns));
@@ -63,7 +62,7 @@ impl Terms {
             }
             verdict
         };
-        let mut verdicts: BTreeMap<usize, Vec<(usize, Verdict)>> = BTreeMap::new();
+        let mut verdicts: Map<usize, Vec<(usize, Verdict)>> = Map::new();
         for row in &row_classes {
             // As if nothing listed the two together: what is listed is asked for each pair below.
             let mut by_class = Vec::new();
