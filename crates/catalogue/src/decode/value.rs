@@ -1,5 +1,7 @@
 //! Numbers, flags, texts and lists.
 
+use fitup_core::quantity::decimal;
+
 use super::{Decode, wrong_type};
 use crate::at::At;
 use crate::problem::Code;
@@ -20,9 +22,9 @@ impl Decode for f64 {
             wrong_type(node, "number", at, report);
             return 0.0;
         };
-        match number.parse::<Self>() {
-            Ok(value) if value.abs() <= GREATEST_NUMBER => return value,
-            Ok(value) if value.is_finite() => {
+        match decimal(number) {
+            Some(value) if value.abs() <= GREATEST_NUMBER => return value,
+            Some(value) if value.is_finite() => {
                 out_of_range(node, number, (-GREATEST_NUMBER, GREATEST_NUMBER), at, report);
             }
             _ => report.fault(Code::NumberNotFinite, at, node.at, || vec![("found", shortened(number))]),
@@ -60,7 +62,7 @@ fn whole(node: Node<'_>, greatest: u64, at: At<'_>, report: &mut Report) -> u64 
     };
     match number.parse::<u64>() {
         Ok(value) if value <= greatest => return value,
-        _ if number.parse::<f64>().is_ok_and(|it| it.is_finite() && it.fract() != 0.0) => {
+        _ if decimal(number).is_some_and(|it| it.is_finite() && it.fract() != 0.0) => {
             report.fault(Code::NumberNotWhole, at, node.at, || vec![("found", shortened(number))]);
         }
         _ => report.fault(Code::NumberOutOfRange, at, node.at, || {

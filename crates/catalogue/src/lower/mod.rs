@@ -4,6 +4,7 @@ mod body;
 mod guide;
 mod items;
 mod path;
+mod path_text;
 mod port;
 mod units;
 

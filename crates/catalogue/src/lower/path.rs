@@ -3,8 +3,8 @@
 use fitup_core::item::Step;
 use fitup_core::quantity::Length as CoreLength;
 use kurbo::{Arc, Point, SvgArc, Vec2};
-use svgtypes::{PathParser, PathSegment};
 
+use super::path_text::PathText;
 use super::units::Units;
 use crate::wire::value::Length;
 
@@ -35,8 +35,11 @@ pub enum PathFault {
 /// The first fault.
 pub fn steps(data: &str, units: Units) -> Result<Vec<Step>, PathFault> {
     let mut pen = Pen { units, steps: Vec::new(), start: Point::ZERO, at: Point::ZERO };
-    for segment in PathParser::from(data) {
-        pen.draw(segment.map_err(|_| PathFault::Unreadable)?)?;
+    let mut text = PathText::new(data);
+    let mut before = None;
+    while let Some(letter) = text.command(before).ok_or(PathFault::Unreadable)? {
+        pen.draw(letter, &mut text)?;
+        before = Some(letter);
     }
     Ok(pen.steps)
 }
@@ -68,37 +71,40 @@ struct Pen {
 }
 
 impl Pen {
-    fn draw(&mut self, segment: PathSegment) -> Result<(), PathFault> {
-        let origin = if segment.is_abs() { Vec2::ZERO } else { self.at.to_vec2() };
-        let point = |x: f64, y: f64| Point::new(x, y) + origin;
-        match segment {
-            PathSegment::MoveTo { x, y, .. } => {
-                let to = self.checked(point(x, y))?;
-                self.steps.push(Step::Move(to.0, to.1));
-                (self.at, self.start) = (point(x, y), point(x, y));
+    /// Draws one command with its numbers; a small letter is relative to where the pen is.
+    fn draw(&mut self, letter: u8, text: &mut PathText) -> Result<(), PathFault> {
+        let origin = if letter.is_ascii_lowercase() { self.at.to_vec2() } else { Vec2::ZERO };
+        let mut number = || text.number().ok_or(PathFault::Unreadable);
+        let mut point = || -> Result<Point, PathFault> { Ok(Point::new(number()?, number()?) + origin) };
+        match letter.to_ascii_uppercase() {
+            b'M' => {
+                let to = point()?;
+                let checked = self.checked(to)?;
+                self.steps.push(Step::Move(checked.0, checked.1));
+                (self.at, self.start) = (to, to);
             }
-            PathSegment::LineTo { x, y, .. } => self.line(point(x, y))?,
-            PathSegment::HorizontalLineTo { x, .. } => self.line(Point::new(point(x, 0.0).x, self.at.y))?,
-            PathSegment::VerticalLineTo { y, .. } => self.line(Point::new(self.at.x, point(0.0, y).y))?,
-            PathSegment::CurveTo { x1, y1, x2, y2, x, y, .. } => {
-                self.cubic(point(x1, y1), point(x2, y2), point(x, y))?;
-            }
-            PathSegment::Quadratic { x1, y1, x, y, .. } => {
-                let (control, to) = (point(x1, y1), point(x, y));
+            b'L' => self.line(point()?)?,
+            b'H' => self.line(Point::new(number()? + origin.x, self.at.y))?,
+            b'V' => self.line(Point::new(self.at.x, number()? + origin.y))?,
+            b'C' => self.cubic(point()?, point()?, point()?)?,
+            b'Q' => {
+                let (control, to) = (point()?, point()?);
                 self.cubic(self.at + (control - self.at) * (2.0 / 3.0), to + (control - to) * (2.0 / 3.0), to)?;
             }
-            PathSegment::EllipticalArc { rx, ry, x_axis_rotation, large_arc, sweep, x, y, .. } => {
-                let radii = Vec2::new(rx.abs(), ry.abs());
-                let x_rotation = x_axis_rotation.to_radians();
-                self.arc(&SvgArc { from: self.at, to: point(x, y), radii, x_rotation, large_arc, sweep })?;
+            b'A' => {
+                let radii = Vec2::new(number()?.abs(), number()?.abs());
+                let x_rotation = number()?.to_radians();
+                let mut flag = || text.flag().ok_or(PathFault::Unreadable);
+                let (large_arc, sweep) = (flag()?, flag()?);
+                let mut number = || text.number().ok_or(PathFault::Unreadable);
+                let to = Point::new(number()?, number()?) + origin;
+                self.arc(&SvgArc { from: self.at, to, radii, x_rotation, large_arc, sweep })?;
             }
-            PathSegment::ClosePath { .. } => {
+            b'Z' => {
                 self.steps.push(Step::Close);
                 self.at = self.start;
             }
-            PathSegment::SmoothCurveTo { .. } | PathSegment::SmoothQuadratic { .. } => {
-                return Err(PathFault::Unreadable);
-            }
+            _ => return Err(PathFault::Unreadable),
         }
         Ok(())
     }

@@ -5,6 +5,7 @@
 //! with symbol and factor, so that a file or a reader can choose another unit.
 
 mod angle;
+mod decimal;
 mod flow;
 mod force;
 mod length;
@@ -17,6 +18,7 @@ mod stated;
 mod work;
 
 pub use angle::{Angle, AngleUnit};
+pub use decimal::decimal;
 pub use flow::{Flow, FlowUnit};
 pub use force::{Force, ForceUnit, STANDARD_GRAVITY};
 pub use length::{Length, LengthUnit};

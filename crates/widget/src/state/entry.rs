@@ -1,6 +1,6 @@
 //! What people type for a length, read into one.
 
-use fitup_core::quantity::Length;
+use fitup_core::quantity::{Length, decimal};
 use fitup_words::Units;
 
 /// Reads a length as typed: `412`, `412,5`, `41.2 cm`, `1 1/8`, `3/4"`. Without a unit it is in
@@ -36,7 +36,7 @@ fn number_of(text: &str) -> Option<f64> {
     {
         return Some(f64::from(whole) + part);
     }
-    text.parse().ok()
+    decimal(text)
 }
 
 #[cfg(test)]

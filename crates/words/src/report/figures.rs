@@ -97,7 +97,7 @@ pub(super) fn tidy(value: f64) -> Option<f64> {
     if !value.is_finite() {
         return None;
     }
-    let rounded: f64 = format!("{value:.11e}").parse().ok()?;
+    let rounded = fitup_core::quantity::decimal(&format!("{value:.11e}"))?;
     // Minus zero would be written with its sign.
     Some(if rounded == 0.0 { 0.0 } else { rounded })
 }
