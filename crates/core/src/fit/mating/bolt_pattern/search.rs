@@ -4,6 +4,7 @@
 use super::pair::{Arc, P, Pair, aligned, beyond, joint_arc, joint_margin_bound, length, minus, turned};
 use super::shift::Until;
 use super::turn::{Pose, Rooms, WORTH, best_turn};
+use crate::order;
 
 /// Two patterns about their own middles, with what each pair of holes allows.
 #[derive(Debug)]
@@ -202,7 +203,7 @@ impl Search<'_> {
     }
 
     fn grow(&mut self, seeds: &mut Vec<Seed>, stage: Stage) {
-        seeds.sort_by(|a, b| turn_size(a).total_cmp(&turn_size(b)));
+        order::sort(seeds, |a, b| turn_size(a).total_cmp(&turn_size(b)));
         if stage == Stage::Rough {
             self.roughly(seeds);
             seeds.clear();
