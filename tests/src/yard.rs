@@ -1,8 +1,6 @@
 //! A small invented yard to turn one thing of at a time: a machine, a frame, a seat and two implements that bolt up by their
 //! dimensions alone, and the adapters that go with them. Nothing is listed and nothing is missing.
 
-use std::collections::BTreeMap;
-
 use fitup_core::build::{Build, Carrying, Measurement, Seating};
 use fitup_core::fit::{Answer, Desk, judge};
 use fitup_core::item::{
@@ -491,9 +489,9 @@ impl Yard {
     /// Records a replacement.
     pub fn replace(&mut self, old: &str, by: &[&str], both_ways: bool) {
         let part = |number: &str| Part { number: number.to_owned(), name: String::new(), replaced: None };
-        let parts: &mut BTreeMap<String, Part> = &mut self.catalogue.parts;
+        let parts = &mut self.catalogue.parts;
         for number in by {
-            parts.entry((*number).to_owned()).or_insert_with(|| part(number));
+            parts.or_insert_with((*number).to_owned(), || part(number));
         }
         let replaced = Some(Replacement { by: by.iter().map(|&number| number.to_owned()).collect(), both_ways });
         parts.insert(old.to_owned(), Part { replaced, ..part(old) });

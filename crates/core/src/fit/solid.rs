@@ -1,10 +1,9 @@
 //! Outlines laid out for clearance: which parts of an item stand where, from the side and from above.
 
-use std::collections::BTreeMap;
-
 use super::outline::{FlatShape, placed};
 use crate::build::Placement;
 use crate::item::{Axle, Catalogue, ItemRef, Machine, Run, ShapeRole, View};
+use crate::ordered::Map;
 use crate::plane::{Bounds, simplified};
 use crate::quantity::Length;
 
@@ -33,9 +32,9 @@ pub(super) struct Solids {
     pub parts: Vec<Solid>,
     /// What is drawn of each role from above. A plan shows what lies beside what, so shapes that do not count for clearance by
     /// themselves are among them.
-    plan: BTreeMap<ShapeRole, Vec<Area>>,
+    plan: Map<ShapeRole, Vec<Area>>,
     /// The same from behind.
-    rear: BTreeMap<ShapeRole, Vec<Area>>,
+    rear: Map<ShapeRole, Vec<Area>>,
 }
 
 impl Solids {
@@ -49,8 +48,8 @@ impl Solids {
                 View::Side if shape.clearance && !areas.is_empty() => {
                     solids.parts.push(Solid { name: named[shape.shape].name.clone(), role: shape.role, side: areas });
                 }
-                View::Plan => solids.plan.entry(shape.role).or_default().extend(areas),
-                View::Rear => solids.rear.entry(shape.role).or_default().extend(areas),
+                View::Plan => solids.plan.or_insert_with(shape.role, Vec::new).extend(areas),
+                View::Rear => solids.rear.or_insert_with(shape.role, Vec::new).extend(areas),
                 View::Side => {}
             }
         }
@@ -77,7 +76,7 @@ impl Solids {
         for (name, at, axle) in [("rear-tyre", Some(0.0), &machine.rear), ("front-tyre", front_at, &machine.front)] {
             let Some((side, plan)) = at.and_then(|at| tyre(at, axle)) else { continue };
             self.parts.push(Solid { name: name.to_owned(), role: ShapeRole::Tyre, side: areas(&[side]) });
-            self.plan.entry(ShapeRole::Tyre).or_default().extend(areas(&plan));
+            self.plan.or_insert_with(ShapeRole::Tyre, Vec::new).extend(areas(&plan));
         }
     }
 }
