@@ -1,6 +1,7 @@
-//! The options of the open step: search, order, cards. Long lists show what is in sight only.
+//! The options of the open step: search, order, cards. A long list grows as it is scrolled.
 
 use fitup_core::build::Build;
+use fitup_core::item::{Catalogue, ItemRef};
 use fitup_core::search::Reachable;
 use fitup_drawing::common_span;
 use web_sys::{HtmlElement, HtmlInputElement, HtmlSelectElement, KeyboardEvent};
@@ -16,6 +17,10 @@ use crate::state::{Action, Pick, Sort, Step, options, reach_of};
 
 /// Options up to which there is no search: they are seen at once.
 const NO_SEARCH: usize = 5;
+/// Cards that are laid out at first, and that are added each time the list is scrolled to its end.
+const BATCH: usize = 40;
+/// Pixels before the end of the list at which the next cards are laid out: a few cards' height.
+const NEAR_END: i32 = 600;
 
 #[derive(Properties, PartialEq)]
 pub struct OptionsProps {
@@ -47,10 +52,29 @@ pub fn Options(props: &OptionsProps) -> Html {
         let hitch = ctx.text("ui-on-hitch");
         options(&ctx.desk, reach.as_deref().unwrap_or(&nothing), *step, search, *sort, &hitch)
     });
-    let span = use_memo((ctx.clone(), *step), |(ctx, step)| {
-        let items = Pick::all(ctx.catalogue(), *step).into_iter().filter_map(Pick::item);
-        common_span(ctx.catalogue(), items, &card_sheet(&Lettering(&ctx.words)))
+    // Digging arms stand as high as the machine; beside them a blade to the same scale were a speck.
+    let spans = use_memo((ctx.clone(), *step), |(ctx, step)| {
+        let items = || Pick::all(ctx.catalogue(), *step).into_iter().filter_map(Pick::item);
+        [false, true].map(|arms| {
+            let alike = items().filter(|&item| is_arm(ctx.catalogue(), item) == arms);
+            common_span(ctx.catalogue(), alike, &card_sheet(&Lettering(&ctx.words)))
+        })
     });
+    let span_of = |pick: Pick| pick.item().and_then(|item| spans[usize::from(is_arm(ctx.catalogue(), item))]);
+    let shown = use_state(|| BATCH);
+    {
+        let shown = shown.clone();
+        use_effect_with((*step, search.clone(), *sort), move |_| shown.set(BATCH));
+    }
+    let scrolled = {
+        let (shown, all) = (shown.clone(), picks.len());
+        move |event: Event| {
+            let Some(list) = event.target_dyn_into::<HtmlElement>() else { return };
+            if *shown < all && list.scroll_top() + list.client_height() + NEAR_END > list.scroll_height() {
+                shown.set(*shown + BATCH);
+            }
+        }
+    };
     let list = use_node_ref();
     let entered = {
         let act = ctx.act.clone();
@@ -89,9 +113,9 @@ pub fn Options(props: &OptionsProps) -> Html {
             }
             <div
                 class="options" role="listbox" aria-label={ctx.text(&format!("ui-step-{}", step.name()))}
-                ref={list.clone()} onkeydown={move |event| move_focus(&event, &list)}
+                ref={list.clone()} onkeydown={move |event| move_focus(&event, &list)} onscroll={scrolled}
             >
-                for (at, pick) in picks.iter().copied().enumerate() {
+                for (at, pick) in picks.iter().copied().enumerate().take(*shown) {
                     <Card
                         key={format!("{pick:?}")} {pick} chosen={Some(pick) == *chosen} stop={Some(pick) == stop}
                         on_hand={pick.item().is_some_and(|item| build.on_hand.contains(&item))}
@@ -101,7 +125,7 @@ pub fn Options(props: &OptionsProps) -> Html {
                                 .and_then(|reach| reach.reason(&ctx.desk))
                                 .map(|finding| AttrValue::from(say::short(&ctx, &finding)))
                         }
-                        span={*span} place={at + 1} of={picks.len()}
+                        span={span_of(pick)} place={at + 1} of={picks.len()}
                     />
                 }
                 if picks.is_empty() {
@@ -110,6 +134,11 @@ pub fn Options(props: &OptionsProps) -> Html {
             </div>
         </>
     }
+}
+
+/// Whether an item is a digging arm.
+fn is_arm(catalogue: &Catalogue, item: ItemRef) -> bool {
+    matches!(item, ItemRef::Implement(id) if catalogue.implement(id).arm.is_some())
 }
 
 /// The arrow keys go from card to card; Tab leaves the list.

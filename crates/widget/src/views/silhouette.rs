@@ -1,4 +1,4 @@
-//! An item's outline at card size, to one scale within its step.
+//! An item's outline at card size, to one scale with those it stands among.
 
 use fitup_core::item::ItemRef;
 use fitup_drawing::{Sheet, Shown, silhouette};
