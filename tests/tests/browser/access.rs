@@ -90,6 +90,8 @@ fn the_keyboard_alone_builds_and_reads_the_answer() {
         page.keys("\u{e007}").await?;
         page.until("the frames", "widget.querySelector('#options-frame .card') != null").await?;
         tab_to(".card").await?;
+        // The hitch stands first; the frame after it joins the machine.
+        page.keys("\u{e015}").await?;
         page.keys("\u{e007}").await?;
         page.until("a frame to be taken", "widget.querySelectorAll('.step[data-chosen]').length === 2").await?;
         tab_to(".joint-head").await?;

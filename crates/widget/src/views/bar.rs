@@ -50,7 +50,7 @@ pub fn Bar(props: &BarProps) -> Html {
     };
     html! {
         <header class="bar">
-            <h2 class="bar-name">{ "Fit-up" }</h2>
+            <h1 class="bar-name">{ "Fit-up" }</h1>
             <p class="bar-catalogue">{ props.name.clone() }</p>
             <div class="bar-tools">
                 { step(Glyph::Undo, "ui-undo", Action::Undo, props.can_undo) }

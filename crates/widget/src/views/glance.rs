@@ -34,7 +34,7 @@ pub fn Glance(props: &GlanceProps) -> Html {
         move |_: MouseEvent| act.emit(Action::Fold(!folded))
     };
     html! {
-        <div class={classes!("glance", verdict_class(verdict))}>
+        <section class={classes!("glance", verdict_class(verdict))} aria-label={ctx.text("ui-answer")}>
             { verdict_word(&ctx, verdict) }
             <dl>
                 for figure in figures.iter().filter(|figure| SHOWN.contains(&figure.name)) {
@@ -53,6 +53,6 @@ pub fn Glance(props: &GlanceProps) -> Html {
             >
                 { icon(Glyph::Drawing) }
             </button>
-        </div>
+        </section>
     }
 }

@@ -121,7 +121,7 @@ ui-theme-system = Wie das Gerät
 ui-sort-name = Name
 ui-nothing-found = Dazu wurde nichts gefunden.
 ui-take-out = Herausnehmen
-ui-details-none = Hier stehen die Befunde, sobald etwas gewählt ist.
+ui-details-none = Was woran passt und was daraus folgt, steht hier, sobald zwei Dinge gewählt sind, die aneinanderkommen.
 ui-remedies-none = Kein Adapter, Sitz, Rahmen und keine Arbeit aus diesem Katalog hilft.
 ui-remedies-more = { $count ->
     [one] { $count } weitere

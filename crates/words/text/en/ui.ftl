@@ -123,7 +123,7 @@ ui-theme-system = As the device
 ui-sort-name = Name
 ui-nothing-found = Nothing here answers the search.
 ui-take-out = Take out
-ui-details-none = The findings stand here as soon as something is chosen.
+ui-details-none = What joins what, and what comes of it, stands here as soon as two things that meet are chosen.
 ui-remedies-none = No adapter, seat, frame or work in this catalogue helps.
 ui-remedies-more = { $count ->
     [one] { $count } more

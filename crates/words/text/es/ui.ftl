@@ -121,7 +121,7 @@ ui-theme-system = Como el dispositivo
 ui-sort-name = Nombre
 ui-nothing-found = Nada coincide con la búsqueda.
 ui-take-out = Quitar
-ui-details-none = Aquí aparecen los resultados en cuanto elija algo.
+ui-details-none = Aquí se ve qué se une con qué y qué resulta de ello, en cuanto se elijan dos cosas que se unen.
 ui-remedies-none = Ningún adaptador, asiento, bastidor ni trabajo de este catálogo ayuda.
 ui-remedies-more = { $count ->
     [one] { $count } más

@@ -121,7 +121,7 @@ ui-theme-system = Comme l’appareil
 ui-sort-name = Nom
 ui-nothing-found = Rien ne correspond à la recherche.
 ui-take-out = Retirer
-ui-details-none = Les constats s’affichent ici dès qu’un choix est fait.
+ui-details-none = Ce qui se monte sur quoi, et ce qui en résulte, s’affiche ici dès que deux éléments qui se joignent sont choisis.
 ui-remedies-none = Aucun adaptateur, siège, châssis ni travail de ce catalogue n’aide.
 ui-remedies-more = { $count ->
     [one] { $count } autre
