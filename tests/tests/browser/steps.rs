@@ -116,7 +116,13 @@ fn nothing_scrolls_sideways_on_any_screen_nor_at_320_pixels() {
             page.click(".joint-head").await?;
             page.settled().await?;
             let over = page.value("document.scrollingElement.scrollWidth - innerWidth").await?;
-            assert!(over.as_i64().is_some_and(|over| over <= 0), "{width} pixels: {over} too wide");
+            let widest = page
+                .value(
+                    "[...widget.querySelectorAll('*')].filter((e) => e.getBoundingClientRect().right > innerWidth + 0.5) \
+                     .map((e) => e.tagName + '.' + (e.className.baseVal ?? e.className)).slice(0, 12)",
+                )
+                .await?;
+            assert!(over.as_i64().is_some_and(|over| over <= 0), "{width} pixels: {over} too wide: {widest}");
         }
         Ok(())
     });

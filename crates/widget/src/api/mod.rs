@@ -102,6 +102,8 @@ impl JsCatalogue {
         Ok(link::write(&BuildFile::of(self.desk.catalogue(), &self.build(build)?)))
     }
 
+    /// The build of a page's object, read as a build file is: a field that is not one is an error,
+    /// not something to pass over.
     fn build(&self, build: &JsBuild) -> Result<fitup_core::build::Build, JsValue> {
         let json = js_sys::JSON::stringify(build)?.as_string().unwrap_or_default();
         let file = BuildFile::read(&json).map_err(|problems| {

@@ -19,7 +19,7 @@ pub fn Cautions(props: &CautionsProps) -> Html {
     let notice = &ctx.catalogue().name.notice;
     html! {
         <footer class="cautions">
-            <h3>{ ctx.text("ui-cautions") }</h3>
+            <h2>{ ctx.text("ui-cautions") }</h2>
             <dl>
                 for &caution in &props.answer.cautions {
                     <div key={format!("{caution:?}")}>

@@ -33,7 +33,7 @@ pub fn Details(props: &DetailsProps) -> Html {
     let list = |key: &str, rows: Vec<crate::state::Row>| {
         html! {
             if !rows.is_empty() {
-                <h3>{ ctx.text(key) }</h3>
+                <h2>{ ctx.text(key) }</h2>
                 <ul class="rows">
                     for row in rows {
                         <RowItem

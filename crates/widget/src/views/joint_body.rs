@@ -16,7 +16,7 @@ pub fn joint_body(ctx: &Ctx, index: usize, answer: &Same<Answer>, build: &Same<B
     let side = |item: ItemRef, port: &str, parts: &[String]| {
         html! {
             <div class="side">
-                <h5><span class="side-kind">{ ctx.words.kind(item) }</span>{ ctx.label(item) }</h5>
+                <h4><span class="side-kind">{ ctx.words.kind(item) }</span>{ ctx.label(item) }</h4>
                 if parts.is_empty() {
                     <p class="soft">{ ctx.text("ui-no-part-number") }</p>
                 } else {

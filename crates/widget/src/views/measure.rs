@@ -68,7 +68,7 @@ pub fn Measure(props: &MeasureProps) -> Html {
     let taken = build.measured.iter().filter(|m| sides.iter().any(|(item, port)| m.item == *item && m.port == *port));
     html! {
         <div class="measure">
-            <h5>{ icon(Glyph::Caliper) }{ ctx.text("ui-measure") }</h5>
+            <h4>{ icon(Glyph::Caliper) }{ ctx.text("ui-measure") }</h4>
             <ul>
                 for (at, measured) in taken.cloned().enumerate() {
                     <li key={at} class="measured">

@@ -45,7 +45,7 @@ pub fn Parts(props: &PartsProps) -> Html {
     let total = parts.total.map_or_else(|| ctx.text("ui-price-on-request"), |total| ctx.money(total));
     html! {
         <>
-            <h3>{ ctx.text("ui-parts") }</h3>
+            <h2>{ ctx.text("ui-parts") }</h2>
             <table class="parts">
                 <thead>
                     <tr>

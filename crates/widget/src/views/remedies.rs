@@ -59,7 +59,7 @@ pub fn Remedies(props: &RemediesProps) -> Html {
     };
     html! {
         <section class="remedies" aria-label={ctx.text("ui-remedies")}>
-            <h3>{ ctx.text("ui-remedies") }</h3>
+            <h2>{ ctx.text("ui-remedies") }</h2>
             <ul>
                 for (at, remedy) in found.iter().take(shown).enumerate() {
                     <li key={at} class="remedy">{ card(remedy) }</li>

@@ -43,7 +43,7 @@ pub fn RowItem(props: &RowItemProps) -> Html {
     };
     html! {
         <li class="joint">
-            <h4>
+            <h3>
                 <button type="button" class="joint-head" aria-expanded={open.to_string()} onclick={toggle}>
                     { verdict_mark(Some(row.verdict)) }
                     <span class="unseen">{ ctx.words.verdict(row.verdict) }{ ": " }</span>
@@ -59,7 +59,7 @@ pub fn RowItem(props: &RowItemProps) -> Html {
                     }
                     { icon(Glyph::Chevron) }
                 </button>
-            </h4>
+            </h3>
             if *open {
                 <div class="joint-body">
                     for index in row.findings.iter().copied() {

@@ -58,7 +58,7 @@ pub fn StepItem(props: &StepItemProps) -> Html {
     });
     html! {
         <li class="step" data-open={open.then_some("")} data-chosen={chosen.map(|_| "")}>
-            <h3>
+            <h2>
                 <button
                     type="button" class="step-head" id={format!("step-{name}")} aria-expanded={open.to_string()}
                     aria-controls={format!("options-{name}")} onclick={toggle}
@@ -76,7 +76,7 @@ pub fn StepItem(props: &StepItemProps) -> Html {
                     <span class="step-aside">{ aside }</span>
                     { icon(Glyph::Chevron) }
                 </button>
-            </h3>
+            </h2>
             if let Some(build) = build {
                 <div class="step-body" id={format!("options-{name}")}>
                     <Options

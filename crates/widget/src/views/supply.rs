@@ -55,7 +55,7 @@ pub fn SupplyState(props: &SupplyStateProps) -> Html {
     let retry = props.retry.clone();
     html! {
         <div class="trouble" role="alert">
-            <h3>{ ctx.text(key) }</h3>
+            <h2>{ ctx.text(key) }</h2>
             if !address.is_empty() {
                 <p class="address">{ address.to_owned() }</p>
             }
