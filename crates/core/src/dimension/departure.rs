@@ -3,6 +3,10 @@
 use super::input::{InputError, positive, sound, sound_points};
 use crate::plane::Point;
 
+/// How little a point may fall short of the tyre's own length and still count as beyond it, metres: a nanometre. It only
+/// keeps the rounding of a unit from losing a point that stands exactly at the tyre's end. Own choice.
+const ROUNDING: f64 = 1e-9;
+
 /// The wheel an end angle is measured from, in the side view.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct EndWheel {
@@ -102,7 +106,7 @@ fn end_angle<L: AsRef<[Point]>>(wheel: EndWheel, lines: &[L], outward: f64) -> R
     for (line, points) in lines.iter().map(AsRef::as_ref).enumerate() {
         for &point in points {
             let d = beyond(point);
-            if d >= r {
+            if d >= r - ROUNDING {
                 narrow(d, point.y);
             }
             if let Some(angle) = tangent_angle(d, point.y, r)
@@ -127,6 +131,14 @@ mod tests {
     use crate::dimension::Fault;
 
     const WHEEL: EndWheel = EndWheel { axle: 0.0, radius: 0.38 };
+
+    #[test]
+    fn a_point_exactly_at_the_tyres_end_counts_in_the_strict_reading() {
+        // 0.967 − 0.8 rounds to less than 0.167.
+        let wheel = EndWheel { axle: 0.8, radius: 0.167 };
+        let found = approach(wheel, &[[Point::new(0.967, 0.05)]]).unwrap().unwrap();
+        assert_eq!(found.strict, Some(found.angle));
+    }
 
     fn at(points: &[(f64, f64)]) -> Option<EndAngle> {
         let line: Vec<Point> = points.iter().map(|&p| p.into()).collect();
