@@ -34,6 +34,10 @@ pub struct Breakover {
 /// above rounding. Smaller costs time only. Common practice, no source.
 const CLOSE_ENOUGH: f64 = 1e-12;
 
+/// Share of an edge below which a stretch of it is rounding, not a stretch: it keeps an edge that ends exactly where a
+/// tyre stands from counting as outside that tyre. Own choice.
+const SLIVER: f64 = 1e-9;
+
 /// Breakover angle: supplement of the widest angle two lines make that touch the front and the rear
 /// tyre's arc and meet at a point of the underside.
 ///
@@ -161,7 +165,7 @@ impl Edge {
                 free = free.into_iter().flat_map(|(f, t)| [(f, t.min(enters)), (f.max(leaves), t)]).collect();
             }
         }
-        free.retain(|(from, to)| from < to);
+        free.retain(|(from, to)| to - from > SLIVER);
         free
     }
 
@@ -240,6 +244,18 @@ mod tests {
         // An edge wholly beyond the axles but for a tip between them.
         let tip = at(&[(-0.5, -0.05), (0.1, 0.01)]).expect("limits");
         assert!(tip.point.x <= 0.1 && tip.point.x > -1e-12);
+    }
+
+    #[test]
+    fn an_edge_that_ends_where_a_tyre_stands_ends_inside_that_tyre() {
+        let wheels = Wheels {
+            rear: 0.627_214_625_664_401_9,
+            front: 0.627_214_625_664_401_9,
+            wheelbase: 1.539_425_890_705_850_6,
+        };
+        let line = [Point::new(1.539_425_890_705_850_6, 0.007_929_926_135_895_947), Point::ORIGIN];
+        let found = breakover(wheels, &[line]).expect("sound").expect("limits");
+        assert!(found.angle > 0.1_f64.to_radians(), "{found:?}");
     }
 
     #[test]
