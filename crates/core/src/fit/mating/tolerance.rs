@@ -1,5 +1,9 @@
 //! A margin is only as good as the figures it comes from: what the tolerances leave of it.
 
+/// Share of a figure that is no more than its rounding: some thousand roundings of a double, far below any tolerance. It
+/// keeps a margin that exactly equals its tolerances equal to them after a change of unit. Own choice.
+const ROUNDING: f64 = 1e-13;
+
 /// One uncertain figure in a chain of figures.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Contribution {
@@ -86,7 +90,7 @@ pub fn assess(margin: f64, contributions: &[Contribution]) -> Option<Assessment>
     let size = margin.abs();
     let settling = |index: usize, half_range: f64| {
         let sensitivity = contributions[index].sensitivity.abs();
-        (sensitivity > 0.0 && half_range > 0.0).then(|| half_range / sensitivity)
+        (sensitivity > 0.0 && half_range > ROUNDING * size).then(|| half_range / sensitivity)
     };
     // Sums over the others are taken anew: subtracting from the whole would lose their digits.
     let others = |index: usize| effects.iter().enumerate().filter(move |(i, _)| *i != index).map(|(_, effect)| *effect);
@@ -100,20 +104,22 @@ pub fn assess(margin: f64, contributions: &[Contribution]) -> Option<Assessment>
         settling_root_sum_square: (0..effects.len())
             .map(|i| {
                 let left = size * size - others(i).map(|effect| effect * effect).sum::<f64>();
-                settling(i, if left > 0.0 { left.sqrt() } else { 0.0 })
+                settling(i, if left > ROUNDING * size * size { left.sqrt() } else { 0.0 })
             })
             .collect(),
     })
 }
 
+/// Just enough is enough, also where the figures' own rounding hides it.
 fn standing(margin: f64, worst_case: f64, root_sum_square: f64) -> Standing {
-    if margin - worst_case >= 0.0 {
+    let reaches = |limit: f64, effect: f64| margin - limit >= -ROUNDING * effect;
+    if reaches(worst_case, worst_case) {
         Standing::CertainFit
-    } else if margin + worst_case < 0.0 {
+    } else if !reaches(-worst_case, worst_case) {
         Standing::CertainMisfit
-    } else if margin - root_sum_square >= 0.0 {
+    } else if reaches(root_sum_square, root_sum_square) {
         Standing::ProbableFit
-    } else if margin + root_sum_square < 0.0 {
+    } else if !reaches(-root_sum_square, root_sum_square) {
         Standing::ProbableMisfit
     } else {
         Standing::Undecided
@@ -151,6 +157,21 @@ mod tests {
         assert_eq!(standing(-5.001), Standing::ProbableMisfit);
         assert_eq!(standing(-7.0), Standing::ProbableMisfit);
         assert_eq!(standing(-7.001), Standing::CertainMisfit);
+    }
+
+    #[test]
+    fn a_margin_that_exactly_equals_its_tolerances_does_so_in_every_unit() {
+        // Three times 0.1 sums to a little more than 0.3.
+        let effects = [(0.1, 1.0); 3];
+        assert!(effects.iter().map(|(half, _)| half).sum::<f64>() > 0.3);
+        let equal = of(0.3, &effects);
+        assert_eq!(equal.standing, Standing::CertainFit);
+        assert!(equal.settling_worst_case.iter().all(|half| (half.unwrap() - 0.1).abs() < 1e-15));
+        assert_eq!(of(-0.3, &effects).standing, Standing::ProbableMisfit);
+        // 0.1 + 0.2 is a little more than 0.3: nothing is left for the third, neither worst case nor root sum square.
+        let used_up = of(0.3, &[(0.1, 1.0), (0.2, 1.0), (1.0, 1.0)]);
+        assert_eq!(used_up.settling_worst_case[2], None);
+        assert_eq!(of(0.5, &[(0.3, 1.0), (0.4, 1.0), (1.0, 1.0)]).settling_root_sum_square[2], None);
     }
 
     #[test]
