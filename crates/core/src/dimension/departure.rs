@@ -1,6 +1,7 @@
 //! Departure and approach angle: how steep a rise the machine's ends clear.
 
 use super::input::{InputError, positive, sound, sound_points};
+use super::moment::without_rounding;
 use crate::plane::Point;
 
 /// How little a point may fall short of the tyre's own length and still count as beyond it, metres: a nanometre. It only
@@ -84,9 +85,10 @@ pub fn approach<L: AsRef<[Point]>>(wheel: EndWheel, lines: &[L]) -> Result<Optio
 /// a wheel of radius `r` on the ground; `None` on the other side of the axle or inside the wheel.
 ///
 /// It is the smaller root of d sin a + (r − z) cos a = r, in the half-angle form that keeps its
-/// accuracy for low points: tan(a / 2) = z / (d + √(d² + (r − z)² − r²)).
+/// accuracy for low points: tan(a / 2) = z / (d + √(d² + (r − z)² − r²)). A point exactly on the wheel's circle lies
+/// outside it, whatever the unit rounds to.
 pub(super) fn tangent_angle(d: f64, z: f64, r: f64) -> Option<f64> {
-    let square = d * d + z * (z - 2.0 * r);
+    let square = without_rounding(d * d + z * (z - 2.0 * r), d * d + z * z + r * r);
     if d > 0.0 && square >= 0.0 { Some(2.0 * libm::atan2(z, d + square.sqrt())) } else { None }
 }
 
@@ -138,6 +140,14 @@ mod tests {
         let wheel = EndWheel { axle: 0.8, radius: 0.167 };
         let found = approach(wheel, &[[Point::new(0.967, 0.05)]]).unwrap().unwrap();
         assert_eq!(found.strict, Some(found.angle));
+    }
+
+    #[test]
+    fn a_point_exactly_on_the_tyre_counts() {
+        // 0.6 − 0.253 rounds to less than 0.347: level with the wheel's centre, at its rearmost point.
+        let wheel = EndWheel { axle: 0.6, radius: 0.347 };
+        let found = departure(wheel, &[[Point::new(0.253, 0.347)]]).unwrap().unwrap();
+        assert!((found.angle.to_degrees() - 90.0).abs() < 1e-5, "{found:?}");
     }
 
     fn at(points: &[(f64, f64)]) -> Option<EndAngle> {
