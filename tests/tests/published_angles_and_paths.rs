@@ -7,7 +7,7 @@
 
 use fitup_core::dimension::{
     Block, DiggingArm, EndWheel, Facing, Ramp, Rider, Swivel, Wheels, approach, attitude, breakover, departure,
-    digging, ramp_roll, steering, swing,
+    digging, ramp_corners, ramp_roll, steering, swing,
 };
 use fitup_core::plane::Point;
 
@@ -185,6 +185,18 @@ fn ackermann_worked_example() {
     rel("s14.ack.outer_angle", found.outer_angle.to_degrees(), 35.252_100_7, 1e-6);
     rel("s14.ack.outer_radius", found.outer_radius, 2.858_751_03, 1e-6);
     rel("s14.ack.bicycle", found.middle_angle.to_degrees(), 41.583_555_9, 1e-6);
+}
+
+/// Ramp angle of a deck height and a length along the slope, asin(deck / length). Worked examples, own arithmetic.
+#[test]
+fn ramp_angle_of_a_deck_height() {
+    for (id, deck, length, degrees) in
+        [("s09.ramp.a", 0.6, 2.1, 16.601_549_6_f64), ("s09.ramp.b", 0.45, 1.8, 14.477_512_2)]
+    {
+        let ramp = Ramp { angle: degrees.to_radians(), length, ..Ramp::default() };
+        let top = ramp_corners(&ramp).expect("sound").last().copied().expect("a crest");
+        rel(id, top.y, deck, 1e-8);
+    }
 }
 
 /// `s14.ramp.foot`: a rear overhang clears level ground at the foot when the departure angle is not below the ramp's, exactly.

@@ -162,6 +162,21 @@ fn aggregate_working_load_limits() {
     assert!(found.strength_suffices());
 }
 
+/// 49 CFR 393.106(d): the share of each limit that counts, and half of the article's mass as what they reach at least.
+#[test]
+fn shares_of_working_load_limits() {
+    let article = Article { mass: 1000.0, length: 1.0, blocked_forward: false, as_heavy_machinery: false };
+    for (id, run, share) in [
+        ("s09.393106.direct", TieRun::Direct, 0.5),
+        ("s09.393106.direct, back to the same side", TieRun::SameSide, 0.5),
+        ("s09.393106.indirect", TieRun::Over, 1.0),
+    ] {
+        let found = tie_downs(article, &[Tie { limit: 800.0, anchor_limit: None, run }]).expect("sound");
+        rel(id, found.aggregate / 800.0, share, 1e-12);
+        rel("s09.393106.half", found.least_aggregate / 1000.0, 0.5, 1e-12);
+    }
+}
+
 /// SAE J/ISO 10567: at most 75 % of the static tipping load and 87 % of the hydraulic lift (a trade journal's account).
 #[test]
 fn rated_lift() {
@@ -221,6 +236,9 @@ fn hydraulics() {
     rel("s07.power.ex_metric", kw(power), 12.0, 1e-9);
     let power = hydraulic_power(Pressure::from_psi(2500.0).si(), Flow::from_gal_min(12.0).si()).expect("sound");
     rel("s07.power.ex_us_exact", Power::from_si(power).hp(), 17.5, 1e-9);
+    // The handbooks' 1,714 is 1,714.28571 rounded: gal/min times psi in a horsepower of 550 ft·lbf/s.
+    let one = hydraulic_power(Pressure::from_psi(1_714.285_71).si(), Flow::from_gal_min(1.0).si()).expect("sound");
+    rel("s07.power.exact_1714", Power::from_si(one).hp(), 1.0, 1e-8);
 
     for (id, [bore, rod, bar, l_min, stroke], [push, pull, out, back, time]) in [
         (
