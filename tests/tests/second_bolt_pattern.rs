@@ -300,9 +300,14 @@ impl Draw {
         least + (most - least) * self.share()
     }
 
+    /// A whole number below `n`.
+    fn below(&mut self, n: usize) -> usize {
+        let place = self.share() * n as f64;
+        (1..n).filter(|i| place >= *i as f64).count()
+    }
+
     fn one_of<T: Copy>(&mut self, of: &[T]) -> T {
-        let place = self.share() * of.len() as f64;
-        (1..of.len()).rev().find(|i| place >= *i as f64).map_or(of[0], |i| of[i])
+        of[self.below(of.len())]
     }
 
     /// A second plate drilled after the first, more or less exactly; sometimes one that has nothing to do with it.
@@ -322,13 +327,10 @@ impl Draw {
         for &[u, v] in &first {
             let (u, v) = (u + self.between(-error, error), v + self.between(-error, error));
             let u = if mirrored { -u } else { u };
-            second.insert(
-                (self.share() * (second.len() + 1) as f64).floor().min(second.len() as f64) as usize,
-                [cos * u - sin * v + away, sin * u + cos * v - away],
-            );
+            second.insert(self.below(second.len() + 1), [cos * u - sin * v + away, sin * u + cos * v - away]);
         }
-        let required = 1 + (self.share() * count as f64) as usize;
-        let keep = required + (self.share() * (count - required + 1) as f64) as usize;
+        let required = 1 + self.below(count);
+        let keep = required + self.below(count - required + 1);
         if self.share() < 0.5 {
             second.truncate(keep);
         }
