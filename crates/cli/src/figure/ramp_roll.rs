@@ -1,6 +1,6 @@
 //! `ramp-roll`: clearance of a machine driven up a loading ramp.
 
-use fitup_core::dimension::{Facing, Ramp, Rider, Wheels, ramp_roll};
+use fitup_core::dimension::{Facing, Ramp, Rider, Wheels, ramp_gap, ramp_roll};
 use fitup_core::quantity::Angle;
 use serde::Deserialize;
 use serde_json::{Value, json};
@@ -86,11 +86,14 @@ pub fn compute(inputs: &Value) -> Result<Value, CaseError> {
         beaver_angle: Angle::from_deg(inputs.profile.beaver_deg.unwrap_or(0.0)).si(),
         beaver_length: m(inputs.profile.beaver_length_along_slope_mm.unwrap_or(0.0)),
     };
-    let roll = ramp_roll(&rider, &ramp, inputs.direction.into()).map_err(|error| CaseError::refused(error, KEYS))?;
+    let refused = |error| CaseError::refused(error, KEYS);
+    let facing = inputs.direction.into();
+    let roll = ramp_roll(&rider, &ramp, facing).map_err(refused)?;
+    let gap = ramp_gap(&rider, &ramp, facing).map_err(refused)?;
     let nearest = roll.nearest;
     Ok(json!({
         "least_vertical_clearance_mm": mm(nearest.map(|nearest| nearest.vertical)),
-        "least_euclidean_clearance_mm": mm(nearest.map(|nearest| nearest.shortest)),
+        "least_euclidean_clearance_mm": mm(gap),
         "s_rear_axle_mm": mm(nearest.map(|nearest| nearest.rear_axle)),
         "underside_x_mm": mm(nearest.map(|nearest| nearest.point.x)),
         "underside_z_mm": mm(nearest.map(|nearest| nearest.point.y)),

@@ -31,8 +31,8 @@ pub use hydraulics::{Cylinder, Stroke, Travel, cycle_time, hydraulic_power, line
 pub use input::{Fault, InputError, LARGEST, SMALLEST};
 pub use moment::PointMass;
 pub use ramp::{
-    Facing, LoadingJob, Nearest, Ramp, RampRoll, RampStand, Rider, ShortestRamp, ramp_corners, ramp_roll, ramp_stand,
-    shortest_ramp,
+    Facing, LoadingJob, Nearest, Ramp, RampRoll, RampStand, Rider, ShortestRamp, ramp_corners, ramp_gap, ramp_roll,
+    ramp_stand, shortest_ramp,
 };
 pub use steering::{Steering, steering};
 pub use swing::{Block, Corridor, Swing, swing, turned};

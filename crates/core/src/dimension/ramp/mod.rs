@@ -55,8 +55,6 @@ pub struct RampRoll {
 pub struct Nearest {
     /// Least clearance straight down, metres; negative when the underside would be below the profile.
     pub vertical: f64,
-    /// Least distance the shortest way, metres; 0 when touching or below.
-    pub shortest: f64,
     /// x of the rear axle where the least vertical clearance occurs, metres from the ramp's foot.
     pub rear_axle: f64,
     /// Pitch there, radians, the machine's own nose up.
@@ -128,15 +126,9 @@ pub fn ramp_roll<L: AsRef<[Point]>>(rider: &Rider<'_, L>, ramp: &Ramp, facing: F
     let pieces = pieces(&rolling, rider.lines);
     let (least_pitch, greatest_pitch) = pitches(&rolling);
     let nearest = least::least(&rolling, &pieces, Measure::Vertical, None).map(|least| {
-        let shortest = if least.value > 0.0 {
-            least::least(&rolling, &pieces, Measure::Shortest, Some(least)).map_or(least.value, |found| found.value)
-        } else {
-            0.0
-        };
         let piece = &pieces[least.piece];
         Nearest {
             vertical: least.value,
-            shortest,
             rear_axle: rolling.rear_axle(&least.stand),
             pitch: rolling.pitch(&least.stand),
             line: piece.line,
@@ -145,6 +137,38 @@ pub fn ramp_roll<L: AsRef<[Point]>>(rider: &Rider<'_, L>, ramp: &Ramp, facing: F
         }
     });
     Ok(RampRoll { nearest, least_pitch, greatest_pitch })
+}
+
+/// Least distance of the underside from the profile the shortest way, metres, over the same drive; 0 when touching or
+/// below, `None` without an underside.
+///
+/// # Errors
+/// As [`ramp_roll`].
+///
+/// # Examples
+/// ```
+/// use fitup_core::dimension::{Facing, Ramp, Rider, Wheels, ramp_gap};
+/// use fitup_core::plane::Point;
+/// let lines = [[Point::new(1.0, 0.4)]];
+/// let rider = Rider { wheels: Wheels { rear: 0.5, front: 0.5, wheelbase: 2.0 }, lines: &lines };
+/// let level = Ramp::default();
+/// assert!((ramp_gap(&rider, &level, Facing::Forward).unwrap().unwrap() - 0.4).abs() < 1e-9);
+/// ```
+pub fn ramp_gap<L: AsRef<[Point]>>(
+    rider: &Rider<'_, L>,
+    ramp: &Ramp,
+    facing: Facing,
+) -> Result<Option<f64>, InputError> {
+    sound_points("underside", rider.lines)?;
+    let rolling = Rolling::new(rider.wheels, ramp, facing, extent(rider.lines))?;
+    let pieces = pieces(&rolling, rider.lines);
+    Ok(least::least(&rolling, &pieces, Measure::Vertical, None).map(|least| {
+        if least.value > 0.0 {
+            least::least(&rolling, &pieces, Measure::Shortest, Some(least)).map_or(least.value, |found| found.value)
+        } else {
+            0.0
+        }
+    }))
 }
 
 /// How the machine stands with its rear axle over `rear_axle`, metres from the ramp's foot; for

@@ -26,6 +26,10 @@ fn nearest(lines: &[Vec<Point>], ramp: &Ramp, facing: Facing) -> Nearest {
     roll(WHEELS, lines, ramp, facing).nearest.expect("there is an underside")
 }
 
+fn gap(lines: &[Vec<Point>], ramp: &Ramp, facing: Facing) -> f64 {
+    ramp_gap(&Rider { wheels: WHEELS, lines }, ramp, facing).expect("sound").expect("there is an underside")
+}
+
 #[test]
 fn without_an_underside_nothing_is_near() {
     assert_eq!(roll(WHEELS, &[], &RAMP, Facing::Forward).nearest, None);
@@ -37,7 +41,8 @@ fn on_the_level_the_least_is_the_lowest_point() {
     for ramp in [Ramp::default(), Ramp { length: 3.0, ..Ramp::default() }, Ramp { angle: 0.3, ..Ramp::default() }] {
         let rolled = roll(WHEELS, &usual(), &ramp, Facing::Forward);
         let found = rolled.nearest.expect("there is an underside");
-        assert!((found.vertical - 0.26).abs() < 1e-12 && (found.shortest - 0.26).abs() < 1e-12);
+        assert!((found.vertical - 0.26).abs() < 1e-12);
+        assert!((gap(&usual(), &ramp, Facing::Forward) - 0.26).abs() < 1e-12);
         assert!(found.pitch.abs() < 1e-12 && rolled.least_pitch.abs() < 1e-12 && rolled.greatest_pitch.abs() < 1e-12);
     }
 }
@@ -47,8 +52,9 @@ fn nothing_is_nearer_than_on_the_level_unless_it_is_found_so() {
     let found = nearest(&usual(), &RAMP, Facing::Forward);
     assert!(found.vertical < 0.26);
     // A point right under the rear axle never comes nearer than on the level: the wheel carries it.
-    let high = nearest(&[line(&[(0.0, 0.38)])], &RAMP, Facing::Forward);
-    assert!(high.vertical > 0.37 && high.shortest <= high.vertical);
+    let middle = [line(&[(0.0, 0.38)])];
+    let high = nearest(&middle, &RAMP, Facing::Forward);
+    assert!(high.vertical > 0.37 && gap(&middle, &RAMP, Facing::Forward) <= high.vertical);
 }
 
 #[test]
@@ -60,7 +66,8 @@ fn backward_is_forward_for_the_mirrored_machine() {
     let (a, b) = (roll(WHEELS, &usual(), &ramp, Facing::Backward), roll(turned, &mirrored, &ramp, Facing::Forward));
     let (near_a, near_b) = (a.nearest.expect("has"), b.nearest.expect("has"));
     assert!((near_a.vertical - near_b.vertical).abs() < 1e-12);
-    assert!((near_a.shortest - near_b.shortest).abs() < 1e-9);
+    let gap_b = ramp_gap(&Rider { wheels: turned, lines: &mirrored }, &ramp, Facing::Forward).expect("sound");
+    assert!((gap(&usual(), &ramp, Facing::Backward) - gap_b.expect("has")).abs() < 1e-9);
     assert!((near_a.pitch + near_b.pitch).abs() < 1e-9);
     assert!((a.least_pitch + b.greatest_pitch).abs() < 1e-12 && (a.greatest_pitch + b.least_pitch).abs() < 1e-12);
     assert!(near_a.point.distance(Point::new(1.5 - near_b.point.x, near_b.point.y)) < 1e-9);
@@ -116,7 +123,8 @@ fn a_crest_under_an_edge_counts_though_both_ends_clear() {
     let crest = ramp_corners(&RAMP).expect("sound")[1];
     assert!((edge.place.x - crest.x).abs() < 1e-9 && (edge.place.y - crest.y - edge.vertical).abs() < 1e-9);
     // The shortest way to the crest is at right angles to the edge.
-    assert!(edge.shortest < edge.vertical && edge.shortest > edge.vertical * 0.9);
+    let shortest = gap(&belly, &RAMP, Facing::Forward);
+    assert!(shortest < edge.vertical && shortest > edge.vertical * 0.9);
 }
 
 #[test]
@@ -124,7 +132,7 @@ fn what_goes_below_is_negative_one_way_and_nothing_the_other() {
     let deep = vec![line(&[(-0.5, 0.35), (-1.5, 0.25)])];
     let found = nearest(&deep, &RAMP, Facing::Forward);
     assert!(found.vertical < -0.05);
-    assert!(found.shortest.abs() < 1e-300);
+    assert!(gap(&deep, &RAMP, Facing::Forward).abs() < 1e-300);
 }
 
 #[test]
