@@ -7,9 +7,9 @@ use fitup_core::item::{
     Adapter, AdapterId, Axle, Body, BoltPattern, Carrier, Catalogue, CatalogueName, Coupler, CouplerGender, Electric,
     End, Frame, FrameId, FrontAxle, FrontSeatEffect, Guide, GuideRow, Hole, HoleKind, HookRack, HookSide,
     HydraulicNeed, HydraulicSupply, Implement, ImplementId, ImplementKind, ItemRef, Machine, MachineId, Mount, Named,
-    OperatorSeat, Part, PinForm, PinPoint, Pins, Point3, Port, PortKind, Pose, PowerTakeOff, PtoRotation, Replacement,
-    Role, RollOverBar, Seat, SeatBase, SeatId, SeatKind, Serials, Shape, ShapeRole, Sleeve, Station, Step,
-    SuppliedWith, ThreePoint, Towards, View,
+    OperatorSeat, Part, PinForm, PinPoint, Pins, Point3, Port, PortKind, Pose, PowerTakeOff, PtoRotation, RampSize,
+    Replacement, Role, RollOverBar, Seat, SeatBase, SeatId, SeatKind, Serials, Shape, ShapeRole, Site, SiteId, Sleeve,
+    Station, Step, SuppliedWith, ThreePoint, Towards, Trailer, TrailerId, View,
 };
 use fitup_core::quantity::{Flow, Length, Mass, Power, Pressure, Source, Stated, Tool, Work};
 
@@ -451,6 +451,49 @@ impl Yard {
     pub fn pinned(&mut self) {
         self.port(FRAME, "rack").kind = PortKind::Pins(pins(PinForm::Clevis));
         self.port(ARM, "hooks").kind = PortKind::Pins(pins(PinForm::Lug));
+    }
+
+    /// The trailer of the build; one that carries everything is put into the yard first.
+    pub fn trailer(&mut self) -> &mut Trailer {
+        if self.catalogue.trailers.is_empty() {
+            self.catalogue.trailers.push(Trailer {
+                id: "flat".into(),
+                label: "Flat trailer".into(),
+                deck_length: Some(mm(3600.0)),
+                deck_width: Some(mm(1750.0)),
+                deck_height: Some(mm(480.0)),
+                deck_rear: Some(mm(-1900.0)),
+                ramp: Some(RampSize::Length(mm(2400.0))),
+                empty_mass: Some(Mass::from_kg(680.0)),
+                centre_of_gravity: Some(mm(250.0)),
+                rated_total: Some(Mass::from_kg(2700.0)),
+                rated_axle: Some(Mass::from_kg(2600.0)),
+                coupling: Some(mm(3300.0)),
+                nose_least: Some(0.05),
+                nose_most: Some(0.1),
+                ..Trailer::default()
+            });
+            self.build.trailer = Some(TrailerId(0));
+        }
+        &mut self.catalogue.trailers[0]
+    }
+
+    /// The site of the build; one that everything gets into is put into the yard first.
+    pub fn site(&mut self) -> &mut Site {
+        if self.catalogue.sites.is_empty() {
+            self.catalogue.sites.push(Site {
+                id: "park".into(),
+                label: "Park".into(),
+                gate_width: Some(mm(2600.0)),
+                gate_height: Some(mm(2500.0)),
+                path_width: Some(mm(2800.0)),
+                right_angle_turn: true,
+                greatest_axle_load: Some(Mass::from_kg(2500.0)),
+                ..Site::default()
+            });
+            self.build.site = Some(SiteId(0));
+        }
+        &mut self.catalogue.sites[0]
     }
 
     /// Enters a measurement.

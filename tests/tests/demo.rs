@@ -1,8 +1,10 @@
 //! The demonstration yard: every story it is there to tell comes out as told.
 
-use fitup_core::build::Build;
+use fitup_core::build::{Build, Change};
 use fitup_core::finding::{Grade, Standing, Verdict};
 use fitup_core::fit::{Answer, judge};
+use fitup_core::item::{ImplementId, ItemRef};
+use fitup_core::quantity::Length;
 use fitup_core::search::remedies;
 use fitup_tests::stories::{desk, story};
 
@@ -104,6 +106,28 @@ fn the_front_axle_is_too_light_until_ballast_is_hung() {
     assert!(has(&answer, "front-axle-light"));
     let best = remedies(&desk, &light).into_iter().next().unwrap();
     assert_eq!(best.verdict, Verdict::BoltsUp, "{:?}", best.steps);
+}
+
+#[test]
+fn it_bolts_up_but_drags_on_the_small_trailers_ramp_until_longer_ramps_are_used() {
+    let desk = desk();
+    let dragging = story(&desk, "ramp");
+    let answer = judge(&desk, &dragging);
+    let drags = answer.findings.iter().find(|finding| finding.code == "ramp-drags").unwrap();
+    assert_eq!(drags.verdict, Verdict::BoltsUpWithWork);
+    let mm = |name: &str| match drags.figure(name) {
+        Some(fitup_core::finding::Value::Length(length)) => length.mm(),
+        other => panic!("{name}: {other:?}"),
+    };
+    assert!((mm("drags-by") - 28.76).abs() < 0.01 && (mm("shortest") - 1857.93).abs() < 0.01);
+    assert_eq!(drags.figure("item"), Some(&fitup_core::finding::Value::Item(ItemRef::Implement(ImplementId(0)))));
+    let best = remedies(&desk, &dragging).into_iter().next();
+    let ramps = Change::Ramps { length: Length::from_mm(1900.0) };
+    assert!(best.is_none_or(|best| best.build.changes.contains(&ramps)));
+    let longer = Build { changes: vec![ramps], ..dragging };
+    let answer = judge(&desk, &longer);
+    assert!(has(&answer, "ramp-clears") && !has(&answer, "ramp-drags"));
+    assert!(!has(&judge(&desk, &Build { trailer: None, ..longer }), "ramp-clears"));
 }
 
 #[test]

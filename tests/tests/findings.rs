@@ -8,6 +8,8 @@ mod case;
 mod clearance;
 #[path = "findings/holes.rs"]
 mod holes;
+#[path = "findings/travel.rs"]
+mod travel;
 #[path = "findings/whole.rs"]
 mod whole;
 
@@ -16,7 +18,7 @@ use fitup_core::fit::CODES;
 use fitup_tests::yard::Yard;
 
 /// The codes that have their three tests.
-const TESTED: [&[&str]; 3] = [clearance::CODES, holes::CODES, whole::CODES];
+const TESTED: [&[&str]; 4] = [clearance::CODES, holes::CODES, travel::CODES, whole::CODES];
 
 #[test]
 fn a_code_is_tested_once_and_is_a_code() {

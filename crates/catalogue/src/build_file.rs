@@ -112,6 +112,11 @@ pub enum ChangeFile {
     TakeOff(String),
     /// Something goes on the machine.
     PutOn(String),
+    /// Ramps in place of the trailer's own.
+    Ramps {
+        /// Their length along the slope in millimetres.
+        length_mm: f64,
+    },
     /// Ballast.
     Ballast {
         /// Its mass in kilograms.

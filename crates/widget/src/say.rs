@@ -79,6 +79,9 @@ pub fn change_words(ctx: &Ctx, change: &Change) -> String {
         Change::FoldRollOverBar => ctx.text("remedy-fold-roll-over-bar"),
         Change::TakeOff(what) => ctx.text_with("remedy-take-off", &[("what", what.clone().into())]),
         Change::PutOn(what) => ctx.text_with("remedy-put-on", &[("what", what.clone().into())]),
+        Change::Ramps { length } => {
+            ctx.text_with("remedy-ramps", &[("length", reader.length(*length, LengthStyle::Drawn).into())])
+        }
         Change::Ballast { mass, x } => {
             let behind = x.si() < 0.0;
             let key = if behind { "remedy-ballast-behind" } else { "remedy-ballast" };

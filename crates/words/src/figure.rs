@@ -22,7 +22,7 @@ const CODED: &[(&str, &str, &str)] = &[
 ];
 
 /// Figures that are coded words and never shown.
-const CHOICES: &[&str] = &["bar", "rule", "need", "has", "kind", "reason"];
+const CHOICES: &[&str] = &["bar", "rule", "need", "has", "kind", "reason", "way", "place", "rating", "heading"];
 
 /// Figures whose words may be coded: kinds of port, rotations, parts that a row does not name.
 const PERHAPS_CODED: &[(&str, &str)] = &[
@@ -128,7 +128,8 @@ fn length_style(name: &str) -> LengthStyle {
     match name {
         "margin" => LengthStyle::Margin,
         "ballast-at" | "room" | "least" | "most" | "distance" | "short" | "need" | "has" | "radius" | "gap"
-        | "wanted" | "overlap" => LengthStyle::Drawn,
+        | "wanted" | "overlap" | "ramp" | "clearance" | "drags-by" | "shortest" | "beyond" | "gate" | "path"
+        | "width" | "height" | "folded" | "left" | "deck" | "wheelbase" | "from" | "to" => LengthStyle::Drawn,
         "carrier" | "carried" | "bore" | "pin" | "limit" | "slot" => LengthStyle::Part,
         _ => LengthStyle::Fine,
     }

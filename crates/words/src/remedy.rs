@@ -38,6 +38,9 @@ impl Words {
             Change::FoldRollOverBar => self.ui("remedy-fold-roll-over-bar", &[]),
             Change::TakeOff(what) => self.ui("remedy-take-off", &[("what", label(what))]),
             Change::PutOn(what) => self.ui("remedy-put-on", &[("what", label(what))]),
+            Change::Ramps { length } => {
+                self.ui("remedy-ramps", &[("length", reader.length(*length, LengthStyle::Drawn).into())])
+            }
             Change::Ballast { mass, x } => {
                 let key = if *x < Length::ZERO { "remedy-ballast-behind" } else { "remedy-ballast" };
                 let place = reader.length(x.abs(), LengthStyle::Drawn);

@@ -15,8 +15,24 @@ mod check;
 const ALWAYS: [&str; 4] = ["a", "b", "roles-name", "missing-of"];
 
 /// Figures that are coded words: they choose and are never shown.
-const CODED: [&str; 12] =
-    ["axle", "bar", "dimension", "kind", "line", "missing", "need", "reason", "role", "rule", "station", "supplier"];
+const CODED: [&str; 16] = [
+    "axle",
+    "bar",
+    "dimension",
+    "kind",
+    "line",
+    "missing",
+    "need",
+    "reason",
+    "role",
+    "rule",
+    "station",
+    "supplier",
+    "way",
+    "place",
+    "rating",
+    "heading",
+];
 
 fn text_of(lang: Lang, file: &str) -> check::Texts {
     let path = format!("{}/text/{}/{file}.ftl", env!("CARGO_MANIFEST_DIR"), lang.tag());

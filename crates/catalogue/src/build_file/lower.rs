@@ -167,6 +167,11 @@ impl Find<'_> {
             ChangeFile::FoldRollOverBar => Change::FoldRollOverBar,
             ChangeFile::TakeOff(what) => Change::TakeOff(what.clone()),
             ChangeFile::PutOn(what) => Change::PutOn(what.clone()),
+            ChangeFile::Ramps { length_mm } => {
+                let length = self.length(place, *length_mm)?;
+                self.note_unless(length > Length::ZERO, place, &format!("{length_mm} mm"));
+                (length > Length::ZERO).then_some(Change::Ramps { length })?
+            }
             ChangeFile::Ballast { mass_kg, x_mm } => {
                 let possible = mass_kg.is_finite() && (0.0..=HEAVIEST_KG).contains(mass_kg);
                 self.note_unless(possible, place, &format!("{mass_kg} kg"));
@@ -259,13 +264,14 @@ mod tests {
         let file = BuildFile {
             changes: vec![
                 ChangeFile::Ballast { mass_kg: -5.0, x_mm: 0.0 },
+                ChangeFile::Ramps { length_mm: -2.0 },
                 ChangeFile::OpenUp { item: "auger".into(), port: "hitch".into(), by_mm: 1e9 },
             ],
             ..BuildFile::default()
         };
         let (build, unresolved) = file.resolve(&catalogue());
         assert_eq!(build.changes, []);
-        assert_eq!(unresolved.iter().map(|u| u.text.as_str()).collect::<Vec<_>>(), ["-5 kg", "1000000000 mm"]);
+        assert_eq!(unresolved.iter().map(|u| u.text.as_str()).collect::<Vec<_>>(), ["-5 kg", "-2 mm", "1000000000 mm"]);
     }
 
     #[test]
@@ -275,6 +281,7 @@ mod tests {
         let mut build = Build { implement: Some(ImplementId(0)), carrying: Carrying::Hitch, ..Build::default() };
         build.changes.push(Change::TakeOff("belly mower".into()));
         build.changes.push(Change::Ballast { mass: Mass::from_kg(120.0), x: Length::from_mm(1850.0) });
+        build.changes.push(Change::Ramps { length: Length::from_mm(2600.0) });
         build.looked.insert((auger, "spacer holes".into()), Presence::No);
         build.serials.insert(auger, 40_211);
         build.on_hand.insert(auger);

@@ -51,6 +51,7 @@ fn change_file(change: &Change, id: &impl Fn(ItemRef) -> String) -> ChangeFile {
         Change::FoldRollOverBar => ChangeFile::FoldRollOverBar,
         Change::TakeOff(what) => ChangeFile::TakeOff(what.clone()),
         Change::PutOn(what) => ChangeFile::PutOn(what.clone()),
+        Change::Ramps { length } => ChangeFile::Ramps { length_mm: millimetres(*length) },
         Change::Ballast { mass, x } => ChangeFile::Ballast { mass_kg: mass.kg(), x_mm: millimetres(*x) },
     }
 }

@@ -49,6 +49,8 @@ fn with_options(mut file: BuildFile, arguments: &Arguments) -> BuildFile {
         (&arguments.machine, &mut file.machine),
         (&arguments.seat, &mut file.seat),
         (&arguments.implement, &mut file.implement),
+        (&arguments.trailer, &mut file.trailer),
+        (&arguments.site, &mut file.site),
     ] {
         if option.is_some() {
             field.clone_from(option);

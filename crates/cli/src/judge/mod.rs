@@ -7,7 +7,7 @@ use std::process::ExitCode;
 
 use clap::Args;
 use fitup_core::finding::Verdict;
-use fitup_core::fit::{Desk, judge};
+use fitup_core::fit::{Desk, judge, whole};
 use fitup_words::{Lang, Units, Words};
 
 pub use build::build_of;
@@ -42,6 +42,12 @@ pub struct Arguments {
     /// Id of an adapter; may be given more than once.
     #[arg(long = "adapter", value_name = "ID")]
     pub adapters: Vec<String>,
+    /// Id of the trailer.
+    #[arg(long, value_name = "ID")]
+    pub trailer: Option<String>,
+    /// Id of the site.
+    #[arg(long, value_name = "ID")]
+    pub site: Option<String>,
     /// How the answer is printed: in a few sentences, with everything for the workshop, or as data.
     #[arg(long, value_enum, default_value_t)]
     pub format: Format,
@@ -98,7 +104,7 @@ pub fn run(
         Format::Short => short(&words, &desk, &build, &answer),
         Format::Full => full(&words, &desk, &build, &answer),
         Format::Json => {
-            let report = words.report(catalogue, &build, &answer);
+            let report = words.report_with(catalogue, &build, &answer, &whole(&desk, &build));
             let pretty = serde_json::to_string_pretty(&report);
             pretty.expect("text, numbers and lists of them are JSON") + "\n"
         }

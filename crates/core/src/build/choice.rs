@@ -75,6 +75,11 @@ pub enum Change {
     TakeOff(String),
     /// Put something on the machine, in the catalogue's words.
     PutOn(String),
+    /// Ramps of this length, along the slope, in place of the trailer's own.
+    Ramps {
+        /// Their length.
+        length: Length,
+    },
     /// Ballast at a place.
     Ballast {
         /// Its mass.

@@ -22,7 +22,8 @@ impl Placement {
     /// A local point in the machine's axes.
     pub fn point(&self, local: Point3) -> Point3 {
         let (x, y) = if self.reversed { (-local.x, -local.y) } else { (local.x, local.y) };
-        let (sin, cos) = libm::sincos(self.pitch.rad());
+        // Most items stand level, and outlines have thousands of points.
+        let (sin, cos) = if self.pitch == Angle::ZERO { (0.0, 1.0) } else { libm::sincos(self.pitch.rad()) };
         Point3 { x: self.at.x + x * cos - local.z * sin, y: self.at.y + y, z: self.at.z + x * sin + local.z * cos }
     }
 

@@ -14,13 +14,11 @@ pub(super) struct Angles {
     pub breakover: Option<EndAngle>,
 }
 
-/// The angles over the undersides given, metres in the machine's axes.
-pub(super) fn angles(machine: &Machine, underside: &[(ItemRef, Vec<(f64, f64)>)]) -> Angles {
-    let lines: Vec<Vec<Point>> =
-        underside.iter().map(|(_, line)| line.iter().map(|&(x, z)| Point::new(x, z)).collect()).collect();
+/// The angles over the edges of the underside, each of its item, metres in the machine's axes.
+pub(super) fn angles(machine: &Machine, items: &[ItemRef], edges: &[[Point; 2]]) -> Angles {
     let at = |angle: f64, line: usize, point: Point| EndAngle {
         angle: Angle::from_rad(angle),
-        item: underside[line].0,
+        item: items[line],
         x: Length::from_m(point.x),
         z: Length::from_m(point.y),
     };
@@ -32,12 +30,12 @@ pub(super) fn angles(machine: &Machine, underside: &[(ItemRef, Vec<(f64, f64)>)]
         found.ok().flatten().map(|end| at(end.angle, end.line, end.point))
     };
     Angles {
-        departure: rear.and_then(|radius| end(dimension::departure(EndWheel { axle: 0.0, radius }, &lines))),
+        departure: rear.and_then(|radius| end(dimension::departure(EndWheel { axle: 0.0, radius }, edges))),
         approach: front
             .zip(wheelbase)
-            .and_then(|(radius, axle)| end(dimension::approach(EndWheel { axle, radius }, &lines))),
+            .and_then(|(radius, axle)| end(dimension::approach(EndWheel { axle, radius }, edges))),
         breakover: rear.zip(front).zip(wheelbase).and_then(|((rear, front), wheelbase)| {
-            let found = dimension::breakover(Wheels { rear, front, wheelbase }, &lines).ok().flatten()?;
+            let found = dimension::breakover(Wheels { rear, front, wheelbase }, edges).ok().flatten()?;
             Some(at(found.angle, found.line, found.point))
         }),
     }

@@ -4,8 +4,10 @@ use super::decided;
 use super::desk::Desk;
 use super::found::Found;
 use super::lay::Lay;
-use crate::build::{Build, Change, Placement, Stack, place};
-use crate::item::{Catalogue, Frame, FrameId, Implement, ImplementId, ItemRef, Machine, MachineId, Port, Seat, SeatId};
+use crate::build::{Build, Change, Placed, Placement, Stack, place};
+use crate::item::{
+    Catalogue, Frame, FrameId, Implement, ImplementId, ItemRef, Machine, MachineId, Port, Seat, SeatId, ShapeRole,
+};
 use crate::ordered::Map;
 use crate::quantity::Length;
 
@@ -102,6 +104,22 @@ impl<'a> Context<'a> {
 
     pub fn placement(&self, item: ItemRef) -> Option<Placement> {
         self.stack.placement(item)
+    }
+
+    /// Whether the build folds the roll-over bar.
+    pub fn bar_is_folded(&self) -> bool {
+        self.build.changes.contains(&Change::FoldRollOverBar)
+    }
+
+    /// The roll-over bar that is not there: the folded one, or the standing one where the build folds it.
+    pub fn hidden_bar(&self, bare: bool) -> ShapeRole {
+        if !bare && self.bar_is_folded() { ShapeRole::RollOverBar } else { ShapeRole::RollOverBarFolded }
+    }
+
+    /// Everything that stands, or the bare machine alone.
+    pub fn stand(&self, bare: bool) -> impl Iterator<Item = &Placed> {
+        let machine = self.build.machine.map(ItemRef::Machine);
+        self.stack.placed.iter().filter(move |placed| !bare || Some(placed.item) == machine)
     }
 
     /// Whether something, in the catalogue's words, is on the machine as the build leaves it.

@@ -1,10 +1,13 @@
 //! A catalogue laid out for judging: what can be worked out once is worked out once.
 
+use std::sync::OnceLock;
+
 use super::lay::{Lay, Lays};
 use super::lineage::{PartSets, SetId};
 use super::outline::{FlatShape, flat_shapes};
 use super::solid::Solids;
 use super::terms::Kept;
+use super::underside::{LowEdge, low_edges};
 use crate::item::{Catalogue, End, FrameId, ImplementId, ItemRef, MachineId, Named, Role, SeatId, View};
 use crate::ordered::Map;
 use crate::quantity::Length;
@@ -19,11 +22,25 @@ pub struct Desk {
     /// What lists a pair of items, smaller item first.
     pairs: Map<(ItemRef, ItemRef), ListedBy>,
     listings: Map<Role, Vec<Listing>>,
-    outlines: Map<ItemRef, Vec<FlatShape>>,
+    outlines: Map<ItemRef, Outline>,
     solids: Map<ItemRef, Solids>,
     lays: Lays,
     /// What the last search for completions worked out.
     kept: Kept,
+}
+
+/// An item's shapes, and what of them the ground may come against, worked out when first asked for.
+#[derive(Debug, Clone)]
+struct Outline {
+    shapes: Vec<FlatShape>,
+    low: OnceLock<Vec<LowEdge>>,
+}
+
+impl PartialEq for Outline {
+    fn eq(&self, other: &Self) -> bool {
+        // Whether the low edges have been asked for makes no difference.
+        self.shapes == other.shapes
+    }
 }
 
 /// What lists two items together.
@@ -72,9 +89,11 @@ impl Desk {
         }
         sets.link(&catalogue.parts);
         let pairs = listed_pairs(&catalogue);
-        let outlines: Map<ItemRef, Vec<FlatShape>> =
-            catalogue.items().map(|item| (item, flat_shapes(&catalogue, item))).collect();
-        let solids = outlines.iter().map(|(&item, shapes)| (item, Solids::of(&catalogue, item, shapes))).collect();
+        let outlines: Map<ItemRef, Outline> = catalogue
+            .items()
+            .map(|item| (item, Outline { shapes: flat_shapes(&catalogue, item), low: OnceLock::new() }))
+            .collect();
+        let solids = outlines.iter().map(|(&item, it)| (item, Solids::of(&catalogue, item, &it.shapes))).collect();
         let lays = Lays::of(&catalogue);
         let (listings, kept) = (Map::new(), Kept::default());
         let mut desk = Self { catalogue, sets, port_sets, pairs, listings, outlines, solids, lays, kept };
@@ -89,7 +108,13 @@ impl Desk {
 
     /// An item's flattened shapes, arms in their transport pose.
     pub fn outline(&self, item: ItemRef) -> &[FlatShape] {
-        self.outlines.get(&item).map_or(&[], Vec::as_slice)
+        self.outlines.get(&item).map_or(&[], |outline| outline.shapes.as_slice())
+    }
+
+    /// Edges of an item's side view that the ground may come against, in its own axes.
+    pub(super) fn low_edges(&self, item: ItemRef) -> &[LowEdge] {
+        let Some(outline) = self.outlines.get(&item) else { return &[] };
+        outline.low.get_or_init(|| low_edges(&outline.shapes, &self.catalogue.body(item).underside))
     }
 
     /// What of an item others have to keep clear of.

@@ -3,8 +3,8 @@
 use super::answer::Footprint;
 use super::context::Context;
 use super::loads::Loads;
-use super::outline::placed;
-use crate::build::Change;
+use super::runs::runs;
+use super::underside::underside;
 use crate::item::{Axle, ItemRef, Machine, ShapeRole, View};
 use crate::quantity::{Length, Mass};
 
@@ -30,57 +30,35 @@ impl Span {
 
 /// The footprint of the stack, or of the bare machine alone if `bare`.
 pub(super) fn footprint(context: &Context, loads: Option<&Loads>, bare: bool) -> Footprint {
-    let Some((id, machine)) = context.machine() else { return Footprint::default() };
-    let machine_item = ItemRef::Machine(id);
-    let items: Vec<ItemRef> =
-        context.stack.placed.iter().map(|p| p.item).filter(|&item| !bare || item == machine_item).collect();
-    let folded = !bare && context.build.changes.contains(&Change::FoldRollOverBar);
+    let Some((_, machine)) = context.machine() else { return Footprint::default() };
+    let runs = runs(context, bare);
     let (mut x, mut y, mut z) = (Span::EMPTY, Span::EMPTY, Span::EMPTY);
     let mut lowest = Span::EMPTY;
-    let mut underside = Vec::new();
-    for &item in &items {
-        let Some(at) = context.placement(item) else { continue };
-        for shape in context.desk.outline(item) {
-            let hidden = if folded { ShapeRole::RollOverBar } else { ShapeRole::RollOverBarFolded };
-            if shape.role == hidden {
-                continue;
-            }
-            for run in &shape.runs {
-                let points: Vec<(f64, f64)> = run.iter().map(|&p| placed(shape.view, &at, p)).collect();
-                for &(a, b) in &points {
-                    match shape.view {
-                        View::Side => {
-                            x.take(a);
-                            z.take(b);
-                            if shape.role != ShapeRole::Tyre {
-                                lowest.take(b);
-                            }
-                        }
-                        View::Plan => {
-                            x.take(a);
-                            y.take(b);
-                        }
-                        View::Rear => {
-                            y.take(a);
-                            z.take(b);
-                        }
+    for run in &runs {
+        for &(a, b) in &run.points {
+            match run.view {
+                View::Side => {
+                    x.take(a);
+                    if run.role.is_some() {
+                        z.take(b);
+                    }
+                    if run.role != Some(ShapeRole::Tyre) {
+                        lowest.take(b);
                     }
                 }
-                if shape.view == View::Side && shape.role != ShapeRole::Tyre {
-                    underside.push((item, points));
+                View::Plan => {
+                    x.take(a);
+                    y.take(b);
+                }
+                View::Rear => {
+                    y.take(a);
+                    z.take(b);
                 }
             }
         }
-        for line in &context.catalogue().body(item).underside {
-            let points: Vec<(f64, f64)> =
-                line.iter().map(|&(a, b)| at.side(a, b)).map(|(a, b)| (a.m(), b.m())).collect();
-            for &(a, b) in &points {
-                x.take(a);
-                lowest.take(b);
-            }
-            underside.push((item, points));
-        }
     }
+    let folded = !bare && context.bar_is_folded();
+    let (items, edges) = underside(context, bare);
     let tyres = [(0.0, machine.rear), (machine.wheelbase.map_or(f64::NAN, |w| w.value.m()), machine.front)];
     for (at, axle) in tyres {
         take_tyre(&mut x, &mut y, at, &axle);
@@ -95,7 +73,7 @@ pub(super) fn footprint(context: &Context, loads: Option<&Loads>, bare: bool) ->
         y.take(-width.m() / 2.0);
     }
     let wheelbase = machine.wheelbase.map(|w| w.value);
-    let angles = super::angles::angles(machine, &underside);
+    let angles = super::angles::angles(machine, &items, &edges);
     Footprint {
         length: x.length(),
         width: y.length(),

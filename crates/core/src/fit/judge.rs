@@ -30,6 +30,11 @@ pub fn judge(desk: &Desk, build: &Build) -> Answer {
     for rule in rule::RULES {
         (rule.judge)(&context, &mut findings);
     }
+    let loads = loads(&context).and_then(Result::ok);
+    let measured = footprint(&context, loads.as_ref(), false);
+    for rule in rule::TRAVEL {
+        rule(&context, &measured, &mut findings);
+    }
     sort(&mut findings);
     for joint in &mut joints {
         let subject = Subject::Joint(joint.role, joint.carrier.0, joint.carried.0);
@@ -38,14 +43,13 @@ pub fn judge(desk: &Desk, build: &Build) -> Answer {
     }
     let verdict = findings.iter().map(|finding| finding.verdict).max().unwrap_or_default();
     let (standing, guide_row) = standing(desk, build);
-    let loads = loads(&context).and_then(Result::ok);
     Answer {
         verdict,
         standing,
         guide_row,
         complete: build.is_complete(),
         joints,
-        footprint: footprint(&context, loads.as_ref(), false),
+        footprint: measured,
         bare: footprint(&context, loads.as_ref(), true),
         parts: parts_to_buy(&context, &findings),
         cautions: cautions(desk.catalogue(), build, &findings),
@@ -54,7 +58,8 @@ pub fn judge(desk: &Desk, build: &Build) -> Answer {
     }
 }
 
-/// The verdict alone, for searches that visit many builds.
+/// The verdict of the four steps alone, for searches that visit many builds: trailer and site are questions about
+/// the finished machine and mark no option down.
 pub fn verdict(desk: &Desk, build: &Build) -> Verdict {
     let context = Context::new(desk, build);
     let mut findings = Vec::new();

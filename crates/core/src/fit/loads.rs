@@ -9,17 +9,40 @@ use crate::quantity::{Length, Mass};
 /// 2015/208 and the tractor directives before it (from memory).
 pub const OPERATOR: Mass = Mass::from_kg(75.0);
 
+/// Whose mass it is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Bearer {
+    /// An item's.
+    Item(ItemRef),
+    /// The operator's.
+    Operator,
+    /// Ballast.
+    Ballast,
+}
+
 /// A mass with its place.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Body {
-    /// The item; `None` = operator or ballast.
-    pub item: Option<ItemRef>,
-    /// Its mass.
+    /// Whose it is.
+    pub of: Bearer,
+    /// The mass.
     pub mass: Mass,
     /// x of its centre of gravity in the machine's axes.
     pub x: Length,
+    /// y of its centre of gravity.
+    pub y: Length,
     /// z of its centre of gravity, where it is known.
     pub z: Option<Length>,
+}
+
+impl Body {
+    /// The item, if it is one's.
+    pub const fn item(&self) -> Option<ItemRef> {
+        match self.of {
+            Bearer::Item(item) => Some(item),
+            Bearer::Operator | Bearer::Ballast => None,
+        }
+    }
 }
 
 /// Loads of the machine as it stands on level ground in transport.
@@ -43,6 +66,13 @@ impl Loads {
     /// Share of the total that the front axle carries.
     pub fn front_share(&self) -> f64 {
         self.front / self.total
+    }
+
+    /// The same with nobody on the machine, as it travels on a trailer.
+    #[must_use]
+    pub fn without_operator(&self) -> Self {
+        let bodies = self.bodies.iter().copied().filter(|body| body.of != Bearer::Operator).collect();
+        sum(bodies, self.bare, self.wheelbase)
     }
 }
 
@@ -69,7 +99,8 @@ pub(super) fn loads(context: &Context) -> Option<Result<Loads, Vec<Missing>>> {
         ask(body.centre_of_gravity.is_some(), placed.item, "centre-of-gravity");
         if let (Some(mass), Some(centre)) = (body.mass, body.centre_of_gravity) {
             let centre = placed.placement.point(centre);
-            bodies.push(Body { item: Some(placed.item), mass: mass.value, x: centre.x, z: Some(centre.z) });
+            let of = Bearer::Item(placed.item);
+            bodies.push(Body { of, mass: mass.value, x: centre.x, y: centre.y, z: Some(centre.z) });
         }
     }
     let (Some(wheelbase), Some(front), Some(rear)) =
@@ -83,18 +114,20 @@ pub(super) fn loads(context: &Context) -> Option<Result<Loads, Vec<Missing>>> {
     let wheelbase = wheelbase.value;
     let bare = front + rear;
     let x = if bare > Mass::ZERO { wheelbase * (front / bare) } else { Length::ZERO };
-    bodies.insert(0, Body { item: Some(item), mass: bare, x, z: machine.centre_of_gravity_height });
+    let of = Bearer::Item(item);
+    bodies.insert(0, Body { of, mass: bare, x, y: Length::ZERO, z: machine.centre_of_gravity_height });
     // Where no seat is stated the operator's mass stands over the rear axle, the less favourable place for the front.
     let seat = machine.operator_seat;
     bodies.push(Body {
-        item: None,
+        of: Bearer::Operator,
         mass: OPERATOR,
         x: seat.map_or(Length::ZERO, |seat| seat.index_x),
+        y: Length::ZERO,
         z: seat.map(|seat| seat.index_z),
     });
     for change in &context.build.changes {
         if let Change::Ballast { mass, x } = *change {
-            bodies.push(Body { item: None, mass, x, z: None });
+            bodies.push(Body { of: Bearer::Ballast, mass, x, y: Length::ZERO, z: None });
         }
     }
     Some(Ok(sum(bodies, bare, wheelbase)))

@@ -23,8 +23,11 @@ mod measured;
 mod outline;
 mod parts;
 mod rule;
+mod runs;
 mod solid;
 mod terms;
+mod underside;
+mod whole;
 
 pub use answer::{Answer, ComeBy, EndAngle, Footprint, Joint, Overlay, OverlayHole, PartsLine, PartsToBuy};
 pub use codes::{CODES, Code, MISSING};
@@ -32,7 +35,13 @@ pub use decided::{DRILLING, OPENING};
 pub use desk::{Desk, ListedBy};
 pub use figures::{FootprintFigure, MEASURES, Measure, footprint_figures};
 pub use judge::{judge, role_name, verdict};
-pub use loads::{Body, Loads, OPERATOR};
+pub use loads::{Bearer, Body, Loads, OPERATOR};
 pub use measured::{dimension_of, dimensions};
 pub use outline::{FlatShape, placed};
 pub(crate) use terms::{Bits, Choice, PAIRS, Terms};
+pub use whole::{
+    Access, ArmAtWork, Drive, FLAT_BOTTOM, HOSE_BORES, Hydraulics, LONGEST_RAMP, Lift, Lifting, Loading, Missing,
+    MissingOf, OnTrailer, RAMP_MARGIN, SwingStop, Tip, TrailerStand, WIDTH_LIMITS, Weight, WeightRule, Whole,
+    WidthLimit, Widths, access, arm_at_work, hydraulics, lifting, loading, on_trailer, shortest_ramps, tip, weight,
+    whole,
+};

@@ -3,7 +3,7 @@
 use crate::build::{Build, Carrying, Change, Seating};
 use crate::finding::{Finding, Subject, Value, Verdict};
 use crate::fit::mating::bolt_pattern::GREATEST_OPENING;
-use crate::fit::{Answer, Desk, judge};
+use crate::fit::{Answer, Desk, judge, verdict};
 use crate::item::{AdapterId, End, FrameId, ItemRef, Role, SeatId};
 use crate::order;
 use crate::quantity::{Length, Mass, Money, Work};
@@ -51,7 +51,7 @@ const MOST_TRIED: usize = 4_000;
 /// Drilling and opening up make no verdict better, since the holes are work either way; deciding on them is offered all the
 /// same where the findings ask for it, with the workshop time it takes.
 ///
-/// Tried: what the findings themselves name (taking off, putting on, drilling, opening up, ballast, the front seat
+/// Tried: what the findings themselves name (taking off, putting on, drilling, opening up, ballast, longer ramps, the front seat
 /// forward), every other seat, every other frame, and up to three adapters, each alone and
 /// adapters together. A remedy that holds a step it could do without is left out.
 pub fn remedies(desk: &Desk, build: &Build) -> Vec<Remedy> {
@@ -116,10 +116,15 @@ impl Search<'_> {
         if build == *self.build {
             return;
         }
-        let answer = judge(self.desk, &build);
-        // A decision about holes makes no verdict better, yet it lifts a finding: what was needed is planned.
-        let decides = answer.verdict == self.now.verdict && open_holes(&answer) < open_holes(self.now);
         let only_changes = steps.iter().all(|step| matches!(step, RemedyStep::Change(_)));
+        // Trailer and site only add to what the four steps find: most attempts end here.
+        let steps_alone = verdict(self.desk, &build);
+        if steps_alone > self.now.verdict || steps_alone == self.now.verdict && !only_changes {
+            return;
+        }
+        let answer = judge(self.desk, &build);
+        // A decision about holes or ramps may make no verdict better, yet it lifts a finding: what was needed is planned.
+        let decides = answer.verdict == self.now.verdict && undecided(&answer) < undecided(self.now);
         let is_better = answer.verdict < self.now.verdict || (decides && only_changes);
         let smaller_does = self.found.iter().any(|known| {
             known.verdict <= answer.verdict
@@ -160,9 +165,10 @@ fn with_steps(build: &Build, steps: &[RemedyStep]) -> Build {
     build
 }
 
-/// How many findings ask for holes that nobody has decided on yet.
-fn open_holes(answer: &Answer) -> usize {
-    answer.findings.iter().filter(|f| matches!(f.code, "holes-need-drilling" | "holes-need-opening")).count()
+/// How many findings ask for holes or ramps that nobody has decided on yet.
+fn undecided(answer: &Answer) -> usize {
+    let asks = |code: &str| matches!(code, "holes-need-drilling" | "holes-need-opening" | "ramp-drags" | "ramp-tight");
+    answer.findings.iter().filter(|finding| asks(finding.code)).count()
 }
 
 /// Changes that the findings themselves name.
@@ -179,6 +185,8 @@ fn named_changes(findings: &[Finding]) -> Vec<Change> {
             "holes-need-drilling" => drill(finding),
             "front-seat-in-the-way" => Some(Change::FrontSeatForward),
             "bar-in-the-way" => Some(Change::FoldRollOverBar),
+            "gate-low" => finding.figure("folded").map(|_| Change::FoldRollOverBar),
+            "ramp-drags" | "ramp-tight" => ramps(finding),
             "front-axle-light" | "front-axle-lifts" => ballast(finding),
             _ => None,
         };
@@ -225,6 +233,13 @@ fn ballast(finding: &Finding) -> Option<Change> {
     };
     let whole = (mass.kg() / 5.0).ceil() * 5.0;
     (whole.is_finite() && whole > 0.0).then_some(Change::Ballast { mass: Mass::from_kg(whole), x: *x })
+}
+
+/// Ramps that would clear, rounded up to whole 100 mm as they are made (common practice, no source).
+fn ramps(finding: &Finding) -> Option<Change> {
+    let Some(Value::Length(shortest)) = finding.figure("shortest") else { return None };
+    let whole = (shortest.mm() / 100.0).ceil() * 100.0;
+    whole.is_finite().then_some(Change::Ramps { length: Length::from_mm(whole) })
 }
 
 /// Adapters whose ports can answer something of this build, or that sleeve a bore.

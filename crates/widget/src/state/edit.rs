@@ -127,7 +127,7 @@ fn settle(catalogue: &Catalogue, before: &Build, after: &mut Build) {
         Change::Drill { item, .. } | Change::OpenUp { item, .. } => items.contains(item),
         Change::FrontSeatForward => after.seating != Seating::Open,
         Change::TakeOff(_) | Change::PutOn(_) => after.carrying != Carrying::Open || after.implement.is_some(),
-        Change::FoldRollOverBar | Change::Ballast { .. } => true,
+        Change::FoldRollOverBar | Change::Ramps { .. } | Change::Ballast { .. } => true,
     });
 }
 

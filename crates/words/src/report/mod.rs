@@ -5,10 +5,11 @@ mod figures;
 mod finding;
 mod joint;
 mod parts;
+mod whole;
 
 use fitup_core::build::{Build, Carrying};
 use fitup_core::finding::Standing;
-use fitup_core::fit::Answer;
+use fitup_core::fit::{Answer, Whole};
 use fitup_core::item::{Catalogue, ItemRef};
 use serde::Serialize;
 
@@ -18,6 +19,7 @@ pub use figures::{FigureValue, Figures};
 pub use finding::{CautionReport, ChainReport, CheckReport, EvidenceReport, FindingReport, StepReport, SubjectReport};
 pub use joint::{EndReport, HoleReport, JointReport, OverlayReport, PairReport};
 pub use parts::{PartsLineReport, PartsReport};
+pub use whole::WholeReport;
 
 /// The newest report format; a field that goes or changes its meaning raises it.
 pub const REPORT_FORMAT: u32 = 1;
@@ -59,6 +61,9 @@ pub struct Report {
     pub bare: Figures,
     /// What has to be bought and done.
     pub parts: PartsReport,
+    /// Loading, weight, digging, site and oil, where they were asked for.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub whole: Option<WholeReport>,
     /// The cautions that go with it.
     pub cautions: Vec<CautionReport>,
 }
@@ -100,6 +105,10 @@ pub struct ChoiceReport {
     pub implement: Option<String>,
     /// Adapters.
     pub adapters: Vec<String>,
+    /// Trailer.
+    pub trailer: Option<String>,
+    /// Site.
+    pub site: Option<String>,
 }
 
 /// Where an item stands: its local origin, pitch, and whether it is turned half round.
@@ -122,6 +131,11 @@ pub struct PlacedReport {
 }
 
 impl Words {
+    /// As [`Words::report`], with the figures of the finished machine as a whole.
+    pub fn report_with(&self, catalogue: &Catalogue, build: &Build, answer: &Answer, whole: &Whole) -> Report {
+        Report { whole: Some(whole::report(catalogue, whole)), ..self.report(catalogue, build, answer) }
+    }
+
     /// The whole answer as data, its sentences in these words.
     pub fn report(&self, catalogue: &Catalogue, build: &Build, answer: &Answer) -> Report {
         let name = &catalogue.name;
@@ -162,6 +176,7 @@ impl Words {
             footprint: figures::footprint(catalogue, &answer.footprint),
             bare: figures::footprint(catalogue, &answer.bare),
             parts: parts::report(catalogue, &answer.parts),
+            whole: None,
             cautions: answer.cautions.iter().map(|&caution| finding::caution(self, caution)).collect(),
         }
     }
@@ -175,6 +190,8 @@ fn choice(catalogue: &Catalogue, build: &Build) -> ChoiceReport {
         seat: build.seating.seat().map(|it| id(catalogue, ItemRef::Seat(it))),
         implement: build.implement.map(|it| id(catalogue, ItemRef::Implement(it))),
         adapters: build.adapters.iter().map(|&it| id(catalogue, ItemRef::Adapter(it))).collect(),
+        trailer: build.trailer.map(|it| catalogue.trailer(it).id.clone()),
+        site: build.site.map(|it| catalogue.site(it).id.clone()),
     }
 }
 

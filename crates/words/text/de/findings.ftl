@@ -1,3 +1,6 @@
+access-unknown = Ob die Maschine auf das Gelände kommt, ist nicht bekannt, weil etwas fehlt, wovon es abhängt.
+    .short = Zufahrt nicht bekannt
+    .workshop = Zufahrt: { $missing-name } von { $item } nicht angegeben.
 adapter-goes-in = { $item } kommt dazwischen.
     .short = Braucht { $item }
     .workshop = { $item } montieren{ $work ->
@@ -77,6 +80,15 @@ closure-open = Ob { $b } die vordere Befestigung von { $a } trifft, ist nach den
 closure-unknown = Es ist nicht angegeben, wo die vordere Befestigung sitzt; ob { $b } sie trifft, kann noch niemand sagen.
     .short = Vordere Befestigung nicht angegeben
     .workshop = Vordere Befestigung von { $missing-of }: { $missing-name } nicht angegeben.
+corner-clears = Die Maschine kommt in einem Zug um die Ecke hinter dem Tor.
+    .short = Kommt um die Ecke
+    .workshop = Tor { $gate }, danach rechtwinklig in einen Weg von { $path }: { $wanted } Wegbreite genügen.
+corner-tight = Die Maschine kommt nicht in einem Zug um die Ecke hinter dem Tor. Bitte versuchen, ob es mit Rangieren geht.
+    .short = Ecke ist eng
+    .workshop = Tor { $gate }, danach rechtwinklig in einen Weg von { $path }: { $wanted ->
+        [none] keine Wegbreite genügt für einen Zug, weil das Heck gegen das Tor ausschwenkt.
+       *[other] ein Zug braucht einen Weg von { $wanted }.
+    }
 coupler-differs = Die Hydraulikkupplungen sind verschieden; ein Schlauch braucht ein anderes Ende.
     .short = Schlauch braucht anderes Ende
     .workshop = { $roles-name }: { $carrier } an { $a }, { $carried } an { $b }. Schlauchende tauschen.
@@ -86,24 +98,24 @@ coupler-fits = Die Hydraulikkupplungen passen zusammen.
 coupler-unknown = Eine der Hydraulikkupplungen ist nicht angegeben.
     .short = Kupplung nicht angegeben
     .workshop = { $roles-name } von { $missing-of }: { $missing-name } nicht angegeben.
+frame-idle = { $item } bleibt leer: { $other } hängt dahinter am Dreipunktanbau.
+    .short = An { $item } hängt nichts
+    .workshop = { $other } hängt am Dreipunktanbau und nichts an { $item }. Den Rahmen abnehmen oder ein Anbaugerät oder einen Adapter für seine Geräteaufnahme wählen.
 frame-in-the-ground = { $item } würde in den Boden reichen.
     .short = Reicht in den Boden
     .workshop = Der tiefste Punkt von { $item } liegt { $below } unter dem Boden.
 frame-low = { $item } hängt tief über dem Boden.
     .short = Tief über dem Boden
     .workshop = Der tiefste Punkt von { $item } liegt { $height } über dem Boden; gewünscht sind { $wanted }.
-frame-idle = { $item } bleibt leer: { $other } hängt dahinter am Dreipunktanbau.
-    .short = An { $item } hängt nichts
-    .workshop = { $other } hängt am Dreipunktanbau und nichts an { $item }. Den Rahmen abnehmen oder ein Anbaugerät oder einen Adapter für seine Geräteaufnahme wählen.
 front-axle-heavy-enough = Auf den Vorderrädern bleibt genug Gewicht zum Lenken.
     .short = Vorderachse schwer genug
     .workshop = Die Vorderachse trägt { $share } der Leermasse der Maschine; mindestens { $least } sind nötig.
-front-axle-light = Die Vorderräder werden zu leicht, um sicher zu lenken. Etwa { $ballast } Frontballast würden genügen.
-    .short = Braucht Frontballast
-    .workshop = Die Vorderachse trägt { $share } der Leermasse der Maschine; mindestens { $least } sind nötig. { $ballast }, { $ballast-at } vor der Hinterachse, erreichen das.
 front-axle-lifts = Die Vorderräder würden vom Boden abheben.
     .short = Vorderräder heben ab
     .workshop = Der Vorderachse fehlen { $lift }, um am Boden zu bleiben. { $ballast }, { $ballast-at } vor der Hinterachse, bringen sie auf den Mindestanteil.
+front-axle-light = Die Vorderräder werden zu leicht, um sicher zu lenken. Etwa { $ballast } Frontballast würden genügen.
+    .short = Braucht Frontballast
+    .workshop = Die Vorderachse trägt { $share } der Leermasse der Maschine; mindestens { $least } sind nötig. { $ballast }, { $ballast-at } vor der Hinterachse, erreichen das.
 front-seat-in-the-way = { $need ->
     [flips-forward] Der Fahrersitz müsste nach vorn klappen; an dieser Maschine tut er das nicht.
     [comes-off] Der Fahrersitz muss herunter, um Platz zu machen.
@@ -119,6 +131,33 @@ front-seat-in-the-way = { $need ->
         [comes-off] Fahrersitz: losschrauben und abnehmen.
        *[other] Fahrersitz: muss { $need } nach vorn rücken; er rückt { $has }.
     }
+gate-low = { $folded ->
+    [none] Die Maschine ist zu hoch für das Tor.
+   *[other] Mit aufgestelltem Überrollbügel ist die Maschine zu hoch für das Tor; mit geklapptem passt sie durch.
+}
+    .short = Tor zu niedrig
+    .workshop = Höhe { $height }, Tor { $gate }, { $beyond } zu hoch{ $folded ->
+        [none] .
+       *[other] ; mit geklapptem Überrollbügel { $folded }.
+    }
+gate-narrow = Die Maschine ist { $beyond } breiter als das Tor.
+    .short = Tor zu schmal
+    .workshop = Breite { $width }, Tor { $gate }: { $beyond } zu breit.
+gate-passes = Die Maschine passt durch das Tor, auf jeder Seite bleiben { $left }.
+    .short = Passt durch das Tor
+    .workshop = Breite { $width }, Tor { $gate }: auf jeder Seite bleiben { $left }.
+ground-carries = Der Boden des Geländes trägt die schwerste Achse der Maschine.
+    .short = Boden trägt
+    .workshop = { $axle ->
+        [front] Vorderachse
+       *[rear] Hinterachse
+    }: Last { $load }, der Boden trägt { $most }, { $left } bleiben.
+ground-overloaded = Die schwerste Achse der Maschine ist { $over } schwerer, als der Boden des Geländes trägt.
+    .short = Zu schwer für den Boden
+    .workshop = { $axle ->
+        [front] Vorderachse
+       *[rear] Hinterachse
+    }: Last { $load }, der Boden trägt { $most }, { $over } zu viel.
 hitch-differs = Die Dreipunktanbauten sind verschieden groß; { $b } lässt sich nicht anhängen.
     .short = Dreipunktkategorien verschieden
     .workshop = Dreipunktkategorie { $carrier } an { $a }, { $carried } an { $b }: Die Bolzen sind zu dick.
@@ -300,6 +339,9 @@ listing-and-dimensions-disagree = Der Hersteller führt { $a } und { $b } zusamm
         [none] .
        *[other] : Reserve { $margin }, ungünstigster Fall ±{ $worst-case }.
     } Vor jedem Kauf die Teilenummern an den Geräten vergleichen.
+loading-unknown = Wie die Maschine auf dem Anhänger fährt, ist nicht bekannt, weil etwas fehlt, wovon es abhängt.
+    .short = Verladen nicht bekannt
+    .workshop = Verladen: { $missing-name } von { $item } nicht angegeben.
 loads-unknown = Die Achslasten sind nicht bekannt, weil etwas fehlt, wovon sie abhängen.
     .short = Achslasten nicht bekannt
     .workshop = Achslasten: { $missing-name } von { $item } nicht angegeben.
@@ -319,6 +361,18 @@ must-go-on = { $what } muss an der Maschine sein.
 needs-frame = { $item } braucht einen Anbaurahmen.
     .short = Braucht einen Rahmen
     .workshop = { $item } hängt an einer Geräteaufnahme; der bloße Dreipunktanbau hat keine.
+nose-load-in-range = { $heading ->
+    [backward] Mit dem Heck nach vorn kann die Maschine so auf dem Anhänger stehen, dass die Stützlast stimmt.
+   *[forward] Mit der Front nach vorn kann die Maschine so auf dem Anhänger stehen, dass die Stützlast stimmt.
+}
+    .short = Stützlast stimmt
+    .workshop = Stützlast { $nose }, Bereich { $least } bis { $most }, mit der Hinterachse { $from } bis { $to } vor der Hinterkante der Ladefläche und { $heading ->
+        [backward] dem Heck nach vorn.
+       *[forward] der Front nach vorn.
+    }
+nose-load-out-of-range = Nirgends auf der Ladefläche steht die Maschine so, dass die Stützlast stimmt.
+    .short = Stützlast stimmt nicht
+    .workshop = Stützlast { $nose } am besten Platz auf der Ladefläche, Bereich { $least } bis { $most }.
 nothing-answers = { $role ->
     [axle-anchor] { $a } findet an der Hinterachse nichts zum Anschrauben.
     [front-anchor] { $a } findet vorn nichts zum Anschrauben.
@@ -415,6 +469,45 @@ pto-fits = Die Zapfwelle passt zum Anbaugerät.
 pto-unknown = Zur Zapfwelle ist nicht alles angegeben.
     .short = Zapfwelle nicht angegeben
     .workshop = Zapfwelle von { $missing-of }: { $missing-name } nicht angegeben.
+ramp-clears = { $way ->
+    [forward] Vorwärts kommt die Maschine die Rampe des Anhängers hinauf, ohne aufzusetzen.
+    [backward] Rückwärts kommt die Maschine die Rampe des Anhängers hinauf, ohne aufzusetzen.
+   *[either] Die Maschine kommt die Rampe des Anhängers hinauf, ohne aufzusetzen.
+}
+    .short = Kommt über die Rampe
+    .workshop = Rampe { $ramp }: { $item } kommt am nächsten, { $clearance } bleiben.
+ramp-drags = { $item } setzt um { $drags-by } auf der Rampe des Anhängers auf. { $shortest ->
+    [none] Keine Rampe, die auf einem Anhänger mitfährt, reicht aus.
+   *[other] Rampen von { $shortest } reichen aus.
+}
+    .short = Setzt auf der Rampe auf
+    .workshop = Rampe { $ramp }, { $way ->
+        [backward] rückwärts
+       *[forward] vorwärts
+    }: { $item } ist { $drags-by } zu tief, { $distance } { $place ->
+        [ahead] vor der Hinterachse, vor den Vorderrädern
+        [between] vor der Hinterachse, zwischen den Rädern
+       *[behind] hinter der Hinterachse
+    }. { $shortest ->
+        [none] Keine Rampe, die auf einem Anhänger mitfährt, lässt { $wanted }.
+       *[other] Eine Rampe von { $shortest } lässt { $wanted }.
+    }
+ramp-tight = { $item } kommt der Rampe des Anhängers auf { $clearance } nahe; gewünscht sind { $wanted }. { $shortest ->
+    [none] Keine Rampe, die auf einem Anhänger mitfährt, lässt so viel.
+   *[other] Rampen von { $shortest } lassen so viel.
+}
+    .short = Rampe ist knapp
+    .workshop = Rampe { $ramp }, { $way ->
+        [backward] rückwärts
+       *[forward] vorwärts
+    }: { $clearance } unter { $item }, { $distance } { $place ->
+        [ahead] vor der Hinterachse, vor den Vorderrädern
+        [between] vor der Hinterachse, zwischen den Rädern
+       *[behind] hinter der Hinterachse
+    }. { $shortest ->
+        [none] Keine Rampe, die auf einem Anhänger mitfährt, lässt { $wanted }.
+       *[other] Eine Rampe von { $shortest } lässt { $wanted }.
+    }
 seat-faces-forward = Das Anbaugerät wird mit Blick nach hinten bedient, und dieser Sitz schaut nur nach vorn.
     .short = Sitz schaut nur nach vorn
     .workshop = Sitz: nach vorn gerichtet; die Hebel des Anbaugeräts sind dahinter.
@@ -459,6 +552,9 @@ seat-without-its-supplier = { $supplier ->
        *[implement] Kommt mit einem anderen Anbaugerät
     }
     .workshop = { $a }: gehört zu etwas, das in dieser Zusammenstellung fehlt ({ $supplier-name }). Klären, ob es ihn einzeln gibt.
+site-unknown = Für { $site } nicht angegeben: { $missing-name }.
+    .short = Gelände ohne Angaben
+    .workshop = { $site }: { $missing-name } nicht angegeben.
 station-differs = { $station ->
     [cab] Dieser Rahmen ist nicht für eine Maschine mit Kabine gemacht.
    *[open] Dieser Rahmen ist nicht für eine offene Maschine gemacht.
@@ -474,6 +570,39 @@ station-unknown = Es ist nicht angegeben, ob dieser Rahmen für offene Maschinen
 swivel-hits = Der Sitz stößt beim Drehen an { $item }.
     .short = Sitz stößt beim Drehen an
     .workshop = Drehsitz: braucht einen Radius von { $radius }; bis { $item } sind es { $room }.
+tie-downs-needed = { $count ->
+    [one] Die Maschine mit mindestens { $count } Zurrmittel sichern.
+   *[other] Die Maschine mit mindestens { $count } Zurrmitteln sichern.
+}
+    .short = Zurrmittel nötig
+    .workshop = Mindestens { $count } Zurrmittel, die zusammen { $together } halten: gerade vom Anhänger zur Maschine je { $each } (49 CFR 393.106, 393.110).
+trailer-carries = { $rating ->
+    [axle] Die Achsen des Anhängers tragen ihre Last im zulässigen Bereich.
+   *[total] Maschine und Anhänger bleiben zusammen im zulässigen Gesamtgewicht.
+}
+    .short = Anhänger trägt
+    .workshop = { $rating ->
+        [axle] Achsen des Anhängers
+       *[total] Anhänger mit Maschine
+    }: { $load }, zulässig { $rated }, { $left } bleiben.
+trailer-narrow = Die Reifen der Maschine stehen { $beyond } breiter als die Ladefläche des Anhängers.
+    .short = Anhänger zu schmal
+    .workshop = Über die Reifen { $width }, Ladefläche { $deck }: { $beyond } zu breit.
+trailer-overloaded = { $rating ->
+    [axle] Die Achsen des Anhängers würden { $over } mehr tragen als zulässig.
+   *[total] Maschine und Anhänger sind zusammen { $over } schwerer als zulässig.
+}
+    .short = Anhänger überladen
+    .workshop = { $rating ->
+        [axle] Achsen des Anhängers
+       *[total] Anhänger mit Maschine
+    }: { $load }, zulässig { $rated }, { $over } zu viel.
+trailer-short = Die Ladefläche des Anhängers ist kürzer als der Radstand der Maschine.
+    .short = Anhänger zu kurz
+    .workshop = Radstand { $wheelbase }, Ladefläche { $deck }.
+trailer-unknown = Für { $trailer } nicht angegeben: { $missing-name }.
+    .short = Anhänger ohne Angaben
+    .workshop = { $trailer }: { $missing-name } nicht angegeben.
 tyre-overloaded = { $axle ->
     [front] Die Vorderreifen müssten mehr tragen, als für sie zulässig ist.
    *[rear] Die Hinterreifen müssten mehr tragen, als für sie zulässig ist.

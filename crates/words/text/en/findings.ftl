@@ -5,7 +5,9 @@
 ### that is a coded word only chooses a variant; its name to show is the variable with `-name` behind it.
 ### $a and $b are the items the finding is about (carrier and carried of a joint), $roles-name the joints'
 ### names, $missing-of the item that lacks the value.
-
+access-unknown = Whether the machine gets into the site is not known, because something it depends on is not stated.
+    .short = Access not known
+    .workshop = Access: { $missing-name } of { $item } not stated.
 adapter-goes-in = { $item } goes in between.
     .short = Needs { $item }
     .workshop = Fit { $item }{ $work ->
@@ -85,6 +87,15 @@ closure-open = Whether { $b } meets the front anchor of { $a } is too close to c
 closure-unknown = It is not stated where the front anchor sits, so nobody can say yet whether { $b } meets it.
     .short = Front anchor not stated
     .workshop = Front anchor of { $missing-of }: { $missing-name } not stated.
+corner-clears = The machine gets round the corner behind the gate in one sweep.
+    .short = Gets round the corner
+    .workshop = Gate { $gate }, then square into a path of { $path }: { $wanted } of path is enough.
+corner-tight = The machine does not get round the corner behind the gate in one sweep. Try whether a few moves to and fro do.
+    .short = Corner is tight
+    .workshop = Gate { $gate }, then square into a path of { $path }: { $wanted ->
+        [none] no width of path is enough for one sweep, because the tail swings out against the gate.
+       *[other] one sweep wants a path of { $wanted }.
+    }
 coupler-differs = The hydraulic couplings differ, so a hose needs another end.
     .short = Hose needs another end
     .workshop = { $roles-name }: { $carrier } on { $a }, { $carried } on { $b }. Change the hose end.
@@ -94,24 +105,24 @@ coupler-fits = The hydraulic couplings match.
 coupler-unknown = One of the hydraulic couplings is not stated.
     .short = Coupling not stated
     .workshop = { $roles-name } of { $missing-of }: { $missing-name } not stated.
+frame-idle = { $item } stays empty: { $other } hangs on the three-point hitch behind it.
+    .short = Nothing hangs on { $item }
+    .workshop = { $other } hangs on the hitch and nothing on { $item }. Take the frame off, or choose an implement or adapter that its rack carries.
 frame-in-the-ground = { $item } would reach into the ground.
     .short = Reaches into the ground
     .workshop = The lowest point of { $item } lies { $below } below the ground.
 frame-low = { $item } hangs low over the ground.
     .short = Low over the ground
     .workshop = The lowest point of { $item } is { $height } over the ground; { $wanted } is wanted.
-frame-idle = { $item } stays empty: { $other } hangs on the three-point hitch behind it.
-    .short = Nothing hangs on { $item }
-    .workshop = { $other } hangs on the hitch and nothing on { $item }. Take the frame off, or choose an implement or adapter that its rack carries.
 front-axle-heavy-enough = Enough weight stays on the front wheels to steer.
     .short = Front axle heavy enough
     .workshop = The front axle carries { $share } of the machine’s unladen mass; { $least } is the least.
-front-axle-light = The front wheels get too light to steer safely. About { $ballast } of front ballast would bring them up.
-    .short = Needs front ballast
-    .workshop = The front axle carries { $share } of the machine’s unladen mass; { $least } is the least. { $ballast } placed { $ballast-at } ahead of the rear axle reaches it.
 front-axle-lifts = The front wheels would come off the ground.
     .short = Front wheels lift
     .workshop = The front axle is { $lift } short of staying on the ground. { $ballast } placed { $ballast-at } ahead of the rear axle brings it up to the least share.
+front-axle-light = The front wheels get too light to steer safely. About { $ballast } of front ballast would bring them up.
+    .short = Needs front ballast
+    .workshop = The front axle carries { $share } of the machine’s unladen mass; { $least } is the least. { $ballast } placed { $ballast-at } ahead of the rear axle reaches it.
 front-seat-in-the-way = { $need ->
     [flips-forward] The operator’s seat would have to fold forward, and on this machine it does not.
     [comes-off] The operator’s seat has to come off to make room.
@@ -127,6 +138,33 @@ front-seat-in-the-way = { $need ->
         [comes-off] Operator’s seat: unbolt it and take it off.
        *[other] Operator’s seat: has to slide forward { $need }; it slides { $has }.
     }
+gate-low = { $folded ->
+    [none] The machine is too high for the gate.
+   *[other] With its roll-over bar up the machine is too high for the gate; with the bar folded it goes through.
+}
+    .short = Gate too low
+    .workshop = Height { $height }, gate { $gate }, { $beyond } too high{ $folded ->
+        [none] .
+       *[other] ; with the roll-over bar folded { $folded }.
+    }
+gate-narrow = The machine is { $beyond } wider than the gate.
+    .short = Gate too narrow
+    .workshop = Width { $width }, gate { $gate }: { $beyond } too wide.
+gate-passes = The machine goes through the gate with { $left } left on each side.
+    .short = Goes through the gate
+    .workshop = Width { $width }, gate { $gate }: { $left } left on each side.
+ground-carries = The site’s ground takes the machine’s heaviest axle.
+    .short = Ground takes it
+    .workshop = { $axle ->
+        [front] Front axle
+       *[rear] Rear axle
+    }: load { $load }, the ground takes { $most }, { $left } left.
+ground-overloaded = The machine’s heaviest axle is { $over } more than the site’s ground takes.
+    .short = Too heavy for the ground
+    .workshop = { $axle ->
+        [front] Front axle
+       *[rear] Rear axle
+    }: load { $load }, the ground takes { $most }, over by { $over }.
 hitch-differs = The three-point hitches are of different sizes, and { $b } does not go on.
     .short = Hitch categories differ
     .workshop = Hitch category { $carrier } on { $a }, { $carried } on { $b }: the pins are too large.
@@ -308,6 +346,9 @@ listing-and-dimensions-disagree = The maker lists { $a } and { $b } together, bu
         [none] .
        *[other] : margin { $margin }, worst case ±{ $worst-case }.
     } Compare the part numbers on the units before anything is bought.
+loading-unknown = How the machine travels on the trailer is not known, because something it depends on is not stated.
+    .short = Loading not known
+    .workshop = Loading: { $missing-name } of { $item } not stated.
 loads-unknown = The axle loads are not known, because something they depend on is not stated.
     .short = Axle loads not known
     .workshop = Axle loads: { $missing-name } of { $item } not stated.
@@ -327,6 +368,18 @@ must-go-on = { $what } has to be on the machine.
 needs-frame = { $item } needs a mounting frame.
     .short = Needs a frame
     .workshop = { $item } hangs on a rack; the bare three-point hitch has none.
+nose-load-in-range = { $heading ->
+    [backward] Facing backwards on the trailer, the machine can stand so that the nose load is in range.
+   *[forward] Facing forwards on the trailer, the machine can stand so that the nose load is in range.
+}
+    .short = Nose load in range
+    .workshop = Nose load { $nose }, range { $least } to { $most }, with the rear axle { $from } to { $to } ahead of the deck’s rear edge and the machine facing { $heading ->
+        [backward] backwards.
+       *[forward] forwards.
+    }
+nose-load-out-of-range = Nowhere on the trailer’s deck does the machine stand with the nose load in range.
+    .short = Nose load out of range
+    .workshop = Nose load { $nose } at the best place on the deck, range { $least } to { $most }.
 nothing-answers = { $role ->
     [axle-anchor] { $a } finds nothing to bolt to at the rear axle.
     [front-anchor] { $a } finds nothing to bolt to at the front.
@@ -423,6 +476,45 @@ pto-fits = The power take-off suits the implement.
 pto-unknown = Not everything is stated about the power take-off.
     .short = Power take-off not stated
     .workshop = Power take-off of { $missing-of }: { $missing-name } not stated.
+ramp-clears = { $way ->
+    [forward] Forwards the machine gets up the trailer’s ramp without dragging.
+    [backward] Backwards the machine gets up the trailer’s ramp without dragging.
+   *[either] The machine gets up the trailer’s ramp without dragging.
+}
+    .short = Clears the ramp
+    .workshop = Ramp { $ramp }: { $item } comes nearest, with { $clearance } left.
+ramp-drags = { $item } drags by { $drags-by } on the trailer’s ramp. { $shortest ->
+    [none] No ramp that travels on a trailer clears it.
+   *[other] Ramps of { $shortest } clear it.
+}
+    .short = Drags on the ramp
+    .workshop = Ramp { $ramp }, { $way ->
+        [backward] backwards
+       *[forward] forwards
+    }: { $item } is { $drags-by } too low, { $distance } { $place ->
+        [ahead] ahead of the rear axle, in front of the front wheels
+        [between] ahead of the rear axle, between the wheels
+       *[behind] behind the rear axle
+    }. { $shortest ->
+        [none] No ramp that travels on a trailer leaves { $wanted }.
+       *[other] A ramp of { $shortest } leaves { $wanted }.
+    }
+ramp-tight = { $item } comes within { $clearance } of the trailer’s ramp; { $wanted } are wanted. { $shortest ->
+    [none] No ramp that travels on a trailer leaves them.
+   *[other] Ramps of { $shortest } leave them.
+}
+    .short = Ramp is tight
+    .workshop = Ramp { $ramp }, { $way ->
+        [backward] backwards
+       *[forward] forwards
+    }: { $clearance } under { $item }, { $distance } { $place ->
+        [ahead] ahead of the rear axle, in front of the front wheels
+        [between] ahead of the rear axle, between the wheels
+       *[behind] behind the rear axle
+    }. { $shortest ->
+        [none] No ramp that travels on a trailer leaves { $wanted }.
+       *[other] A ramp of { $shortest } leaves { $wanted }.
+    }
 seat-faces-forward = The implement is worked facing the rear, and this seat faces forward only.
     .short = Seat faces forward only
     .workshop = Seat: faces forward; the implement’s levers are behind it.
@@ -467,6 +559,9 @@ seat-without-its-supplier = { $supplier ->
        *[implement] Comes with another implement
     }
     .workshop = { $a }: comes with a { $supplier-name } that is not in this build. Find out whether it can be had by itself.
+site-unknown = Not stated for { $site }: { $missing-name }.
+    .short = Site not stated
+    .workshop = { $site }: { $missing-name } not stated.
 station-differs = { $station ->
     [cab] This frame is not made for a machine with a cab.
    *[open] This frame is not made for an open machine.
@@ -482,6 +577,39 @@ station-unknown = It is not stated whether this frame is for open machines or fo
 swivel-hits = The seat strikes { $item } when it turns.
     .short = Seat strikes when it turns
     .workshop = Turning seat: sweeps a radius of { $radius }; up to { $item } there are { $room }.
+tie-downs-needed = { $count ->
+    [one] Tie the machine down with at least { $count } lashing.
+   *[other] Tie the machine down with at least { $count } lashings.
+}
+    .short = Tie-downs needed
+    .workshop = At least { $count } tie-downs that hold { $together } together: straight from trailer to machine, { $each } each (49 CFR 393.106, 393.110).
+trailer-carries = { $rating ->
+    [axle] The trailer’s axles carry their load within their rating.
+   *[total] Machine and trailer together are within the trailer’s rating.
+}
+    .short = Trailer carries it
+    .workshop = { $rating ->
+        [axle] Trailer axles
+       *[total] Trailer with the machine
+    }: { $load }, rated { $rated }, { $left } left.
+trailer-narrow = The machine’s tyres stand { $beyond } wider than the trailer’s deck.
+    .short = Trailer too narrow
+    .workshop = Over the tyres { $width }, deck { $deck }: { $beyond } too wide.
+trailer-overloaded = { $rating ->
+    [axle] The trailer’s axles would carry { $over } more than they are rated for.
+   *[total] Machine and trailer together are { $over } heavier than the trailer is rated for.
+}
+    .short = Trailer overloaded
+    .workshop = { $rating ->
+        [axle] Trailer axles
+       *[total] Trailer with the machine
+    }: { $load }, rated { $rated }, over by { $over }.
+trailer-short = The trailer’s deck is shorter than the machine’s wheelbase.
+    .short = Trailer too short
+    .workshop = Wheelbase { $wheelbase }, deck { $deck }.
+trailer-unknown = Not stated for { $trailer }: { $missing-name }.
+    .short = Trailer not stated
+    .workshop = { $trailer }: { $missing-name } not stated.
 tyre-overloaded = { $axle ->
     [front] The front tyres would carry more than they are rated for.
    *[rear] The rear tyres would carry more than they are rated for.

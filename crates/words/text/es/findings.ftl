@@ -1,3 +1,6 @@
+access-unknown = No se sabe si la máquina entra en el lugar, porque falta un dato del que depende.
+    .short = Acceso sin datos
+    .workshop = Acceso: no consta { $missing-name } de { $item }.
 adapter-goes-in = { $item } va en medio.
     .short = Necesita { $item }
     .workshop = Montar { $item }{ $work ->
@@ -77,6 +80,15 @@ closure-open = Por los planos no se puede decir si { $b } coincide con el anclaj
 closure-unknown = No consta dónde está el anclaje delantero; aún no se puede decir si { $b } coincide.
     .short = Anclaje delantero sin datos
     .workshop = Anclaje delantero de { $missing-of }: no consta { $missing-name }.
+corner-clears = La máquina dobla la esquina tras la puerta de una sola vez.
+    .short = Dobla la esquina
+    .workshop = Puerta { $gate }, después en ángulo recto a un camino de { $path }: basta un camino de { $wanted }.
+corner-tight = La máquina no dobla la esquina tras la puerta de una sola vez. Pruebe si lo hace con unas maniobras.
+    .short = Esquina estrecha
+    .workshop = Puerta { $gate }, después en ángulo recto a un camino de { $path }: { $wanted ->
+        [none] ningún ancho de camino basta para un solo giro, porque la cola se abre contra la puerta.
+       *[other] un solo giro pide un camino de { $wanted }.
+    }
 coupler-differs = Los acopladores hidráulicos son distintos; una manguera necesita otro extremo.
     .short = La manguera necesita otro extremo
     .workshop = { $roles-name }: { $carrier } en { $a }, { $carried } en { $b }. Cambiar el extremo de la manguera.
@@ -86,24 +98,24 @@ coupler-fits = Los acopladores hidráulicos coinciden.
 coupler-unknown = No consta uno de los acopladores hidráulicos.
     .short = Acoplador sin datos
     .workshop = { $roles-name } de { $missing-of }: no consta { $missing-name }.
+frame-idle = { $item } queda vacío: { $other } cuelga del enganche de tres puntos, detrás.
+    .short = De { $item } no cuelga nada
+    .workshop = { $other } cuelga del enganche y nada de { $item }. Quitar el bastidor o elegir un implemento o un adaptador que entre en su soporte trasero.
 frame-in-the-ground = { $item } se metería en el suelo.
     .short = Se mete en el suelo
     .workshop = El punto más bajo de { $item } queda { $below } por debajo del suelo.
 frame-low = { $item } cuelga cerca del suelo.
     .short = Cerca del suelo
     .workshop = El punto más bajo de { $item } queda a { $height } del suelo; se piden { $wanted }.
-frame-idle = { $item } queda vacío: { $other } cuelga del enganche de tres puntos, detrás.
-    .short = De { $item } no cuelga nada
-    .workshop = { $other } cuelga del enganche y nada de { $item }. Quitar el bastidor o elegir un implemento o un adaptador que entre en su soporte trasero.
 front-axle-heavy-enough = Queda bastante peso en las ruedas delanteras para dirigir.
     .short = Eje delantero con peso suficiente
     .workshop = El eje delantero lleva el { $share } de la masa en vacío de la máquina; lo mínimo es { $least }.
-front-axle-light = Las ruedas delanteras quedan demasiado ligeras para dirigir con seguridad. Unos { $ballast } de lastre delantero lo arreglarían.
-    .short = Necesita lastre delantero
-    .workshop = El eje delantero lleva el { $share } de la masa en vacío de la máquina; lo mínimo es { $least }. Se alcanza con { $ballast } a { $ballast-at } por delante del eje trasero.
 front-axle-lifts = Las ruedas delanteras se levantarían del suelo.
     .short = Se levantan las ruedas delanteras
     .workshop = Al eje delantero le faltan { $lift } para seguir en el suelo. { $ballast } a { $ballast-at } por delante del eje trasero lo llevan a la parte mínima.
+front-axle-light = Las ruedas delanteras quedan demasiado ligeras para dirigir con seguridad. Unos { $ballast } de lastre delantero lo arreglarían.
+    .short = Necesita lastre delantero
+    .workshop = El eje delantero lleva el { $share } de la masa en vacío de la máquina; lo mínimo es { $least }. Se alcanza con { $ballast } a { $ballast-at } por delante del eje trasero.
 front-seat-in-the-way = { $need ->
     [flips-forward] El asiento del operador tendría que plegarse hacia delante, y en esta máquina no se pliega.
     [comes-off] Hay que quitar el asiento del operador para hacer sitio.
@@ -119,6 +131,33 @@ front-seat-in-the-way = { $need ->
         [comes-off] Asiento del operador: desatornillar y quitar.
        *[other] Asiento del operador: tiene que correrse { $need }; se corre { $has }.
     }
+gate-low = { $folded ->
+    [none] La máquina es demasiado alta para la puerta.
+   *[other] Con el arco antivuelco levantado la máquina es demasiado alta para la puerta; con el arco plegado pasa.
+}
+    .short = Puerta demasiado baja
+    .workshop = Altura { $height }, puerta { $gate }, { $beyond } de más{ $folded ->
+        [none] .
+       *[other] ; con el arco antivuelco plegado { $folded }.
+    }
+gate-narrow = La máquina es { $beyond } más ancha que la puerta.
+    .short = Puerta demasiado estrecha
+    .workshop = Anchura { $width }, puerta { $gate }: { $beyond } de más.
+gate-passes = La máquina pasa por la puerta y quedan { $left } a cada lado.
+    .short = Pasa por la puerta
+    .workshop = Anchura { $width }, puerta { $gate }: quedan { $left } a cada lado.
+ground-carries = El suelo del lugar soporta el eje más cargado de la máquina.
+    .short = El suelo lo soporta
+    .workshop = { $axle ->
+        [front] Eje delantero
+       *[rear] Eje trasero
+    }: carga { $load }, el suelo soporta { $most }, quedan { $left }.
+ground-overloaded = El eje más cargado de la máquina pasa en { $over } lo que soporta el suelo del lugar.
+    .short = Demasiado pesada para el suelo
+    .workshop = { $axle ->
+        [front] Eje delantero
+       *[rear] Eje trasero
+    }: carga { $load }, el suelo soporta { $most }, { $over } de más.
 hitch-differs = Los enganches de tres puntos son de tamaños distintos y { $b } no entra.
     .short = Categorías de enganche distintas
     .workshop = Categoría de enganche { $carrier } en { $a }, { $carried } en { $b }: los bulones son demasiado gruesos.
@@ -300,6 +339,9 @@ listing-and-dimensions-disagree = El fabricante ofrece { $a } y { $b } juntos, p
         [none] .
        *[other] : margen { $margin }, peor caso ±{ $worst-case }.
     } Comparar las referencias en las unidades antes de comprar nada.
+loading-unknown = No se sabe cómo viaja la máquina en el remolque, porque falta un dato del que depende.
+    .short = Carga sin datos
+    .workshop = Carga: no consta { $missing-name } de { $item }.
 loads-unknown = No se conocen las cargas por eje, porque falta un dato del que dependen.
     .short = Cargas por eje sin datos
     .workshop = Cargas por eje: no consta { $missing-name } de { $item }.
@@ -319,6 +361,18 @@ must-go-on = La máquina tiene que llevar: { $what }.
 needs-frame = { $item } necesita un bastidor.
     .short = Necesita un bastidor
     .workshop = { $item } cuelga de un soporte trasero; el enganche de tres puntos sin más no lo tiene.
+nose-load-in-range = { $heading ->
+    [backward] Con la trasera hacia delante, la máquina puede ir en el remolque con la carga sobre el enganche en su margen.
+   *[forward] Con el frente hacia delante, la máquina puede ir en el remolque con la carga sobre el enganche en su margen.
+}
+    .short = Carga sobre el enganche correcta
+    .workshop = Carga sobre el enganche { $nose }, margen de { $least } a { $most }, con el eje trasero de { $from } a { $to } por delante del borde trasero de la plataforma y { $heading ->
+        [backward] la trasera hacia delante.
+       *[forward] el frente hacia delante.
+    }
+nose-load-out-of-range = En ningún punto de la plataforma del remolque la carga sobre el enganche queda en su margen.
+    .short = Carga sobre el enganche fuera de margen
+    .workshop = Carga sobre el enganche { $nose } en el mejor punto de la plataforma, margen de { $least } a { $most }.
 nothing-answers = { $role ->
     [axle-anchor] { $a } no encuentra dónde atornillarse en el eje trasero.
     [front-anchor] { $a } no encuentra dónde atornillarse delante.
@@ -415,6 +469,45 @@ pto-fits = La toma de fuerza conviene al implemento.
 pto-unknown = No consta todo sobre la toma de fuerza.
     .short = Toma de fuerza sin datos
     .workshop = Toma de fuerza de { $missing-of }: no consta { $missing-name }.
+ramp-clears = { $way ->
+    [forward] Hacia delante, la máquina sube la rampa del remolque sin rozar.
+    [backward] Marcha atrás, la máquina sube la rampa del remolque sin rozar.
+   *[either] La máquina sube la rampa del remolque sin rozar.
+}
+    .short = Libra la rampa
+    .workshop = Rampa { $ramp }: { $item } es lo que más se acerca, quedan { $clearance }.
+ramp-drags = { $item } roza { $drags-by } en la rampa del remolque. { $shortest ->
+    [none] Ninguna rampa que viaje en un remolque lo libra.
+   *[other] Unas rampas de { $shortest } lo libran.
+}
+    .short = Roza en la rampa
+    .workshop = Rampa { $ramp }, { $way ->
+        [backward] marcha atrás
+       *[forward] hacia delante
+    }: { $item } está { $drags-by } demasiado bajo, { $distance } { $place ->
+        [ahead] por delante del eje trasero, ante las ruedas delanteras
+        [between] por delante del eje trasero, entre las ruedas
+       *[behind] por detrás del eje trasero
+    }. { $shortest ->
+        [none] Ninguna rampa que viaje en un remolque deja { $wanted }.
+       *[other] Una rampa de { $shortest } deja { $wanted }.
+    }
+ramp-tight = { $item } queda a { $clearance } de la rampa del remolque; se quieren { $wanted }. { $shortest ->
+    [none] Ninguna rampa que viaje en un remolque los deja.
+   *[other] Unas rampas de { $shortest } los dejan.
+}
+    .short = Rampa justa
+    .workshop = Rampa { $ramp }, { $way ->
+        [backward] marcha atrás
+       *[forward] hacia delante
+    }: { $clearance } bajo { $item }, { $distance } { $place ->
+        [ahead] por delante del eje trasero, ante las ruedas delanteras
+        [between] por delante del eje trasero, entre las ruedas
+       *[behind] por detrás del eje trasero
+    }. { $shortest ->
+        [none] Ninguna rampa que viaje en un remolque deja { $wanted }.
+       *[other] Una rampa de { $shortest } deja { $wanted }.
+    }
 seat-faces-forward = El implemento se maneja mirando hacia atrás, y este asiento solo mira hacia delante.
     .short = El asiento solo mira hacia delante
     .workshop = Asiento: mira hacia delante; las palancas del implemento quedan detrás.
@@ -459,6 +552,9 @@ seat-without-its-supplier = { $supplier ->
        *[implement] Viene con otro implemento
     }
     .workshop = { $a }: viene con algo que no está en este montaje ({ $supplier-name }). Averiguar si se vende suelto.
+site-unknown = No consta de { $site }: { $missing-name }.
+    .short = Lugar sin datos
+    .workshop = { $site }: no consta { $missing-name }.
 station-differs = { $station ->
     [cab] Este bastidor no está hecho para una máquina con cabina.
    *[open] Este bastidor no está hecho para una máquina abierta.
@@ -474,6 +570,39 @@ station-unknown = No consta si este bastidor es para máquinas abiertas o para c
 swivel-hits = El asiento golpea { $item } al girar.
     .short = El asiento golpea al girar
     .workshop = Asiento giratorio: barre un radio de { $radius }; hasta { $item } hay { $room }.
+tie-downs-needed = { $count ->
+    [one] Sujete la máquina con al menos { $count } amarre.
+   *[other] Sujete la máquina con al menos { $count } amarres.
+}
+    .short = Amarres necesarios
+    .workshop = Al menos { $count } amarres que juntos aguanten { $together }: directos del remolque a la máquina, { $each } cada uno (49 CFR 393.106, 393.110).
+trailer-carries = { $rating ->
+    [axle] Los ejes del remolque llevan su carga dentro de lo admisible.
+   *[total] Máquina y remolque juntos no pasan del peso admisible.
+}
+    .short = El remolque la lleva
+    .workshop = { $rating ->
+        [axle] Ejes del remolque
+       *[total] Remolque con la máquina
+    }: { $load }, admisible { $rated }, quedan { $left }.
+trailer-narrow = Los neumáticos de la máquina ocupan { $beyond } más que la plataforma del remolque.
+    .short = Remolque demasiado estrecho
+    .workshop = Sobre los neumáticos { $width }, plataforma { $deck }: { $beyond } de más.
+trailer-overloaded = { $rating ->
+    [axle] Los ejes del remolque llevarían { $over } más de lo admisible.
+   *[total] Máquina y remolque juntos pasan en { $over } el peso admisible.
+}
+    .short = Remolque sobrecargado
+    .workshop = { $rating ->
+        [axle] Ejes del remolque
+       *[total] Remolque con la máquina
+    }: { $load }, admisible { $rated }, { $over } de más.
+trailer-short = La plataforma del remolque es más corta que la distancia entre ejes de la máquina.
+    .short = Remolque demasiado corto
+    .workshop = Distancia entre ejes { $wheelbase }, plataforma { $deck }.
+trailer-unknown = No consta de { $trailer }: { $missing-name }.
+    .short = Remolque sin datos
+    .workshop = { $trailer }: no consta { $missing-name }.
 tyre-overloaded = { $axle ->
     [front] Los neumáticos delanteros llevarían más carga de la admisible.
    *[rear] Los neumáticos traseros llevarían más carga de la admisible.

@@ -1,3 +1,6 @@
+access-unknown = On ne sait pas si la machine accède au site, car une donnée dont cela dépend n’est pas indiquée.
+    .short = Accès non connu
+    .workshop = Accès : { $missing-name } de { $item } non indiqué.
 adapter-goes-in = { $item } se place entre les deux.
     .short = Demande { $item }
     .workshop = Monter { $item }{ $work ->
@@ -77,6 +80,15 @@ closure-open = D’après les plans, on ne peut dire si { $b } tombe en face de 
 closure-unknown = La place de l’ancrage avant n’est pas indiquée ; on ne peut pas encore dire si { $b } tombe en face.
     .short = Ancrage avant non indiqué
     .workshop = Ancrage avant de { $missing-of } : { $missing-name } non indiqué.
+corner-clears = La machine prend le virage derrière le portail en une fois.
+    .short = Prend le virage
+    .workshop = Portail { $gate }, puis à angle droit dans une allée de { $path } : { $wanted } d’allée suffisent.
+corner-tight = La machine ne prend pas le virage derrière le portail en une fois. Essayez en manœuvrant.
+    .short = Virage serré
+    .workshop = Portail { $gate }, puis à angle droit dans une allée de { $path } : { $wanted ->
+        [none] aucune largeur d’allée ne suffit en une fois, car l’arrière déporte contre le portail.
+       *[other] un seul virage demande une allée de { $wanted }.
+    }
 coupler-differs = Les coupleurs hydrauliques diffèrent ; un flexible demande un autre embout.
     .short = Le flexible demande un autre embout
     .workshop = { $roles-name } : { $carrier } sur { $a }, { $carried } sur { $b }. Changer l’embout du flexible.
@@ -86,24 +98,24 @@ coupler-fits = Les coupleurs hydrauliques vont ensemble.
 coupler-unknown = Un des coupleurs hydrauliques n’est pas indiqué.
     .short = Coupleur non indiqué
     .workshop = { $roles-name } de { $missing-of } : { $missing-name } non indiqué.
+frame-idle = { $item } reste vide : { $other } est attelé au trois points, derrière lui.
+    .short = Rien sur { $item }
+    .workshop = { $other } est attelé au trois points, et rien ne pend à { $item }. Déposer le châssis, ou choisir un outil ou un adaptateur qui aille sur son support arrière.
 frame-in-the-ground = { $item } entrerait dans le sol.
     .short = Entre dans le sol
     .workshop = Le point le plus bas de { $item } est à { $below } sous le sol.
 frame-low = { $item } pend près du sol.
     .short = Près du sol
     .workshop = Le point le plus bas de { $item } est à { $height } du sol ; { $wanted } souhaités.
-frame-idle = { $item } reste vide : { $other } est attelé au trois points, derrière lui.
-    .short = Rien sur { $item }
-    .workshop = { $other } est attelé au trois points, et rien ne pend à { $item }. Déposer le châssis, ou choisir un outil ou un adaptateur qui aille sur son support arrière.
 front-axle-heavy-enough = Il reste assez de poids sur les roues avant pour diriger.
     .short = Essieu avant assez lourd
     .workshop = L’essieu avant porte { $share } de la masse à vide de la machine ; { $least } au moins.
-front-axle-light = Les roues avant deviennent trop légères pour diriger en sécurité. Environ { $ballast } de lest avant suffiraient.
-    .short = Demande un lest avant
-    .workshop = L’essieu avant porte { $share } de la masse à vide de la machine ; { $least } au moins. { $ballast } à { $ballast-at } devant l’essieu arrière y suffisent.
 front-axle-lifts = Les roues avant quitteraient le sol.
     .short = Les roues avant se lèvent
     .workshop = Il manque { $lift } à l’essieu avant pour rester au sol. { $ballast } à { $ballast-at } devant l’essieu arrière l’amènent à la part minimale.
+front-axle-light = Les roues avant deviennent trop légères pour diriger en sécurité. Environ { $ballast } de lest avant suffiraient.
+    .short = Demande un lest avant
+    .workshop = L’essieu avant porte { $share } de la masse à vide de la machine ; { $least } au moins. { $ballast } à { $ballast-at } devant l’essieu arrière y suffisent.
 front-seat-in-the-way = { $need ->
     [flips-forward] Le siège de l’opérateur devrait se rabattre vers l’avant ; sur cette machine, il ne le fait pas.
     [comes-off] Il faut déposer le siège de l’opérateur pour faire de la place.
@@ -119,6 +131,33 @@ front-seat-in-the-way = { $need ->
         [comes-off] Siège de l’opérateur : dévisser et déposer.
        *[other] Siège de l’opérateur : doit avancer de { $need } ; il avance de { $has }.
     }
+gate-low = { $folded ->
+    [none] La machine est trop haute pour le portail.
+   *[other] Arceau relevé, la machine est trop haute pour le portail ; arceau rabattu, elle passe.
+}
+    .short = Portail trop bas
+    .workshop = Hauteur { $height }, portail { $gate }, { $beyond } de trop{ $folded ->
+        [none] .
+       *[other] {" "}; arceau rabattu { $folded }.
+    }
+gate-narrow = La machine est plus large que le portail de { $beyond }.
+    .short = Portail trop étroit
+    .workshop = Largeur { $width }, portail { $gate } : { $beyond } de trop.
+gate-passes = La machine passe le portail, il reste { $left } de chaque côté.
+    .short = Passe le portail
+    .workshop = Largeur { $width }, portail { $gate } : il reste { $left } de chaque côté.
+ground-carries = Le sol du site porte l’essieu le plus chargé de la machine.
+    .short = Le sol porte
+    .workshop = { $axle ->
+        [front] Essieu avant
+       *[rear] Essieu arrière
+    } : charge { $load }, le sol porte { $most }, il reste { $left }.
+ground-overloaded = L’essieu le plus chargé de la machine dépasse de { $over } ce que porte le sol du site.
+    .short = Trop lourde pour le sol
+    .workshop = { $axle ->
+        [front] Essieu avant
+       *[rear] Essieu arrière
+    } : charge { $load }, le sol porte { $most }, { $over } de trop.
 hitch-differs = Les attelages trois points sont de tailles différentes, et { $b } ne s’attelle pas.
     .short = Catégories d’attelage différentes
     .workshop = Catégorie d’attelage { $carrier } sur { $a }, { $carried } sur { $b } : les broches sont trop grosses.
@@ -300,6 +339,9 @@ listing-and-dimensions-disagree = Le constructeur propose { $a } et { $b } ensem
         [none] .
        *[other] {" "}: marge { $margin }, pire cas ±{ $worst-case }.
     } Comparer les références sur les appareils avant tout achat.
+loading-unknown = On ne sait pas comment la machine voyage sur la remorque, car une donnée dont cela dépend n’est pas indiquée.
+    .short = Chargement non connu
+    .workshop = Chargement : { $missing-name } de { $item } non indiqué.
 loads-unknown = Les charges par essieu sont inconnues, car une donnée dont elles dépendent manque.
     .short = Charges par essieu inconnues
     .workshop = Charges par essieu : { $missing-name } de { $item } non indiqué.
@@ -319,6 +361,18 @@ must-go-on = La machine doit porter : { $what }.
 needs-frame = { $item } demande un châssis de montage.
     .short = Demande un châssis
     .workshop = { $item } se pend à un support arrière ; le simple attelage trois points n’en a pas.
+nose-load-in-range = { $heading ->
+    [backward] L’arrière vers l’avant, la machine peut se placer sur la remorque avec la charge sur le timon dans sa plage.
+   *[forward] L’avant vers l’avant, la machine peut se placer sur la remorque avec la charge sur le timon dans sa plage.
+}
+    .short = Charge sur le timon correcte
+    .workshop = Charge sur le timon { $nose }, plage de { $least } à { $most }, l’essieu arrière de { $from } à { $to } devant le bord arrière du plateau et { $heading ->
+        [backward] l’arrière vers l’avant.
+       *[forward] l’avant vers l’avant.
+    }
+nose-load-out-of-range = Nulle part sur le plateau de la remorque la charge sur le timon n’est dans sa plage.
+    .short = Charge sur le timon hors plage
+    .workshop = Charge sur le timon { $nose } à la meilleure place du plateau, plage de { $least } à { $most }.
 nothing-answers = { $role ->
     [axle-anchor] { $a } ne trouve rien où se boulonner à l’essieu arrière.
     [front-anchor] { $a } ne trouve rien où se boulonner à l’avant.
@@ -415,6 +469,45 @@ pto-fits = La prise de force convient à l’outil.
 pto-unknown = Tout n’est pas indiqué sur la prise de force.
     .short = Prise de force non indiquée
     .workshop = Prise de force de { $missing-of } : { $missing-name } non indiqué.
+ramp-clears = { $way ->
+    [forward] En marche avant, la machine monte la rampe de la remorque sans frotter.
+    [backward] En marche arrière, la machine monte la rampe de la remorque sans frotter.
+   *[either] La machine monte la rampe de la remorque sans frotter.
+}
+    .short = Passe la rampe
+    .workshop = Rampe { $ramp } : { $item } passe au plus près, il reste { $clearance }.
+ramp-drags = { $item } frotte de { $drags-by } sur la rampe de la remorque. { $shortest ->
+    [none] Aucune rampe qui voyage sur une remorque ne suffit.
+   *[other] Des rampes de { $shortest } suffisent.
+}
+    .short = Frotte sur la rampe
+    .workshop = Rampe { $ramp }, { $way ->
+        [backward] en marche arrière
+       *[forward] en marche avant
+    } : { $item } est trop bas de { $drags-by }, { $distance } { $place ->
+        [ahead] devant l’essieu arrière, avant les roues avant
+        [between] devant l’essieu arrière, entre les roues
+       *[behind] derrière l’essieu arrière
+    }. { $shortest ->
+        [none] Aucune rampe qui voyage sur une remorque ne laisse { $wanted }.
+       *[other] Une rampe de { $shortest } laisse { $wanted }.
+    }
+ramp-tight = { $item } passe à { $clearance } de la rampe de la remorque ; { $wanted } sont voulus. { $shortest ->
+    [none] Aucune rampe qui voyage sur une remorque ne les laisse.
+   *[other] Des rampes de { $shortest } les laissent.
+}
+    .short = Rampe juste
+    .workshop = Rampe { $ramp }, { $way ->
+        [backward] en marche arrière
+       *[forward] en marche avant
+    } : { $clearance } sous { $item }, { $distance } { $place ->
+        [ahead] devant l’essieu arrière, avant les roues avant
+        [between] devant l’essieu arrière, entre les roues
+       *[behind] derrière l’essieu arrière
+    }. { $shortest ->
+        [none] Aucune rampe qui voyage sur une remorque ne laisse { $wanted }.
+       *[other] Une rampe de { $shortest } laisse { $wanted }.
+    }
 seat-faces-forward = L’outil se conduit tourné vers l’arrière, et ce siège ne regarde que vers l’avant.
     .short = Le siège ne regarde que vers l’avant
     .workshop = Siège : tourné vers l’avant ; les leviers de l’outil sont derrière.
@@ -459,6 +552,9 @@ seat-without-its-supplier = { $supplier ->
        *[implement] Vient avec un autre outil
     }
     .workshop = { $a } : vient avec quelque chose qui n’est pas dans ce montage ({ $supplier-name }). Voir s’il se vend seul.
+site-unknown = Non indiqué pour { $site } : { $missing-name }.
+    .short = Site sans données
+    .workshop = { $site } : { $missing-name } non indiqué.
 station-differs = { $station ->
     [cab] Ce châssis n’est pas fait pour une machine à cabine.
    *[open] Ce châssis n’est pas fait pour une machine ouverte.
@@ -474,6 +570,39 @@ station-unknown = Il n’est pas indiqué si ce châssis est pour machines ouver
 swivel-hits = Le siège heurte { $item } en pivotant.
     .short = Le siège heurte en pivotant
     .workshop = Siège pivotant : balaie un rayon de { $radius } ; jusqu’à { $item } il y a { $room }.
+tie-downs-needed = { $count ->
+    [one] Arrimez la machine avec au moins { $count } sangle ou chaîne.
+   *[other] Arrimez la machine avec au moins { $count } sangles ou chaînes.
+}
+    .short = Arrimage nécessaire
+    .workshop = Au moins { $count } arrimages qui tiennent ensemble { $together } : tout droit de la remorque à la machine, { $each } chacun (49 CFR 393.106, 393.110).
+trailer-carries = { $rating ->
+    [axle] Les essieux de la remorque portent leur charge dans l’admissible.
+   *[total] Machine et remorque ensemble restent dans la charge admissible.
+}
+    .short = La remorque porte
+    .workshop = { $rating ->
+        [axle] Essieux de la remorque
+       *[total] Remorque avec la machine
+    } : { $load }, admissible { $rated }, il reste { $left }.
+trailer-narrow = Les pneus de la machine sont plus larges que le plateau de la remorque de { $beyond }.
+    .short = Remorque trop étroite
+    .workshop = Sur les pneus { $width }, plateau { $deck } : { $beyond } de trop.
+trailer-overloaded = { $rating ->
+    [axle] Les essieux de la remorque porteraient { $over } de plus que l’admissible.
+   *[total] Machine et remorque ensemble dépassent la charge admissible de { $over }.
+}
+    .short = Remorque surchargée
+    .workshop = { $rating ->
+        [axle] Essieux de la remorque
+       *[total] Remorque avec la machine
+    } : { $load }, admissible { $rated }, { $over } de trop.
+trailer-short = Le plateau de la remorque est plus court que l’empattement de la machine.
+    .short = Remorque trop courte
+    .workshop = Empattement { $wheelbase }, plateau { $deck }.
+trailer-unknown = Non indiqué pour { $trailer } : { $missing-name }.
+    .short = Remorque sans données
+    .workshop = { $trailer } : { $missing-name } non indiqué.
 tyre-overloaded = { $axle ->
     [front] Les pneus avant porteraient plus que leur charge admissible.
    *[rear] Les pneus arrière porteraient plus que leur charge admissible.

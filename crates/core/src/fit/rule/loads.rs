@@ -129,7 +129,7 @@ fn front_share(context: &Context, loads: &Loads, out: &mut Vec<Finding>) {
 
 /// Front ballast hangs ahead of the foremost point of the machine; where that is not known, a
 /// front overhang of 500 mm is taken (common practice, no source).
-fn ballast_place(context: &Context, wheelbase: Length) -> Length {
+pub(in crate::fit) fn ballast_place(context: &Context, wheelbase: Length) -> Length {
     let nose = context.machine().and_then(|(id, _)| context.desk.foremost(ItemRef::Machine(id)));
     nose.unwrap_or(wheelbase + Length::from_mm(500.0))
 }

@@ -12,14 +12,21 @@ mod hydraulics;
 mod lift;
 mod loads;
 mod measurement;
+mod missing;
 mod power;
 mod presence;
+mod ramp;
 mod seat_kind;
 mod seat_room;
 mod seat_supplier;
 mod seat_switch;
+mod site;
 mod station;
+mod trailer;
 
+pub(super) use loads::{LEAST_FRONT_SHARE, ballast_place};
+
+use super::answer::Footprint;
 use super::context::Context;
 use crate::finding::Finding;
 
@@ -77,3 +84,10 @@ pub(super) const RULES: &[Rule] = &[
     Rule::of_items(seat_switch::rule, seat_switch::ALIKE),
     Rule::of_items(station::rule, station::ALIKE),
 ];
+
+/// A rule on the finished machine, which looks at what it measures too.
+pub(super) type TravelRule = fn(&Context, &Footprint, &mut Vec<Finding>);
+
+/// The rules on the build's trailer and site, in the order of the files. They have no say in the four steps:
+/// a build without trailer and site finds nothing here.
+pub(super) const TRAVEL: &[TravelRule] = &[ramp::rule, site::rule, trailer::rule];

@@ -136,6 +136,7 @@ fn apart(side: &Build) -> Set<(Step, usize)> {
         | Change::FoldRollOverBar
         | Change::TakeOff(_)
         | Change::PutOn(_)
+        | Change::Ramps { .. }
         | Change::Ballast { .. } => None,
     }));
     items.iter().copied().filter_map(Step::of).collect()

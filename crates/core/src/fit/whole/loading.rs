@@ -1,0 +1,265 @@
+//! Driving up the trailer's ramp.
+
+use super::{Ask, Missing, MissingOf};
+use crate::build::{Build, Change};
+use crate::dimension::{
+    EndWheel, Facing, LoadingJob, Nearest, Ramp, RampRoll, Rider, ShortestRamp, Wheels, approach, breakover, departure,
+    ramp_roll, shortest_ramp,
+};
+use crate::fit::context::Context;
+use crate::fit::desk::Desk;
+use crate::fit::underside::underside;
+use crate::item::{ItemRef, RampSize};
+use crate::plane::Point;
+use crate::quantity::Length;
+
+/// Clearance that is wanted over a ramp: what tyres and ramps give way under load. Less than this is *check first*.
+/// Common practice, no source.
+pub const RAMP_MARGIN: Length = Length::from_mm(30.0);
+
+/// Longest ramp that is considered: longer ones do not travel on a trailer. Common practice, no source.
+pub const LONGEST_RAMP: Length = Length::from_m(6.0);
+
+/// The machine on the ramp of the build's trailer.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Loading {
+    /// The ramp with its beaver tail, plain SI; `None` where the trailer does not state it.
+    pub ramp: Option<Ramp>,
+    /// Height of the deck.
+    pub deck_height: Option<Length>,
+    /// Front wheels first.
+    pub forward: Option<Drive>,
+    /// Rear wheels first.
+    pub backward: Option<Drive>,
+    /// What is not stated.
+    pub missing: Vec<Missing>,
+}
+
+impl Loading {
+    /// The drive one way.
+    pub const fn drive(&self, facing: Facing) -> Option<&Drive> {
+        match facing {
+            Facing::Forward => self.forward.as_ref(),
+            Facing::Backward => self.backward.as_ref(),
+        }
+    }
+}
+
+/// A drive up the ramp one way.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Drive {
+    /// Which end goes first.
+    pub facing: Facing,
+    /// Where and how near the underside comes, and the pitch, plain SI.
+    pub roll: RampRoll,
+    /// The item that comes nearest.
+    pub item: Option<ItemRef>,
+}
+
+impl Drive {
+    /// Least clearance straight down; negative where it drags. `None` without an underside.
+    pub fn clearance(&self) -> Option<Length> {
+        self.roll.nearest.map(|nearest| Length::from_m(nearest.vertical))
+    }
+
+    /// Where it comes nearest, with the item.
+    pub fn touch(&self) -> Option<(Nearest, ItemRef)> {
+        self.roll.nearest.zip(self.item)
+    }
+}
+
+/// The machine on the ramp of the build's trailer, both ways.
+///
+/// `None` without a machine or a trailer. A ramp that the build states ([`Change::Ramps`]) stands for the trailer's own.
+pub fn loading(desk: &Desk, build: &Build) -> Option<Loading> {
+    of(&Context::new(desk, build))
+}
+
+pub(super) fn of(context: &Context) -> Option<Loading> {
+    let (rolling, missing) = Rolling::new(context)?;
+    let Some(rolling) = rolling else {
+        let (ramp, deck_height) = ramp(context, &mut Ask::default());
+        return Some(Loading { ramp, deck_height, forward: None, backward: None, missing });
+    };
+    Some(Loading {
+        ramp: Some(rolling.ramp),
+        deck_height: Some(rolling.deck_height),
+        forward: rolling.drive(Facing::Forward),
+        backward: rolling.drive(Facing::Backward),
+        missing,
+    })
+}
+
+/// Shortest ramps that keep [`RAMP_MARGIN`], forwards and backwards, whatever ramp the trailer has; `None` = none up to
+/// [`LONGEST_RAMP`] does, or something is missing.
+pub fn shortest_ramps(desk: &Desk, build: &Build) -> [Option<ShortestRamp>; 2] {
+    shortest_of(&Context::new(desk, build))
+}
+
+pub(super) fn shortest_of(context: &Context) -> [Option<ShortestRamp>; 2] {
+    let rolling = Rolling::new(context).and_then(|(rolling, _)| rolling);
+    [Facing::Forward, Facing::Backward].map(|facing| rolling.as_ref()?.shortest(facing))
+}
+
+/// All that a drive is worked out from.
+pub(in crate::fit) struct Rolling {
+    wheels: Wheels,
+    items: Vec<ItemRef>,
+    edges: Vec<[Point; 2]>,
+    pub ramp: Ramp,
+    pub deck_height: Length,
+}
+
+impl Rolling {
+    /// `None` without a machine or a trailer; without what is missing, nothing to roll.
+    pub fn new(context: &Context) -> Option<(Option<Self>, Vec<Missing>)> {
+        let (id, machine) = context.machine()?;
+        context.build.trailer?;
+        let mut ask = Ask::default();
+        let item = MissingOf::Item(ItemRef::Machine(id));
+        let rear = ask.need(item, "static-loaded-radius", machine.rear.static_loaded_radius);
+        let front = ask.need(item, "static-loaded-radius", machine.front.static_loaded_radius);
+        let wheelbase = ask.need(item, "wheelbase", machine.wheelbase);
+        let (ramp, deck_height) = ramp(context, &mut ask);
+        let (items, edges) = underside(context, false);
+        if edges.is_empty() {
+            ask.note(item, "outline");
+        }
+        let rolling = rear.zip(front).zip(wheelbase).zip(ramp.zip(deck_height)).filter(|_| !edges.is_empty());
+        let rolling = rolling.map(|(((rear, front), wheelbase), (ramp, deck_height))| {
+            let wheels = Wheels { rear: rear.m(), front: front.m(), wheelbase: wheelbase.value.m() };
+            Self { wheels, items, edges, ramp, deck_height }
+        });
+        Some((rolling, ask.0))
+    }
+
+    const fn rider(&self) -> Rider<'_, [Point; 2]> {
+        Rider { wheels: self.wheels, lines: self.edges.as_slice() }
+    }
+
+    /// The drive one way; `None` for numbers that cannot be rolled.
+    pub fn drive(&self, facing: Facing) -> Option<Drive> {
+        let roll = ramp_roll(&self.rider(), &self.ramp, facing).ok()?;
+        let item = roll.nearest.map(|nearest| self.items[nearest.line]);
+        Some(Drive { facing, roll, item })
+    }
+
+    /// The shortest ramp that keeps [`RAMP_MARGIN`].
+    pub fn shortest(&self, facing: Facing) -> Option<ShortestRamp> {
+        self.shortest_of(&self.edges, facing)
+    }
+
+    /// As [`Self::shortest`], where this ramp is known to be too steep: what a ramp no steeper cannot come near is left out.
+    pub fn shortest_below(&self, facing: Facing) -> Option<ShortestRamp> {
+        let steepest = self.ramp.angle.max(self.ramp.beaver_angle) + STEEPER;
+        let low = |edge: &[Point; 2]| {
+            let lowered = [edge.map(|p| p - Point::new(0.0, RAMP_MARGIN.m()))];
+            let Wheels { rear, front, wheelbase } = self.wheels;
+            let ends = [
+                departure(EndWheel { axle: 0.0, radius: rear }, &lowered),
+                approach(EndWheel { axle: wheelbase, radius: front }, &lowered),
+            ];
+            let over = breakover(self.wheels, &lowered).ok().flatten().map(|over| over.angle);
+            let angles = ends.into_iter().filter_map(|end| end.ok().flatten().map(|end| end.angle)).chain(over);
+            // What lies at a wheel has no angle there.
+            let beside = edge.iter().any(|p| p.y < RAMP_MARGIN.m() + rear.max(front) * 0.5);
+            beside || angles.fold(f64::INFINITY, f64::min) < steepest
+        };
+        let edges: Vec<[Point; 2]> = self.edges.iter().copied().filter(low).collect();
+        self.shortest_of(&edges, facing)
+    }
+
+    fn shortest_of(&self, edges: &[[Point; 2]], facing: Facing) -> Option<ShortestRamp> {
+        let job = LoadingJob {
+            deck_height: self.deck_height.m(),
+            clearance: RAMP_MARGIN.m(),
+            beaver_angle: self.ramp.beaver_angle,
+            beaver_length: self.ramp.beaver_length,
+            longest: LONGEST_RAMP.m(),
+            facing,
+        };
+        shortest_ramp(&Rider { wheels: self.wheels, lines: edges }, &job).ok().flatten()
+    }
+}
+
+/// How much steeper than the ramp the machine may stand on it for a moment, radians: 6°, wheels of different size.
+/// Larger costs time only. Common practice, no source.
+const STEEPER: f64 = 0.105;
+
+/// The ramp and the deck's height. The deck's height is the ramp's rise and the beaver tail's.
+fn ramp(context: &Context, ask: &mut Ask) -> (Option<Ramp>, Option<Length>) {
+    let Some(id) = context.build.trailer else { return (None, None) };
+    let (of, trailer) = (MissingOf::Trailer(id), context.catalogue().trailer(id));
+    let deck_height = ask.need(of, "deck-height", trailer.deck_height);
+    let instead = context.build.changes.iter().rev().find_map(|change| match change {
+        Change::Ramps { length } => Some(RampSize::Length(*length)),
+        _ => None,
+    });
+    let size = ask.need(of, "ramp", instead.or(trailer.ramp));
+    let beaver_length = trailer.beaver_length.map_or(0.0, Length::m);
+    let beaver_angle = if beaver_length > 0.0 {
+        ask.need(of, "beaver-angle", trailer.beaver_angle).map(crate::quantity::Angle::rad)
+    } else {
+        Some(0.0)
+    };
+    let (Some(height), Some(size), Some(beaver_angle)) = (deck_height, size, beaver_angle) else {
+        return (None, deck_height);
+    };
+    let rise = height.m() - beaver_length * libm::sin(beaver_angle);
+    let (length, angle) = match size {
+        RampSize::Length(length) => (length.m(), libm::asin(rise / length.m())),
+        RampSize::Angle(angle) => (rise / libm::sin(angle.rad()), angle.rad()),
+    };
+    let ramp = Ramp { angle, length, beaver_angle, beaver_length };
+    // A ramp that does not reach the deck, or a tail that reaches above it.
+    let sound = angle.is_finite() && length.is_finite() && rise > 0.0;
+    (ask.need(of, "ramp", sound.then_some(ramp)), deck_height)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::item::{ImplementId, MachineId};
+
+    #[test]
+    fn what_a_flatter_ramp_cannot_come_near_changes_no_shortest_ramp() {
+        let mut fewer = 0;
+        for low in [0.2, 0.26, 0.32] {
+            for behind in [0.7, 1.0, 1.4] {
+                let arm = (0..30).map(|i| f64::from(i) * 0.04).map(|t| Point::new(-behind - 0.4 * t, low + t * t));
+                let arm: Vec<Point> = arm.collect();
+                let belly = [[Point::new(-0.3, 0.27), Point::new(1.3, 0.26)]];
+                let nose =
+                    [[Point::new(1.6, 0.3), Point::new(1.75, 0.36)], [Point::new(1.75, 0.36), Point::new(1.75, 0.8)]];
+                let hung = arm.windows(2).map(|pair| [pair[0], pair[1]]);
+                let edges: Vec<[Point; 2]> = belly.into_iter().chain(nose).chain(hung).collect();
+                let machine = ItemRef::Machine(MachineId(0));
+                let items = edges
+                    .iter()
+                    .map(|edge| if edge[0].x < -0.5 { ItemRef::Implement(ImplementId(0)) } else { machine });
+                for (angle, beaver) in [(0.5, 0.0), (0.4, 0.15)] {
+                    let rolling = Rolling {
+                        wheels: Wheels { rear: 0.375, front: 0.25, wheelbase: 1.45 },
+                        items: items.clone().collect(),
+                        edges: edges.clone(),
+                        ramp: Ramp { angle, length: 1.2, beaver_angle: beaver, beaver_length: beaver * 4.0 },
+                        deck_height: Length::from_m(0.6),
+                    };
+                    for facing in [Facing::Forward, Facing::Backward] {
+                        let whole = rolling.shortest(facing).map(|ramp| ramp.length);
+                        if whole.is_none_or(|length| length < 1.2) {
+                            continue;
+                        }
+                        fewer += 1;
+                        let part = rolling.shortest_below(facing).map(|ramp| ramp.length);
+                        assert!(
+                            (whole.expect("there is") - part.expect("there is")).abs() < 1e-6,
+                            "{low} {behind} {facing:?}"
+                        );
+                    }
+                }
+            }
+        }
+        assert!(fewer > 10, "{fewer}");
+    }
+}
