@@ -25,7 +25,7 @@ pub use build_file::{
     BUILD_FORMAT, BuildFile, ChangeFile, LookedFile, MeasuredFile, ToolFile, Unresolved, UnresolvedIn,
 };
 pub use json::json;
-pub use problem::{Code, Position, Problem, Severity};
+pub use problem::{Code, Position, Problem, SORTS, Severity};
 pub use read::{Reading, read, read_bytes, read_closely};
 #[cfg(feature = "schema")]
 pub use schema::{reference, schema};

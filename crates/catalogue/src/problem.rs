@@ -31,8 +31,8 @@ pub enum Position {
 }
 
 macro_rules! codes {
-    ($( $(#[$doc:meta])* $name:ident, $severity:ident, $text:literal; )+) => {
-        /// What is wrong. The arguments that go with each are named in its description.
+    ($( $(#[$doc:meta])* $name:ident, $severity:ident, $text:literal, $args:expr; )+) => {
+        /// What is wrong.
         #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
         pub enum Code { $( $(#[$doc])* $name, )+ }
 
@@ -49,159 +49,193 @@ macro_rules! codes {
             pub const fn severity(self) -> Severity {
                 match self { $( Self::$name => Severity::$severity, )+ }
             }
+
+            /// The names of the arguments that go with it; `suggestion` may be left out.
+            pub const fn args(self) -> &'static [&'static str] {
+                match self { $( Self::$name => &$args, )+ }
+            }
         }
     };
 }
 
 codes! {
     // The file as a whole.
-    /// The bytes are not UTF-8 text. Args: `byte`.
-    NotText, Error, "not-text";
-    /// The text is not JSON. Args: `found`, `expected`.
-    Syntax, Error, "syntax";
-    /// The file is too large. Args: `found`, `greatest` (bytes).
-    TooLarge, Error, "too-large";
-    /// The file holds too many values. Args: `greatest`.
-    TooManyValues, Error, "too-many-values";
-    /// Lists and records are nested too deeply. Args: `greatest`.
-    TooDeep, Error, "too-deep";
-    /// More problems than are shown. Args: `shown`.
-    MoreProblems, Error, "more-problems";
-    /// No format number. Args: `expected`.
-    MissingFormat, Error, "missing-format";
-    /// A format newer than this program. Args: `found`, `expected`.
-    NewerFormat, Error, "newer-format";
-    /// A format that never was. Args: `found`, `expected`.
-    UnknownFormat, Error, "unknown-format";
-    /// A table of the authoring form that the format does not have. Args: `found`, perhaps `suggestion`.
-    UnknownTable, Error, "unknown-table";
-    /// A table of the authoring form that has to be there. Args: `table`.
-    MissingTable, Error, "missing-table";
+    /// The bytes are not UTF-8 text.
+    NotText, Error, "not-text", ["byte"];
+    /// The text is not JSON.
+    Syntax, Error, "syntax", ["found", "expected"];
+    /// The file is too large.
+    /// `found` and `greatest` in bytes.
+    TooLarge, Error, "too-large", ["found", "greatest"];
+    /// The file holds too many values.
+    TooManyValues, Error, "too-many-values", ["greatest"];
+    /// Lists and records are nested too deeply.
+    TooDeep, Error, "too-deep", ["greatest"];
+    /// More problems than are shown.
+    MoreProblems, Error, "more-problems", ["shown"];
+    /// No format number.
+    MissingFormat, Error, "missing-format", ["expected"];
+    /// A format newer than this program.
+    NewerFormat, Error, "newer-format", ["found", "expected"];
+    /// A format that never was.
+    UnknownFormat, Error, "unknown-format", ["found", "expected"];
+    /// A table of the authoring form that the format does not have.
+    UnknownTable, Error, "unknown-table", ["found", "suggestion"];
+    /// A table of the authoring form that has to be there.
+    MissingTable, Error, "missing-table", ["table"];
 
     // Values that are not what the format wants.
-    /// A value of another sort. Args: `found`, `expected`.
-    WrongType, Error, "wrong-type";
-    /// A field the record does not have. Args: `found`, `expected`, perhaps `suggestion`.
-    UnknownField, Error, "unknown-field";
-    /// A field the record has to have. Args: `field`.
-    MissingField, Error, "missing-field";
-    /// A field that stands twice. Args: `field`.
-    DuplicateField, Error, "duplicate-field";
-    /// A word that is none of those wanted. Args: `found`, `expected`, perhaps `suggestion`.
-    UnknownWord, Error, "unknown-word";
-    /// A record that has to have exactly one of some fields. Args: `found`, `expected`.
-    NotExactlyOne, Error, "not-exactly-one";
-    /// A number that is none, or too great for one. Args: `found`.
-    NumberNotFinite, Error, "number-not-finite";
-    /// A number out of range. Args: `found`, `least`, `greatest`.
-    NumberOutOfRange, Error, "number-out-of-range";
-    /// A number that ought to be whole. Args: `found`.
-    NumberNotWhole, Error, "number-not-whole";
-    /// A character that may not stand in text. Args: `found` (as `U+202E`).
-    UnsafeCharacter, Error, "unsafe-character";
-    /// Text that is too long. Args: `found`, `greatest` (bytes).
-    TextTooLong, Error, "text-too-long";
+    /// A value of another sort.
+    WrongType, Error, "wrong-type", ["found", "expected"];
+    /// A field the record does not have.
+    UnknownField, Error, "unknown-field", ["found", "expected", "suggestion"];
+    /// A field the record has to have.
+    MissingField, Error, "missing-field", ["field"];
+    /// A field that stands twice.
+    DuplicateField, Error, "duplicate-field", ["field"];
+    /// A word that is none of those wanted.
+    UnknownWord, Error, "unknown-word", ["found", "expected", "suggestion"];
+    /// A record that has to have exactly one of some fields.
+    NotExactlyOne, Error, "not-exactly-one", ["found", "expected"];
+    /// A number that is none, or too great for one.
+    NumberNotFinite, Error, "number-not-finite", ["found"];
+    /// A number out of range.
+    NumberOutOfRange, Error, "number-out-of-range", ["found", "least", "greatest"];
+    /// A number that ought to be whole.
+    NumberNotWhole, Error, "number-not-whole", ["found"];
+    /// A character that may not stand in text.
+    /// `found` as `U+202E`.
+    UnsafeCharacter, Error, "unsafe-character", ["found"];
+    /// Text that is too long.
+    /// `found` and `greatest` in bytes.
+    TextTooLong, Error, "text-too-long", ["found", "greatest"];
     /// Text that may not be empty.
-    BlankText, Error, "blank-text";
+    BlankText, Error, "blank-text", [];
     /// A record that says nothing and can be left out.
-    EmptyRecord, Warning, "empty-record";
-    /// A unit nobody knows. Args: `found`, `expected`, perhaps `suggestion`.
-    UnknownUnit, Error, "unknown-unit";
-    /// A currency that is not written as ISO 4217 does. Args: `found`.
-    UnknownCurrency, Error, "unknown-currency";
-    /// A date that is not written as ISO 8601 does. Args: `found`.
-    BadDate, Error, "bad-date";
+    EmptyRecord, Warning, "empty-record", [];
+    /// A unit nobody knows.
+    UnknownUnit, Error, "unknown-unit", ["found", "expected", "suggestion"];
+    /// A currency that is not written as ISO 4217 does.
+    UnknownCurrency, Error, "unknown-currency", ["found"];
+    /// A date that is not written as ISO 8601 does.
+    BadDate, Error, "bad-date", ["found"];
 
     // Ids and references.
-    /// An id with characters ids do not have. Args: `found`, perhaps `suggestion`.
-    BadId, Error, "bad-id";
-    /// An id that means something else in the guide. Args: `found`.
-    ReservedId, Error, "reserved-id";
-    /// An id that another row has. Args: `found`, `other` (path).
-    DuplicateId, Error, "duplicate-id";
-    /// A part number that another row has. Args: `found`, `other` (path).
-    DuplicatePart, Error, "duplicate-part";
-    /// A port name that another port of the item has. Args: `found`.
-    DuplicatePort, Error, "duplicate-port";
-    /// A reference to a row that is not there. Args: `found`, `table`, perhaps `suggestion`.
-    UnknownReference, Error, "unknown-reference";
-    /// A part number that is not in the table of parts. Args: `found`, perhaps `suggestion`.
-    UnknownPart, Error, "unknown-part";
+    /// An id with characters ids do not have.
+    BadId, Error, "bad-id", ["found", "suggestion"];
+    /// An id that means something else in the guide.
+    ReservedId, Error, "reserved-id", ["found"];
+    /// An id that another row has.
+    /// `other` is a path.
+    DuplicateId, Error, "duplicate-id", ["found", "other"];
+    /// A part number that another row has.
+    /// `other` is a path.
+    DuplicatePart, Error, "duplicate-part", ["found", "other"];
+    /// A port name that another port of the item has.
+    DuplicatePort, Error, "duplicate-port", ["found"];
+    /// A reference to a row that is not there.
+    UnknownReference, Error, "unknown-reference", ["found", "table", "suggestion"];
+    /// A part number that is not in the table of parts.
+    UnknownPart, Error, "unknown-part", ["found", "suggestion"];
 
     // Numbers that cannot be.
-    /// A mass that is not above zero. Args: `found`.
-    MassNotPositive, Error, "mass-not-positive";
-    /// A length, power or other figure that is not above zero. Args: `found`.
-    NotPositive, Error, "not-positive";
-    /// A figure below zero. Args: `found`.
-    Negative, Error, "negative";
-    /// A range whose end is below its start. Args: `least`, `greatest`.
-    RangeUpsideDown, Error, "range-upside-down";
-    /// A value outside its own range. Args: `found`, `least`, `greatest`.
-    OutsideOwnRange, Error, "outside-own-range";
-    /// A share that is not between 0 and 1. Args: `found`.
-    ShareOutOfRange, Error, "share-out-of-range";
-    /// A price with more than two decimals. Args: `found`.
-    PriceTooFine, Warning, "price-too-fine";
-    /// A sleeve whose inner diameter is not less than its outer. Args: `inner`, `outer`.
-    SleeveInsideOut, Error, "sleeve-inside-out";
+    /// A mass that is not above zero.
+    MassNotPositive, Error, "mass-not-positive", ["found"];
+    /// A length, power or other figure that is not above zero.
+    NotPositive, Error, "not-positive", ["found"];
+    /// A figure below zero.
+    Negative, Error, "negative", ["found"];
+    /// A range whose end is below its start.
+    RangeUpsideDown, Error, "range-upside-down", ["least", "greatest"];
+    /// A value outside its own range.
+    OutsideOwnRange, Error, "outside-own-range", ["found", "least", "greatest"];
+    /// A share that is not between 0 and 1.
+    ShareOutOfRange, Error, "share-out-of-range", ["found"];
+    /// A price with more than two decimals.
+    PriceTooFine, Warning, "price-too-fine", ["found"];
+    /// A sleeve whose inner diameter is not less than its outer.
+    SleeveInsideOut, Error, "sleeve-inside-out", ["inner", "outer"];
 
     // Ports.
     /// A bolt pattern without holes.
-    NoHoles, Error, "no-holes";
-    /// A bolt pattern with more holes than can be matched. Args: `found`, `greatest`.
-    TooManyHoles, Error, "too-many-holes";
-    /// Two holes at one place. Args: `first`, `second` (counted from 1).
-    HolesCoincide, Error, "holes-coincide";
-    /// More bolts required than there are holes. Args: `required`, `holes`.
-    MoreBoltsThanHoles, Error, "more-bolts-than-holes";
+    NoHoles, Error, "no-holes", [];
+    /// A bolt pattern with more holes than can be matched.
+    TooManyHoles, Error, "too-many-holes", ["found", "greatest"];
+    /// Two holes at one place.
+    /// `first` and `second` are counted from 1.
+    HolesCoincide, Error, "holes-coincide", ["first", "second"];
+    /// More bolts required than there are holes.
+    MoreBoltsThanHoles, Error, "more-bolts-than-holes", ["required", "holes"];
     /// A pinned port without points.
-    NoPoints, Error, "no-points";
-    /// A face and its up direction that are not at a right angle. Args: `faces`, `up`.
-    PoseNotSquare, Error, "pose-not-square";
+    NoPoints, Error, "no-points", [];
+    /// A face and its up direction that are not at a right angle.
+    PoseNotSquare, Error, "pose-not-square", ["faces", "up"];
     /// A port that places an item and does not say where it is.
-    PoseMissing, Warning, "pose-missing";
-    /// A kind of port that cannot serve the role. Args: `kind`, `role`, `expected`.
-    KindNotOfRole, Error, "kind-not-of-role";
+    PoseMissing, Warning, "pose-missing", [];
+    /// A kind of port that cannot serve the role.
+    KindNotOfRole, Error, "kind-not-of-role", ["kind", "role", "expected"];
     /// A machine's port that is to be carried by something.
-    MachineCarried, Error, "machine-carried";
+    MachineCarried, Error, "machine-carried", [];
     /// An adapter that does not lead from one port to another.
-    AdapterLeadsNowhere, Error, "adapter-leads-nowhere";
-    /// An implement without a port for its mount. Args: `mount`.
-    MountWithoutPort, Warning, "mount-without-port";
+    AdapterLeadsNowhere, Error, "adapter-leads-nowhere", [];
+    /// An implement without a port for its mount.
+    MountWithoutPort, Warning, "mount-without-port", ["mount"];
 
     // Outlines.
-    /// Path data that cannot be read. Args: `found`.
-    PathUnreadable, Error, "path-unreadable";
-    /// Path data with a coordinate that is out of range. Args: `greatest`.
-    PathOutOfRange, Error, "path-out-of-range";
+    /// Path data that cannot be read.
+    PathUnreadable, Error, "path-unreadable", ["found"];
+    /// Path data with a coordinate that is out of range.
+    PathOutOfRange, Error, "path-out-of-range", ["greatest"];
     /// Path data that curves where only straight lines may stand.
-    PathCurved, Error, "path-curved";
-    /// An outline that crosses itself. Args: `shape`, `x`, `y` (in the file's unit).
-    OutlineCrosses, Error, "outline-crosses-itself";
-    /// Outlines with more detail than can be checked. Args: `shape`.
-    OutlineTooDetailed, Error, "outline-too-detailed";
-    /// A centre of gravity outside the outline. Args: `view`, `x`, `y` (in the file's unit).
-    CentreOutside, Warning, "centre-of-gravity-outside";
-    /// A shape on a link of an arm that the item does not have. Args: `shape`, `carrier`.
-    CarrierWithoutArm, Error, "carrier-without-arm";
+    PathCurved, Error, "path-curved", [];
+    /// An outline that crosses itself.
+    /// `x` and `y` are in the file's unit.
+    OutlineCrosses, Error, "outline-crosses-itself", ["shape", "x", "y"];
+    /// Outlines with more detail than can be checked.
+    OutlineTooDetailed, Error, "outline-too-detailed", ["shape"];
+    /// A centre of gravity outside the outline.
+    /// `x` and `y` are in the file's unit.
+    CentreOutside, Warning, "centre-of-gravity-outside", ["view", "x", "y"];
+    /// A shape on a link of an arm that the item does not have.
+    CarrierWithoutArm, Error, "carrier-without-arm", ["shape", "carrier"];
 
     // Lineage.
-    /// Parts that replace each other in a circle. Args: `chain`.
-    LineageCircle, Error, "lineage-circle";
-    /// A replacement recorded both as both ways and as forward only. Args: `part`, `by`, `other` (path).
-    LineageContradictory, Error, "lineage-contradictory";
+    /// Parts that replace each other in a circle.
+    LineageCircle, Error, "lineage-circle", ["chain"];
+    /// A replacement recorded both as both ways and as forward only.
+    /// `other` is a path.
+    LineageContradictory, Error, "lineage-contradictory", ["part", "by", "other"];
     /// A replacement by nothing.
-    ReplacedByNothing, Error, "replaced-by-nothing";
+    ReplacedByNothing, Error, "replaced-by-nothing", [];
 
     // The guide.
     /// A set that names no item.
-    SetNamesNothing, Error, "set-names-nothing";
-    /// A set that is listed twice. Args: `other` (path).
-    DuplicateSet, Warning, "duplicate-set";
-    /// A listed joint whose dimensions cannot mate. Args: `role`, `a`, `b`, `finding`.
-    ListedCannotMate, Warning, "listed-cannot-mate";
+    SetNamesNothing, Error, "set-names-nothing", [];
+    /// A set that is listed twice.
+    /// `other` is a path.
+    DuplicateSet, Warning, "duplicate-set", ["other"];
+    /// A listed joint whose dimensions cannot mate.
+    ListedCannotMate, Warning, "listed-cannot-mate", ["role", "a", "b"];
 }
+
+/// What `found` and `expected` may be where values and signs are told by their sort: all of
+/// [`Code::WrongType`], `expected` of [`Code::Syntax`].
+pub const SORTS: [&str; 14] = [
+    "value",
+    "null",
+    "flag",
+    "number",
+    "whole-number",
+    "number-or-stated",
+    "text",
+    "list",
+    "record",
+    "word-or-record",
+    "field-name",
+    "colon",
+    "comma-or-close-bracket",
+    "comma-or-close-brace",
+];
 
 /// One thing that is wrong, with its place.
 #[derive(Debug, Clone, PartialEq, Eq)]

@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 use std::sync::LazyLock;
 
 use fitup_catalogue::tables::{Sheet, read_sheets};
-use fitup_catalogue::{Code, Position, Problem, Severity, read, read_bytes, read_closely};
+use fitup_catalogue::{Code, Position, Problem, SORTS, Severity, read, read_bytes, read_closely};
 
 const GOOD: &str = include_str!("minimal.json");
 
@@ -297,6 +297,27 @@ fn every_code_is_reached() {
     reached.extend(CASES.iter().map(|case| case.0));
     let missed: Vec<_> = Code::ALL.iter().filter(|code| !reached.contains(code)).collect();
     assert!(missed.is_empty(), "{missed:?}");
+}
+
+#[test]
+fn a_problem_carries_the_arguments_of_its_code() {
+    let found = CASES.iter().flat_map(|&(_, _, from, to)| read(&broken(from, to)).problems);
+    for problem in found.chain(SPECIAL.iter().flat_map(|(.., problems)| problems.clone())) {
+        let mut carried: Vec<&str> = problem.args.iter().map(|(name, _)| *name).collect();
+        let mut named = problem.code.args().to_vec();
+        if problem.arg("suggestion").is_none() {
+            named.retain(|name| *name != "suggestion");
+        }
+        carried.sort_unstable();
+        named.sort_unstable();
+        assert_eq!(carried, named, "{problem:?}");
+        let sorts = match problem.code {
+            Code::WrongType => ["found", "expected"].map(|name| problem.arg(name)),
+            Code::Syntax => [problem.arg("expected"), None],
+            _ => continue,
+        };
+        assert!(sorts.into_iter().flatten().all(|sort| SORTS.contains(&sort)), "{problem:?}");
+    }
 }
 
 #[test]

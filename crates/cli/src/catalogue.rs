@@ -3,7 +3,7 @@
 use fitup_catalogue::{Severity, read_bytes};
 use fitup_core::item::Catalogue;
 
-use crate::problem_text::{place, sentence};
+use crate::check::{english, place};
 
 /// How many problems are told before the rest is left to `check`.
 const TOLD: usize = 5;
@@ -18,8 +18,12 @@ pub fn open_catalogue(path: &str, read: impl Fn(&str) -> Result<Vec<u8>, String>
         return Ok(catalogue);
     }
     let errors: Vec<_> = reading.problems.iter().filter(|it| it.code.severity() == Severity::Error).collect();
-    let mut told: Vec<String> =
-        errors.iter().take(TOLD).map(|problem| format!("{path}:{}: {}", place(problem), sentence(problem))).collect();
+    let words = english();
+    let mut told: Vec<String> = errors
+        .iter()
+        .take(TOLD)
+        .map(|problem| format!("{path}:{}: {}", place(problem), words.problem(problem).sentence))
+        .collect();
     told.push(format!(
         "the catalogue has {} {} and cannot be used; \"fitup check {path}\" shows all with their mends",
         errors.len(),

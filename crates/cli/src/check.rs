@@ -4,9 +4,8 @@ use std::fmt::Write as _;
 
 use clap::ValueEnum;
 use fitup_catalogue::{Position, Problem, Severity};
+use fitup_words::{Units, Words};
 use serde_json::{Value, json};
-
-use crate::problem_text::{mend, place, sentence};
 
 /// How findings and problems are printed.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, ValueEnum)]
@@ -23,36 +22,55 @@ pub enum Format {
 /// The problems of a file as they are printed. `text` is what was read, if it was text: the full
 /// format shows lines of it.
 pub fn problems_text(file: &str, text: Option<&str>, problems: &[Problem], format: Format) -> String {
+    let words = english();
     match format {
-        Format::Short => problems.iter().map(|problem| short(file, problem)).collect::<Vec<_>>().concat(),
+        Format::Short => problems.iter().map(|problem| short(&words, file, problem)).collect::<Vec<_>>().concat(),
         Format::Full => {
-            let mut all: String = problems.iter().map(|problem| full(file, text, problem)).collect::<Vec<_>>().concat();
+            let mut all: String =
+                problems.iter().map(|problem| full(&words, file, text, problem)).collect::<Vec<_>>().concat();
             all.push_str(&summary(file, problems));
             all
         }
         Format::Json => {
-            let list: Vec<Value> = problems.iter().map(data).collect();
+            let list: Vec<Value> = problems.iter().map(|problem| data(&words, problem)).collect();
             let pretty = serde_json::to_string_pretty(&json!({ "file": file, "problems": list }));
             pretty.expect("text, numbers and lists of them are JSON") + "\n"
         }
     }
 }
 
-fn short(file: &str, problem: &Problem) -> String {
-    let at = place(problem);
-    let at = if at.is_empty() { String::new() } else { format!(":{at}") };
-    format!("{file}{at}: {}[{}]: {} {}\n", severity(problem), problem.code.as_str(), sentence(problem), mend(problem))
+/// The words that problems are told in.
+pub fn english() -> Words {
+    Words::english(Units::Metric)
 }
 
-fn full(file: &str, text: Option<&str>, problem: &Problem) -> String {
-    let mut out = format!("{}[{}]: {}\n", severity(problem), problem.code.as_str(), sentence(problem));
+/// Where a problem is, as compilers write it: line and column, or table, row and column.
+pub fn place(problem: &Problem) -> String {
+    match &problem.position {
+        Some(Position::Text { line, column }) => format!("{line}:{column}"),
+        Some(Position::Cell { table, row, column }) if column.is_empty() => format!("{table}:{row}"),
+        Some(Position::Cell { table, row, column }) => format!("{table}:{row}:{column}"),
+        None => String::new(),
+    }
+}
+
+fn short(words: &Words, file: &str, problem: &Problem) -> String {
+    let at = place(problem);
+    let at = if at.is_empty() { String::new() } else { format!(":{at}") };
+    let told = words.problem(problem);
+    format!("{file}{at}: {}[{}]: {} {}\n", severity(problem), problem.code.as_str(), told.sentence, told.mend)
+}
+
+fn full(words: &Words, file: &str, text: Option<&str>, problem: &Problem) -> String {
+    let told = words.problem(problem);
+    let mut out = format!("{}[{}]: {}\n", severity(problem), problem.code.as_str(), told.sentence);
     let at = place(problem);
     let at = if at.is_empty() { String::new() } else { format!(":{at}") };
     let _ = writeln!(out, "  --> {file}{at}{}", whereabouts(problem));
     if let (Some(Position::Text { line, column }), Some(text)) = (&problem.position, text) {
         excerpt(&mut out, text, *line, *column);
     }
-    let _ = writeln!(out, "  = {}\n", mend(problem));
+    let _ = writeln!(out, "  = {}\n", told.mend);
     out
 }
 
@@ -102,7 +120,8 @@ fn severity(problem: &Problem) -> &'static str {
     }
 }
 
-fn data(problem: &Problem) -> Value {
+fn data(words: &Words, problem: &Problem) -> Value {
+    let told = words.problem(problem);
     let position = match &problem.position {
         None => Value::Null,
         Some(Position::Text { line, column }) => json!({ "line": line, "column": column }),
@@ -117,8 +136,8 @@ fn data(problem: &Problem) -> Value {
         "row": problem.row,
         "position": position,
         "args": args,
-        "text": sentence(problem),
-        "mend": mend(problem),
+        "text": told.sentence,
+        "mend": told.mend,
     })
 }
 

@@ -6,4 +6,3 @@ pub mod figure;
 pub mod form;
 pub mod judge;
 pub mod matrix;
-pub mod problem_text;

@@ -1,6 +1,5 @@
-//! Findings, checks, remedies and problems in the reader's words.
+//! Findings, checks and remedies in the reader's words.
 
-use fitup_catalogue::{Position, Problem};
 use fitup_core::build::{Change, Measurement};
 use fitup_core::finding::{Finding, Subject, Value};
 use fitup_core::item::ItemRef;
@@ -136,28 +135,4 @@ pub fn measured(ctx: &Ctx, measured: &Measurement) -> String {
         ctx.words.reader().length(measured.value, LengthStyle::Part),
         ctx.words.tool(measured.tool)
     )
-}
-
-/// Where a problem of the catalogue is.
-pub fn place(ctx: &Ctx, problem: &Problem) -> String {
-    let position = match &problem.position {
-        Some(Position::Text { line, column }) => {
-            ctx.text_with("ui-line-column", &[("line", i64::from(*line).into()), ("column", i64::from(*column).into())])
-        }
-        Some(Position::Cell { table, row, column }) => format!("{table} {row} {column}"),
-        None => String::new(),
-    };
-    [position.as_str(), problem.path.as_str(), problem.row.as_str()]
-        .into_iter()
-        .filter(|part| !part.is_empty())
-        .collect::<Vec<_>>()
-        .join(" · ")
-}
-
-/// What a problem of the catalogue is.
-pub fn problem(ctx: &Ctx, problem: &Problem) -> String {
-    let key = format!("problem-{}", problem.code.as_str());
-    let what = if ctx.words.has(&key) { ctx.text(&key) } else { problem.code.as_str().replace('-', " ") };
-    let args: Vec<String> = problem.args.iter().map(|(name, value)| format!("{name}: {value}")).collect();
-    if args.is_empty() { what } else { format!("{what} ({})", args.join(", ")) }
 }

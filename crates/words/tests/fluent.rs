@@ -11,7 +11,7 @@ mod check;
 
 fn files(lang: Lang) -> Vec<(String, String)> {
     let folder = format!("{}/text/{}", env!("CARGO_MANIFEST_DIR"), lang.tag());
-    ["explain", "findings", "terms", "ui"]
+    ["explain", "findings", "problems", "terms", "ui"]
         .map(|name| {
             let path = format!("{folder}/{name}.ftl");
             let text = std::fs::read_to_string(&path).expect("the text file is there");

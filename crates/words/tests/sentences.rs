@@ -146,7 +146,7 @@ fn sentences_end_with_a_stop_and_short_texts_do_not() {
 #[test]
 fn nobody_is_shouted_at() {
     for lang in Lang::ALL {
-        for file in ["findings", "explain", "terms", "ui"] {
+        for file in ["findings", "explain", "problems", "terms", "ui"] {
             let path = format!("{}/text/{}/{file}.ftl", env!("CARGO_MANIFEST_DIR"), lang.tag());
             let text = std::fs::read_to_string(&path).expect("the text file is there");
             assert!(!text.contains('!') && !text.contains('¡'), "{path} has an exclamation mark");

@@ -17,6 +17,9 @@ fn a_broken_catalogue_says_every_mistake_with_its_place_and_keeps_what_was_there
         assert!(page.count(".problems li").await? >= 2);
         let places = page.texts(".problem-place").await?;
         assert!(places.iter().all(|place| place.starts_with("line ")), "{places:?}");
+        let told = page.text(".problems").await?;
+        assert!(told.contains("There is no field “mas” here."), "{told}");
+        assert!(told.contains("Did you mean “mass”?") && !told.contains("expected"), "{told}");
         comes_to(&page, "Bolts up").await?;
         assert!(page.text(".trouble").await?.contains("stays in use"));
         page.until("the event", "window.heard.some((d) => d.kind === 'broken' && d.problems.length >= 2)").await?;

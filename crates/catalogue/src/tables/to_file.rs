@@ -373,7 +373,10 @@ impl<'t> Reader<'t> {
     }
 
     fn problem(&mut self, code: Code, at: u32, found: &str, suggestion: Option<String>) {
-        let mut args = vec![("found", shortened(found)), ("table", "items".to_owned())];
+        let mut args = vec![("found", shortened(found))];
+        if code == Code::UnknownReference {
+            args.push(("table", "items".to_owned()));
+        }
         args.extend(suggestion.map(|near| ("suggestion", near)));
         self.report.fault_at(code, at, args);
     }

@@ -8,7 +8,7 @@ use fitup_core::item::{Catalogue, ItemRef};
 use serde_json::Value;
 
 use super::Arguments;
-use crate::problem_text::sentence;
+use crate::check::english;
 
 /// The build of the arguments against a catalogue.
 ///
@@ -95,9 +95,10 @@ fn from_file(path: &str, name: Option<&str>, bytes: &[u8]) -> Result<BuildFile, 
         ));
     }
     BuildFile::read(&build.to_string()).map_err(|problems| {
+        let words = english();
         let said = problems.iter().map(|problem| match problem.path.as_str() {
-            "" => format!("{path}: {}", sentence(problem)),
-            at => format!("{path} ({at}): {}", sentence(problem)),
+            "" => format!("{path}: {}", words.problem(problem).sentence),
+            at => format!("{path} ({at}): {}", words.problem(problem).sentence),
         });
         said.collect::<Vec<_>>().join("\nfitup: ")
     })

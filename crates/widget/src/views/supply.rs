@@ -5,7 +5,6 @@ use yew::prelude::*;
 
 use crate::ctx::use_ctx;
 use crate::hooks::use_later;
-use crate::say;
 use crate::state::{Supply, Trouble};
 
 /// Problems listed at most; the rest are counted.
@@ -74,10 +73,7 @@ fn list(ctx: &crate::ctx::Ctx, problems: &[Problem]) -> Html {
         <>
             <ol class="problems">
                 for (at, problem) in errors.clone().take(LISTED).enumerate() {
-                    <li key={at}>
-                        <span class="problem-place">{ say::place(ctx, problem) }</span>
-                        <span>{ say::problem(ctx, problem) }</span>
-                    </li>
+                    <li key={at}>{ told(ctx, problem) }</li>
                 }
             </ol>
             if errors.clone().count() > LISTED {
@@ -85,6 +81,18 @@ fn list(ctx: &crate::ctx::Ctx, problems: &[Problem]) -> Html {
                     { ctx.text_with("ui-more-problems", &[("count", (errors.count() - LISTED).into())]) }
                 </p>
             }
+        </>
+    }
+}
+
+/// A problem: where, what, and what mends it.
+fn told(ctx: &crate::ctx::Ctx, problem: &Problem) -> Html {
+    let told = ctx.words.problem(problem);
+    html! {
+        <>
+            <span class="problem-place">{ told.place }</span>
+            <span>{ told.sentence }</span>
+            <span class="soft">{ told.mend }</span>
         </>
     }
 }

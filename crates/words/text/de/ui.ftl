@@ -146,7 +146,6 @@ ui-more-problems = { $count ->
 }
 ui-standing = Stand
 
-ui-line-column = Zeile { $line }, Spalte { $column }
 ui-incomplete = Noch sind nicht alle vier Schritte beantwortet
 
 ui-also = Außerdem dabei

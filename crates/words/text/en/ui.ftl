@@ -148,7 +148,6 @@ ui-more-problems = { $count ->
 }
 ui-standing = Standing
 
-ui-line-column = line { $line }, column { $column }
 ui-incomplete = Not all four steps are answered yet
 
 ui-also = Also in the build

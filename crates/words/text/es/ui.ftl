@@ -146,7 +146,6 @@ ui-more-problems = { $count ->
 }
 ui-standing = Condición
 
-ui-line-column = línea { $line }, columna { $column }
 ui-incomplete = Aún faltan pasos por responder
 
 ui-also = También en el conjunto

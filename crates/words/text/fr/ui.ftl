@@ -146,7 +146,6 @@ ui-more-problems = { $count ->
 }
 ui-standing = Statut
 
-ui-line-column = ligne { $line }, colonne { $column }
 ui-incomplete = Toutes les étapes ne sont pas encore choisies
 
 ui-also = Aussi dans l’ensemble

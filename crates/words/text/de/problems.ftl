@@ -1,0 +1,173 @@
+problem-line-column = Zeile { $line }, Spalte { $column }
+problem-cell = { $table }, Zeile { $row }{ $column ->
+    [none] {""}
+   *[other] , Spalte { $column }
+}
+problem-suggestion = Ist „{ $suggestion }“ gemeint?
+
+sort-value = ein Wert
+sort-null = null
+sort-flag = true oder false
+sort-number = eine Zahl
+sort-whole-number = eine ganze Zahl
+sort-number-or-stated = eine Zahl oder ein Datensatz mit value, plus_minus und source
+sort-text = Text
+sort-list = eine Liste
+sort-record = ein Datensatz
+sort-word-or-record = ein Wort oder ein Datensatz
+sort-field-name = ein Feldname in doppelten Anführungszeichen
+sort-colon = ein Doppelpunkt
+sort-comma-or-close-bracket = ein Komma oder ]
+sort-comma-or-close-brace = ein Komma oder {"}"}
+
+problem-not-text = Das ist kein UTF-8-Text: Byte { $byte } gehört zu keinem Zeichen.
+    .mend = Die Datei als UTF-8 speichern.
+problem-syntax = Das ist kein JSON; gefunden: { $found ->
+    [end-of-file] das Ende der Datei
+   *[other] „{ $found }“
+}, erwartet: { $expected }.
+    .mend = Hier die Satzzeichen berichtigen; JSON kennt keine Kommentare und kein Komma vor einer schließenden Klammer.
+problem-too-large = Die Datei hat { $found } Bytes; gelesen werden höchstens { $greatest }.
+    .mend = Den Katalog auf mehrere aufteilen.
+problem-too-many-values = Die Datei enthält mehr als { $greatest } Werte.
+    .mend = Den Katalog auf mehrere aufteilen.
+problem-too-deep = Listen und Datensätze sind mehr als { $greatest } Stufen tief verschachtelt.
+    .mend = So tief braucht es kein Katalog: mit der Beschreibung des Formats vergleichen.
+problem-more-problems = Es gibt weitere Fehler; gezeigt sind die ersten { $shown }.
+    .mend = Zuerst diese beheben.
+problem-missing-format = Die Datei sagt nicht, welches Format sie hat.
+    .mend = Mit "format": { $expected } beginnen.
+problem-newer-format = Die Datei hat Format { $found }, neuer als Format { $expected }, das dieses Programm liest.
+    .mend = Eine neuere Version dieses Programms verwenden.
+problem-unknown-format = Ein Format „{ $found }“ gibt es nicht.
+    .mend = Das Format ist die Zahl { $expected }.
+problem-unknown-table = Eine Tabelle „{ $found }“ gibt es im Format nicht.
+    .mend = Entfernen oder den Namen berichtigen.
+problem-missing-table = Die Tabelle „{ $table }“ fehlt.
+    .mend = Bitte ergänzen.
+
+problem-wrong-type = Gefunden: { $found }, erwartet: { $expected }.
+    .mend = Einen Wert der erwarteten Art schreiben oder ein entbehrliches Feld weglassen.
+problem-unknown-field = Ein Feld „{ $found }“ gibt es hier nicht.
+    .mend = Möglich sind: { $expected }.
+problem-missing-field = Das Feld „{ $field }“ fehlt.
+    .mend = Bitte ergänzen.
+problem-duplicate-field = Das Feld „{ $field }“ steht zweimal da.
+    .mend = Eines davon entfernen.
+problem-unknown-word = „{ $found }“ gehört nicht zu den Wörtern, die hier stehen dürfen.
+    .mend = Möglich sind: { $expected }.
+problem-not-exactly-one = { $found ->
+    [none] Hier steht nichts; verlangt ist genau eines.
+   *[other] Hier stehen mehrere ({ $found }); verlangt ist genau eines.
+}
+    .mend = Möglich sind: { $expected }.
+problem-number-not-finite = { $found } ist keine endliche Zahl.
+    .mend = Die Zahl berichtigen oder das Feld weglassen, wenn sie nicht bekannt ist.
+problem-number-out-of-range = { $found } liegt außerhalb des Bereichs von { $least } bis { $greatest }.
+    .mend = Die Zahl berichtigen oder das Feld weglassen, wenn sie nicht bekannt ist.
+problem-number-not-whole = { $found } ist keine ganze Zahl.
+    .mend = Die Zahl berichtigen oder das Feld weglassen, wenn sie nicht bekannt ist.
+problem-unsafe-character = Der Text enthält das Zeichen { $found }; es ist unsichtbar oder kehrt die Schreibrichtung um.
+    .mend = Das Zeichen entfernen.
+problem-text-too-long = Der Text hat { $found } Bytes; erlaubt sind höchstens { $greatest }.
+    .mend = Den Text kürzen.
+problem-blank-text = Der Text ist leer.
+    .mend = Bitte ausfüllen.
+problem-empty-record = Der Datensatz sagt nichts aus.
+    .mend = Weglassen.
+problem-unknown-unit = „{ $found }“ ist hier keine bekannte Einheit.
+    .mend = Möglich sind: { $expected }.
+problem-unknown-currency = „{ $found }“ ist kein Währungscode aus drei Großbuchstaben.
+    .mend = Den Code nach ISO 4217 schreiben, etwa USD, EUR oder GBP.
+problem-bad-date = „{ $found }“ ist kein Datum wie 2014-02-01.
+    .mend = Jahr, Monat und Tag mit Bindestrichen schreiben.
+
+problem-bad-id = „{ $found }“ ist keine Kennung: Kleinbuchstaben, Ziffern und Bindestriche.
+    .mend = Anders benennen.
+problem-reserved-id = Die Kennung „{ $found }“ hat in der Herstellerliste eine eigene Bedeutung.
+    .mend = Anders benennen.
+problem-duplicate-id = Die Kennung „{ $found }“ ist schon vergeben an { $other }.
+    .mend = Anders benennen.
+problem-duplicate-part = Die Teilenummer „{ $found }“ ist schon vergeben an { $other }.
+    .mend = Für jede Teilenummer nur eine Zeile behalten.
+problem-duplicate-port = Eine andere Anschlussstelle dieses Artikels heißt „{ $found }“.
+    .mend = Anders benennen.
+problem-unknown-reference = „{ $found }“ steht nicht { $table ->
+    [items] in den Artikeltabellen
+   *[other] in der Tabelle „{ $table }“
+}.
+    .mend = Die Schreibweise berichtigen oder die Zeile ergänzen.
+problem-unknown-part = Die Teilenummer „{ $found }“ steht nicht in der Teiletabelle.
+    .mend = Die Schreibweise berichtigen oder die Zeile ergänzen.
+
+problem-mass-not-positive = Eine Masse von { $found } kann nicht sein: Sie muss über null liegen.
+    .mend = Die Zahl berichtigen oder das Feld weglassen, wenn sie nicht bekannt ist.
+problem-not-positive = { $found } kann nicht sein: Der Wert muss über null liegen.
+    .mend = Die Zahl berichtigen oder das Feld weglassen, wenn sie nicht bekannt ist.
+problem-negative = { $found } kann nicht sein: Der Wert darf nicht unter null liegen.
+    .mend = Die Zahl berichtigen oder das Feld weglassen, wenn sie nicht bekannt ist.
+problem-range-upside-down = Der Bereich ist verkehrt herum: Er endet bei { $greatest }, unter seinem Anfang bei { $least }.
+    .mend = Beide vertauschen oder den falschen Wert berichtigen.
+problem-outside-own-range = { $found } liegt außerhalb des eigenen Bereichs von { $least } bis { $greatest }.
+    .mend = Die Zahl berichtigen oder das Feld weglassen, wenn sie nicht bekannt ist.
+problem-share-out-of-range = Ein Anteil von { $found } kann nicht sein: Er liegt zwischen 0 und 1.
+    .mend = Die Zahl berichtigen oder das Feld weglassen, wenn sie nicht bekannt ist.
+problem-price-too-fine = Der Preis { $found } ist feiner als Hundertstel und wird gerundet.
+    .mend = Selbst runden.
+problem-sleeve-inside-out = Der Innendurchmesser { $inner } der Hülse ist nicht kleiner als ihr Außendurchmesser { $outer }.
+    .mend = Die beiden Durchmesser vertauschen.
+
+problem-no-holes = Das Lochbild hat keine Löcher.
+    .mend = Ergänzen oder die Anschlussstelle weglassen, wenn sie nicht bekannt sind.
+problem-too-many-holes = Das Lochbild hat { $found } Löcher; erlaubt sind höchstens { $greatest }.
+    .mend = Löcher weglassen, die keine Schraube der Verbindung nutzt.
+problem-holes-coincide = Die Löcher { $first } und { $second } liegen an derselben Stelle.
+    .mend = Eines entfernen oder seine Lage berichtigen.
+problem-more-bolts-than-holes = Mehr Schrauben verlangt als Löcher vorhanden: { $required } Schrauben, { $holes } Löcher.
+    .mend = Die Anzahl berichtigen oder die Löcher ergänzen.
+problem-no-points = Die Anschlussstelle mit Bolzen hat keine Punkte.
+    .mend = Ergänzen oder die Anschlussstelle weglassen, wenn sie nicht bekannt sind.
+problem-pose-not-square = Eine Fläche mit Blickrichtung „{ $faces }“ kann nicht „{ $up }“ als Richtung nach oben haben.
+    .mend = Eine Richtung nach oben wählen, die im rechten Winkel zur Blickrichtung der Fläche steht.
+problem-pose-missing = Die Anschlussstelle sagt nicht, wo sie liegt; nach ihr lässt sich nichts anordnen.
+    .mend = Die Lage (pose) ergänzen.
+problem-kind-not-of-role = Eine Anschlussstelle der Art „{ $kind }“ kann nicht als „{ $role }“ dienen.
+    .mend = Möglich sind: { $expected }.
+problem-machine-carried = Eine Maschine wird von nichts getragen.
+    .mend = Als Ende (end) der Anschlussstelle "carrier" eintragen.
+problem-adapter-leads-nowhere = Der Adapter führt nicht von einer Anschlussstelle zu einer anderen.
+    .mend = Ihm eine getragene und eine tragende Anschlussstelle geben oder eine Hülse.
+problem-mount-without-port = Das Anbaugerät hat keine Anschlussstelle, an der es getragen wird ({ $mount }).
+    .mend = Eine getragene Anschlussstelle dieser Rolle ergänzen oder den Anbau (mount) berichtigen.
+
+problem-path-unreadable = Die Pfaddaten sind nicht lesbar: „{ $found }“.
+    .mend = Die Befehle M L H V C Q A Z verwenden, als ersten ein M.
+problem-path-out-of-range = Die Pfaddaten enthalten eine Koordinate über { $greatest } hinaus.
+    .mend = Die Koordinate berichtigen.
+problem-path-curved = Eine Unterseite besteht aus geraden Strecken; diese hat Bögen.
+    .mend = Nur M, L, H, V und Z verwenden.
+problem-outline-crosses-itself = Der Umriss von „{ $shape }“ kreuzt sich selbst bei ({ $x }, { $y }).
+    .mend = Die Punkte der Reihe nach um den Umriss ordnen.
+problem-outline-too-detailed = Die Umrisse sind ab „{ $shape }“ zu fein, um geprüft zu werden.
+    .mend = Mit weniger Punkten zeichnen.
+problem-centre-of-gravity-outside = Der Schwerpunkt ({ $x }, { $y }) liegt in der { $view ->
+    [side] Seitenansicht
+   *[plan] Draufsicht
+} außerhalb des Umrisses.
+    .mend = Den Schwerpunkt berichtigen oder zeichnen, was am Umriss fehlt.
+problem-carrier-without-arm = Die Form „{ $shape }“ bewegt sich mit „{ $carrier }“, aber der Artikel hat keinen Baggerarm.
+    .mend = Den Baggerarm ergänzen oder die Form sich mit dem Artikel bewegen lassen.
+
+problem-lineage-circle = Die Teile ersetzen einander im Kreis: { $chain }.
+    .mend = Den falschen Vermerk entfernen.
+problem-lineage-contradictory = Dass { $by } das Teil { $part } ersetzt, ist einmal in beide Richtungen und einmal nur vorwärts vermerkt; der andere Vermerk ist { $other }.
+    .mend = Den falschen Vermerk entfernen.
+problem-replaced-by-nothing = Das Teil wird durch nichts ersetzt.
+    .mend = Nennen, was es ersetzt, oder "replaced" weglassen.
+
+problem-set-names-nothing = Die Zusammenstellung nennt keinen Artikel.
+    .mend = Mindestens einen Artikel mit seiner Kennung nennen.
+problem-duplicate-set = Die Zusammenstellung ist schon aufgeführt, bei { $other }.
+    .mend = Eines davon entfernen.
+problem-listed-cannot-mate = Die Zusammenstellung ist aufgeführt, aber nach den Maßen ihrer Anschlussstellen kann „{ $a }“ das Teil „{ $b }“ nicht tragen ({ $role }).
+    .mend = Beide Anschlussstellen mit den Zeichnungen vergleichen; eines der Maße oder die Liste stimmt nicht.

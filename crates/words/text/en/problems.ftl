@@ -1,0 +1,176 @@
+### What is wrong with a catalogue, for those who keep it: a sentence for each code, and what mends it.
+### What a file holds is shown as it is written there.
+
+problem-line-column = line { $line }, column { $column }
+problem-cell = { $table }, row { $row }{ $column ->
+    [none] {""}
+   *[other] , column { $column }
+}
+problem-suggestion = Did you mean “{ $suggestion }”?
+
+sort-value = a value
+sort-null = null
+sort-flag = true or false
+sort-number = a number
+sort-whole-number = a whole number
+sort-number-or-stated = a number, or a record with value, plus_minus and source
+sort-text = text
+sort-list = a list
+sort-record = a record
+sort-word-or-record = a word or a record
+sort-field-name = a field's name in double quotes
+sort-colon = a colon
+sort-comma-or-close-bracket = a comma or ]
+sort-comma-or-close-brace = a comma or {"}"}
+
+problem-not-text = This is not UTF-8 text: byte { $byte } belongs to no character.
+    .mend = Save the file as UTF-8.
+problem-syntax = This is not JSON: found { $found ->
+    [end-of-file] the end of the file
+   *[other] “{ $found }”
+}, expected { $expected }.
+    .mend = Mend the punctuation here; JSON has no comments and no comma before a closing bracket.
+problem-too-large = The file has { $found } bytes; the most that is read is { $greatest }.
+    .mend = Split the catalogue into several.
+problem-too-many-values = The file holds more than { $greatest } values.
+    .mend = Split the catalogue into several.
+problem-too-deep = Lists and records are nested more than { $greatest } deep.
+    .mend = A catalogue needs no such nesting: compare with the format's description.
+problem-more-problems = There are more problems; the first { $shown } are shown.
+    .mend = Mend these first.
+problem-missing-format = The file does not say which format it is in.
+    .mend = Begin with "format": { $expected }.
+problem-newer-format = The file is in format { $found }, newer than format { $expected } that this program reads.
+    .mend = Use a newer version of this program.
+problem-unknown-format = There is no format “{ $found }”.
+    .mend = The format is the number { $expected }.
+problem-unknown-table = There is no table “{ $found }” in the format.
+    .mend = Remove it, or correct its name.
+problem-missing-table = The table “{ $table }” is missing.
+    .mend = Add it.
+
+problem-wrong-type = Found { $found }, expected { $expected }.
+    .mend = Write a value of the expected sort, or leave an optional field out.
+problem-unknown-field = There is no field “{ $found }” here.
+    .mend = There are: { $expected }.
+problem-missing-field = The field “{ $field }” is missing.
+    .mend = Add it.
+problem-duplicate-field = The field “{ $field }” stands twice.
+    .mend = Remove one.
+problem-unknown-word = “{ $found }” is not one of the words that may stand here.
+    .mend = There are: { $expected }.
+problem-not-exactly-one = { $found ->
+    [none] Nothing stands here; exactly one is wanted.
+   *[other] Several stand here ({ $found }); exactly one is wanted.
+}
+    .mend = There are: { $expected }.
+problem-number-not-finite = { $found } is not a finite number.
+    .mend = Correct the number, or leave the field out if it is not known.
+problem-number-out-of-range = { $found } is out of range: from { $least } to { $greatest }.
+    .mend = Correct the number, or leave the field out if it is not known.
+problem-number-not-whole = { $found } is not a whole number.
+    .mend = Correct the number, or leave the field out if it is not known.
+problem-unsafe-character = The text has the character { $found }, which is invisible or turns text round.
+    .mend = Remove the character.
+problem-text-too-long = The text has { $found } bytes; the most is { $greatest }.
+    .mend = Shorten the text.
+problem-blank-text = The text is empty.
+    .mend = Fill it in.
+problem-empty-record = The record says nothing.
+    .mend = Leave it out.
+problem-unknown-unit = “{ $found }” is not a unit that is known here.
+    .mend = There are: { $expected }.
+problem-unknown-currency = “{ $found }” is not a currency code of three capital letters.
+    .mend = Write the code of ISO 4217, such as USD, EUR or GBP.
+problem-bad-date = “{ $found }” is not a date like 2014-02-01.
+    .mend = Write year, month and day with hyphens.
+
+problem-bad-id = “{ $found }” is not an id: lower-case letters, digits and hyphens.
+    .mend = Give it another.
+problem-reserved-id = The id “{ $found }” has a meaning of its own in the guide.
+    .mend = Give it another.
+problem-duplicate-id = The id “{ $found }” is taken by { $other }.
+    .mend = Give it another.
+problem-duplicate-part = The part number “{ $found }” is taken by { $other }.
+    .mend = Keep one row for each part number.
+problem-duplicate-port = Another port of this item is called “{ $found }”.
+    .mend = Give it another.
+problem-unknown-reference = There is no “{ $found }” in the table of { $table ->
+    [items] items
+   *[other] { $table }
+}.
+    .mend = Correct the spelling, or add the row.
+problem-unknown-part = Part number “{ $found }” is not in the table of parts.
+    .mend = Correct the spelling, or add the row.
+
+problem-mass-not-positive = A mass of { $found } cannot be: it has to be above zero.
+    .mend = Correct the number, or leave the field out if it is not known.
+problem-not-positive = { $found } cannot be: it has to be above zero.
+    .mend = Correct the number, or leave the field out if it is not known.
+problem-negative = { $found } cannot be: it has to be zero or more.
+    .mend = Correct the number, or leave the field out if it is not known.
+problem-range-upside-down = The range is upside down: it ends at { $greatest }, below its start at { $least }.
+    .mend = Exchange the two, or correct the wrong one.
+problem-outside-own-range = { $found } is outside its own range, from { $least } to { $greatest }.
+    .mend = Correct the number, or leave the field out if it is not known.
+problem-share-out-of-range = A share of { $found } cannot be: it lies between 0 and 1.
+    .mend = Correct the number, or leave the field out if it is not known.
+problem-price-too-fine = The price { $found } is finer than hundredths and is rounded.
+    .mend = Round it yourself.
+problem-sleeve-inside-out = The sleeve's inner diameter { $inner } is not less than its outer diameter { $outer }.
+    .mend = Exchange the two diameters.
+
+problem-no-holes = The bolt pattern has no holes.
+    .mend = Add them, or leave the port out if they are not known.
+problem-too-many-holes = The bolt pattern has { $found } holes; the most is { $greatest }.
+    .mend = Leave out holes that no bolt of the joint uses.
+problem-holes-coincide = Holes { $first } and { $second } are at the same place.
+    .mend = Remove one, or correct its place.
+problem-more-bolts-than-holes = { $required } bolts are required, but there are { $holes } holes.
+    .mend = Correct the number, or add the holes.
+problem-no-points = The pinned port has no points.
+    .mend = Add them, or leave the port out if they are not known.
+problem-pose-not-square = A face that looks { $faces } cannot have its up direction { $up }.
+    .mend = Choose an up direction at a right angle to the way the face looks.
+problem-pose-missing = The port does not say where it is, so nothing can be placed by it.
+    .mend = Add the pose.
+problem-kind-not-of-role = A port of kind “{ $kind }” cannot serve as “{ $role }”.
+    .mend = There are: { $expected }.
+problem-machine-carried = Nothing carries a machine.
+    .mend = Make the port's end "carrier".
+problem-adapter-leads-nowhere = The adapter does not lead from one port to another.
+    .mend = Give it a carried and a carrier port, or a sleeve.
+problem-mount-without-port = The implement has no port to be mounted by ({ $mount }).
+    .mend = Add a carried port of that role, or correct the mount.
+
+problem-path-unreadable = The path data cannot be read: “{ $found }”.
+    .mend = Use the commands M L H V C Q A Z, the first an M.
+problem-path-out-of-range = The path data has a coordinate beyond { $greatest }.
+    .mend = Correct the coordinate.
+problem-path-curved = An underside is made of straight lines; this one curves.
+    .mend = Use M, L, H, V and Z only.
+problem-outline-crosses-itself = The outline of “{ $shape }” crosses itself at ({ $x }, { $y }).
+    .mend = Bring its points into order round the outline.
+problem-outline-too-detailed = The outlines have too much detail to be checked, from “{ $shape }” on.
+    .mend = Draw it with fewer points.
+problem-centre-of-gravity-outside = The centre of gravity ({ $x }, { $y }) lies outside the outline in the { $view ->
+    [side] side
+   *[plan] plan
+} view.
+    .mend = Correct the centre of gravity, or draw what is missing of the outline.
+problem-carrier-without-arm = The shape “{ $shape }” moves with the { $carrier }, but the item has no digging arm.
+    .mend = Add the arm, or let the shape move with the item.
+
+problem-lineage-circle = The parts replace each other in a circle: { $chain }.
+    .mend = Remove the record that is wrong.
+problem-lineage-contradictory = That { $by } replaced { $part } is recorded as both ways and as forward only; the other record is { $other }.
+    .mend = Remove the record that is wrong.
+problem-replaced-by-nothing = The part is replaced by nothing.
+    .mend = Name what replaces it, or leave "replaced" out.
+
+problem-set-names-nothing = The set names no item.
+    .mend = Name at least one item by its id.
+problem-duplicate-set = The set is listed already, at { $other }.
+    .mend = Remove one.
+problem-listed-cannot-mate = The set is listed, but “{ $a }” cannot carry “{ $b }” at the { $role } by the dimensions of their ports.
+    .mend = Compare both ports with the drawings; one of the dimensions or the listing is wrong.

@@ -1,0 +1,173 @@
+problem-line-column = línea { $line }, columna { $column }
+problem-cell = { $table }, fila { $row }{ $column ->
+    [none] {""}
+   *[other] , columna { $column }
+}
+problem-suggestion = ¿Quería decir «{ $suggestion }»?
+
+sort-value = un valor
+sort-null = null
+sort-flag = true o false
+sort-number = un número
+sort-whole-number = un número entero
+sort-number-or-stated = un número o un registro con value, plus_minus y source
+sort-text = texto
+sort-list = una lista
+sort-record = un registro
+sort-word-or-record = una palabra o un registro
+sort-field-name = el nombre de un campo entre comillas dobles
+sort-colon = dos puntos
+sort-comma-or-close-bracket = una coma o ]
+sort-comma-or-close-brace = una coma o {"}"}
+
+problem-not-text = Esto no es texto UTF-8: el byte { $byte } no pertenece a ningún carácter.
+    .mend = Guarde el archivo como UTF-8.
+problem-syntax = Esto no es JSON; encontrado: { $found ->
+    [end-of-file] el final del archivo
+   *[other] «{ $found }»
+}, esperado: { $expected }.
+    .mend = Corrija aquí la puntuación; JSON no admite comentarios ni una coma antes de un corchete o una llave de cierre.
+problem-too-large = El archivo tiene { $found } bytes; se leen como máximo { $greatest }.
+    .mend = Reparta el catálogo en varios.
+problem-too-many-values = El archivo contiene más de { $greatest } valores.
+    .mend = Reparta el catálogo en varios.
+problem-too-deep = Las listas y los registros están anidados a más de { $greatest } niveles.
+    .mend = Un catálogo no necesita tantos niveles: compare con la descripción del formato.
+problem-more-problems = Hay más errores; se muestran los primeros { $shown }.
+    .mend = Corrija estos primero.
+problem-missing-format = El archivo no dice en qué formato está.
+    .mend = Empiece con "format": { $expected }.
+problem-newer-format = El archivo está en el formato { $found }, más nuevo que el formato { $expected } que lee este programa.
+    .mend = Use una versión más nueva de este programa.
+problem-unknown-format = No existe el formato «{ $found }».
+    .mend = El formato es el número { $expected }.
+problem-unknown-table = No existe la tabla «{ $found }» en el formato.
+    .mend = Quítela o corrija su nombre.
+problem-missing-table = Falta la tabla «{ $table }».
+    .mend = Añada lo que falta.
+
+problem-wrong-type = Encontrado: { $found }; esperado: { $expected }.
+    .mend = Escriba un valor de la clase esperada, o deje fuera un campo opcional.
+problem-unknown-field = Aquí no existe el campo «{ $found }».
+    .mend = Los que hay: { $expected }.
+problem-missing-field = Falta el campo «{ $field }».
+    .mend = Añada lo que falta.
+problem-duplicate-field = El campo «{ $field }» aparece dos veces.
+    .mend = Quite uno de los dos.
+problem-unknown-word = «{ $found }» no es una de las palabras que pueden estar aquí.
+    .mend = Las que hay: { $expected }.
+problem-not-exactly-one = { $found ->
+    [none] Aquí no hay nada; se pide exactamente uno.
+   *[other] Aquí hay varios ({ $found }); se pide exactamente uno.
+}
+    .mend = Los que hay: { $expected }.
+problem-number-not-finite = { $found } no es un número finito.
+    .mend = Corrija el número, o deje fuera el campo si no se conoce.
+problem-number-out-of-range = { $found } está fuera del intervalo de { $least } a { $greatest }.
+    .mend = Corrija el número, o deje fuera el campo si no se conoce.
+problem-number-not-whole = { $found } no es un número entero.
+    .mend = Corrija el número, o deje fuera el campo si no se conoce.
+problem-unsafe-character = El texto tiene el carácter { $found }, que es invisible o invierte el sentido del texto.
+    .mend = Quite el carácter.
+problem-text-too-long = El texto tiene { $found } bytes; el máximo es { $greatest }.
+    .mend = Acorte el texto.
+problem-blank-text = El texto está vacío.
+    .mend = Rellénelo.
+problem-empty-record = El registro no dice nada.
+    .mend = Déjelo fuera.
+problem-unknown-unit = «{ $found }» no es una unidad conocida aquí.
+    .mend = Las que hay: { $expected }.
+problem-unknown-currency = «{ $found }» no es un código de moneda de tres letras mayúsculas.
+    .mend = Escriba el código de ISO 4217, por ejemplo USD, EUR o GBP.
+problem-bad-date = «{ $found }» no es una fecha como 2014-02-01.
+    .mend = Escriba año, mes y día con guiones.
+
+problem-bad-id = «{ $found }» no es un identificador: letras minúsculas, cifras y guiones.
+    .mend = Dele otro.
+problem-reserved-id = El identificador «{ $found }» tiene un sentido propio en la guía.
+    .mend = Dele otro.
+problem-duplicate-id = El identificador «{ $found }» ya lo tiene { $other }.
+    .mend = Dele otro.
+problem-duplicate-part = La referencia «{ $found }» ya la tiene { $other }.
+    .mend = Deje una sola fila por referencia.
+problem-duplicate-port = Otra conexión de este artículo tiene el nombre «{ $found }».
+    .mend = Dele otro.
+problem-unknown-reference = «{ $found }» no está { $table ->
+    [items] en las tablas de artículos
+   *[other] en la tabla «{ $table }»
+}.
+    .mend = Corrija la escritura o añada la fila.
+problem-unknown-part = La referencia «{ $found }» no está en la tabla de piezas.
+    .mend = Corrija la escritura o añada la fila.
+
+problem-mass-not-positive = Una masa de { $found } no puede ser: tiene que ser mayor que cero.
+    .mend = Corrija el número, o deje fuera el campo si no se conoce.
+problem-not-positive = { $found } no puede ser: tiene que ser mayor que cero.
+    .mend = Corrija el número, o deje fuera el campo si no se conoce.
+problem-negative = { $found } no puede ser: tiene que ser cero o más.
+    .mend = Corrija el número, o deje fuera el campo si no se conoce.
+problem-range-upside-down = El intervalo está al revés: termina en { $greatest }, por debajo de su comienzo en { $least }.
+    .mend = Intercambie los dos o corrija el equivocado.
+problem-outside-own-range = { $found } está fuera de su propio intervalo, de { $least } a { $greatest }.
+    .mend = Corrija el número, o deje fuera el campo si no se conoce.
+problem-share-out-of-range = Una proporción de { $found } no puede ser: está entre 0 y 1.
+    .mend = Corrija el número, o deje fuera el campo si no se conoce.
+problem-price-too-fine = El precio { $found } es más fino que centésimas y se redondea.
+    .mend = Redondéelo usted.
+problem-sleeve-inside-out = El diámetro interior { $inner } del casquillo no es menor que su diámetro exterior { $outer }.
+    .mend = Intercambie los dos diámetros.
+
+problem-no-holes = El patrón de agujeros no tiene agujeros.
+    .mend = Añádalos, o deje fuera la conexión si no se conocen.
+problem-too-many-holes = El patrón de agujeros tiene { $found } agujeros; el máximo es { $greatest }.
+    .mend = Deje fuera los agujeros que no usa ningún tornillo de la unión.
+problem-holes-coincide = Los agujeros { $first } y { $second } están en el mismo sitio.
+    .mend = Quite uno o corrija su posición.
+problem-more-bolts-than-holes = Se piden más tornillos que agujeros hay: { $required } tornillos, { $holes } agujeros.
+    .mend = Corrija el número o añada los agujeros.
+problem-no-points = La conexión de bulones no tiene puntos.
+    .mend = Añádalos, o deje fuera la conexión si no se conocen.
+problem-pose-not-square = Una cara que mira hacia «{ $faces }» no puede tener «{ $up }» como sentido hacia arriba.
+    .mend = Elija un sentido hacia arriba en ángulo recto con el sentido en que mira la cara.
+problem-pose-missing = La conexión no dice dónde está, así que no se puede colocar nada por ella.
+    .mend = Añada la posición (pose).
+problem-kind-not-of-role = Una conexión de la clase «{ $kind }» no puede servir de «{ $role }».
+    .mend = Las que hay: { $expected }.
+problem-machine-carried = A una máquina no la lleva nada.
+    .mend = Ponga "carrier" como extremo (end) de la conexión.
+problem-adapter-leads-nowhere = El adaptador no lleva de una conexión a otra.
+    .mend = Dele una conexión llevada y otra que lleve, o un casquillo.
+problem-mount-without-port = El implemento no tiene conexión por la que montarse ({ $mount }).
+    .mend = Añada una conexión llevada de esa función, o corrija el montaje (mount).
+
+problem-path-unreadable = No se pueden leer los datos del trazo: «{ $found }».
+    .mend = Use las órdenes M L H V C Q A Z; la primera, una M.
+problem-path-out-of-range = Los datos del trazo tienen una coordenada más allá de { $greatest }.
+    .mend = Corrija la coordenada.
+problem-path-curved = Una cara inferior se hace de líneas rectas; esta tiene curvas.
+    .mend = Use solo M, L, H, V y Z.
+problem-outline-crosses-itself = El contorno de «{ $shape }» se cruza consigo mismo en ({ $x }, { $y }).
+    .mend = Ponga sus puntos en orden alrededor del contorno.
+problem-outline-too-detailed = Los contornos tienen demasiado detalle para comprobarlos, desde «{ $shape }» en adelante.
+    .mend = Dibújelo con menos puntos.
+problem-centre-of-gravity-outside = El centro de gravedad ({ $x }, { $y }) queda fuera del contorno en la vista { $view ->
+    [side] lateral
+   *[plan] en planta
+}.
+    .mend = Corrija el centro de gravedad, o dibuje lo que falta del contorno.
+problem-carrier-without-arm = La forma «{ $shape }» se mueve con «{ $carrier }», pero el artículo no tiene brazo excavador.
+    .mend = Añada el brazo, o haga que la forma se mueva con el artículo.
+
+problem-lineage-circle = Las piezas se sustituyen unas a otras en círculo: { $chain }.
+    .mend = Quite el registro equivocado.
+problem-lineage-contradictory = Que { $by } sustituyó a { $part } consta en ambos sentidos y también solo hacia delante; el otro registro es { $other }.
+    .mend = Quite el registro equivocado.
+problem-replaced-by-nothing = La pieza no la sustituye nada.
+    .mend = Nombre lo que la sustituye, o deje fuera "replaced".
+
+problem-set-names-nothing = El conjunto no nombra ningún artículo.
+    .mend = Nombre al menos un artículo por su identificador.
+problem-duplicate-set = El conjunto ya está en la guía, en { $other }.
+    .mend = Quite uno de los dos.
+problem-listed-cannot-mate = El conjunto está en la guía, pero por las medidas de sus conexiones «{ $a }» no puede llevar «{ $b }» ({ $role }).
+    .mend = Compare ambas conexiones con los planos; una de las medidas o la guía está mal.

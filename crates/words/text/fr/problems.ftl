@@ -1,0 +1,173 @@
+problem-line-column = ligne { $line }, colonne { $column }
+problem-cell = { $table }, ligne { $row }{ $column ->
+    [none] {""}
+   *[other] , colonne { $column }
+}
+problem-suggestion = Vouliez-vous dire « { $suggestion } » ?
+
+sort-value = une valeur
+sort-null = null
+sort-flag = true ou false
+sort-number = un nombre
+sort-whole-number = un nombre entier
+sort-number-or-stated = un nombre, ou un enregistrement avec value, plus_minus et source
+sort-text = du texte
+sort-list = une liste
+sort-record = un enregistrement
+sort-word-or-record = un mot ou un enregistrement
+sort-field-name = le nom d’un champ entre guillemets droits doubles
+sort-colon = un deux-points
+sort-comma-or-close-bracket = une virgule ou ]
+sort-comma-or-close-brace = une virgule ou {"}"}
+
+problem-not-text = Ce n’est pas du texte UTF-8 : l’octet { $byte } n’appartient à aucun caractère.
+    .mend = Enregistrez le fichier en UTF-8.
+problem-syntax = Ce n’est pas du JSON ; trouvé : { $found ->
+    [end-of-file] la fin du fichier
+   *[other] « { $found } »
+}, attendu : { $expected }.
+    .mend = Corrigez ici la ponctuation ; JSON n’admet ni commentaire ni virgule avant un crochet fermant ou une accolade fermante.
+problem-too-large = Le fichier a { $found } octets ; on en lit { $greatest } au plus.
+    .mend = Répartissez le catalogue en plusieurs.
+problem-too-many-values = Le fichier contient plus de { $greatest } valeurs.
+    .mend = Répartissez le catalogue en plusieurs.
+problem-too-deep = Listes et enregistrements sont imbriqués sur plus de { $greatest } niveaux.
+    .mend = Un catalogue n’en demande pas tant : comparez avec la description du format.
+problem-more-problems = Il y a d’autres erreurs ; les { $shown } premières sont affichées.
+    .mend = Corrigez d’abord celles-ci.
+problem-missing-format = Le fichier ne dit pas dans quel format il est.
+    .mend = Commencez par "format": { $expected }.
+problem-newer-format = Le fichier est au format { $found }, plus récent que le format { $expected } que lit ce programme.
+    .mend = Utilisez une version plus récente de ce programme.
+problem-unknown-format = Il n’y a pas de format « { $found } ».
+    .mend = Le format est le nombre { $expected }.
+problem-unknown-table = Il n’y a pas de table « { $found } » dans le format.
+    .mend = Retirez-la, ou corrigez son nom.
+problem-missing-table = La table « { $table } » manque.
+    .mend = Ajoutez ce qui manque.
+
+problem-wrong-type = Trouvé : { $found } ; attendu : { $expected }.
+    .mend = Écrivez une valeur de la sorte attendue, ou laissez de côté un champ facultatif.
+problem-unknown-field = Il n’y a pas de champ « { $found } » ici.
+    .mend = Il y a : { $expected }.
+problem-missing-field = Le champ « { $field } » manque.
+    .mend = Ajoutez ce qui manque.
+problem-duplicate-field = Le champ « { $field } » figure deux fois.
+    .mend = Retirez l’un des deux.
+problem-unknown-word = « { $found } » n’est pas un des mots qui peuvent figurer ici.
+    .mend = Il y a : { $expected }.
+problem-not-exactly-one = { $found ->
+    [none] Il n’y a rien ici ; il en faut exactement un.
+   *[other] Il y en a plusieurs ici ({ $found }) ; il en faut exactement un.
+}
+    .mend = Il y a : { $expected }.
+problem-number-not-finite = { $found } n’est pas un nombre fini.
+    .mend = Corrigez le nombre, ou laissez le champ de côté s’il n’est pas connu.
+problem-number-out-of-range = { $found } sort des limites, de { $least } à { $greatest }.
+    .mend = Corrigez le nombre, ou laissez le champ de côté s’il n’est pas connu.
+problem-number-not-whole = { $found } n’est pas un nombre entier.
+    .mend = Corrigez le nombre, ou laissez le champ de côté s’il n’est pas connu.
+problem-unsafe-character = Le texte contient le caractère { $found }, qui est invisible ou inverse le sens du texte.
+    .mend = Retirez le caractère.
+problem-text-too-long = Le texte a { $found } octets ; le maximum est { $greatest }.
+    .mend = Raccourcissez le texte.
+problem-blank-text = Le texte est vide.
+    .mend = Remplissez-le.
+problem-empty-record = L’enregistrement ne dit rien.
+    .mend = Laissez-le de côté.
+problem-unknown-unit = « { $found } » n’est pas une unité connue ici.
+    .mend = Il y a : { $expected }.
+problem-unknown-currency = « { $found } » n’est pas un code de monnaie de trois majuscules.
+    .mend = Écrivez le code de l’ISO 4217, par exemple USD, EUR ou GBP.
+problem-bad-date = « { $found } » n’est pas une date comme 2014-02-01.
+    .mend = Écrivez année, mois et jour avec des traits d’union.
+
+problem-bad-id = « { $found } » n’est pas un identifiant : minuscules, chiffres et traits d’union.
+    .mend = Donnez-en un autre.
+problem-reserved-id = L’identifiant « { $found } » a un sens propre dans le guide.
+    .mend = Donnez-en un autre.
+problem-duplicate-id = L’identifiant « { $found } » est déjà pris par { $other }.
+    .mend = Donnez-en un autre.
+problem-duplicate-part = La référence « { $found } » est déjà prise par { $other }.
+    .mend = Gardez une seule ligne par référence.
+problem-duplicate-port = Une autre connexion de cet article porte le nom « { $found } ».
+    .mend = Donnez-en un autre.
+problem-unknown-reference = « { $found } » n’est pas { $table ->
+    [items] dans les tables d’articles
+   *[other] dans la table « { $table } »
+}.
+    .mend = Corrigez l’orthographe, ou ajoutez la ligne.
+problem-unknown-part = La référence « { $found } » n’est pas dans la table des pièces.
+    .mend = Corrigez l’orthographe, ou ajoutez la ligne.
+
+problem-mass-not-positive = Une masse de { $found } est impossible : elle doit être supérieure à zéro.
+    .mend = Corrigez le nombre, ou laissez le champ de côté s’il n’est pas connu.
+problem-not-positive = { $found } est impossible : il faut plus que zéro.
+    .mend = Corrigez le nombre, ou laissez le champ de côté s’il n’est pas connu.
+problem-negative = { $found } est impossible : il faut zéro ou plus.
+    .mend = Corrigez le nombre, ou laissez le champ de côté s’il n’est pas connu.
+problem-range-upside-down = L’intervalle est à l’envers : il finit à { $greatest }, en dessous de son début à { $least }.
+    .mend = Échangez les deux, ou corrigez celui qui est faux.
+problem-outside-own-range = { $found } sort de son propre intervalle, de { $least } à { $greatest }.
+    .mend = Corrigez le nombre, ou laissez le champ de côté s’il n’est pas connu.
+problem-share-out-of-range = Une part de { $found } est impossible : elle est entre 0 et 1.
+    .mend = Corrigez le nombre, ou laissez le champ de côté s’il n’est pas connu.
+problem-price-too-fine = Le prix { $found } est plus fin que le centième et sera arrondi.
+    .mend = Arrondissez-le vous-même.
+problem-sleeve-inside-out = Le diamètre intérieur { $inner } de la bague n’est pas inférieur à son diamètre extérieur { $outer }.
+    .mend = Échangez les deux diamètres.
+
+problem-no-holes = Le plan de perçage n’a pas de trous.
+    .mend = Ajoutez-les, ou laissez la connexion de côté s’ils ne sont pas connus.
+problem-too-many-holes = Le plan de perçage a { $found } trous ; le maximum est { $greatest }.
+    .mend = Laissez de côté les trous qu’aucun boulon de la liaison n’utilise.
+problem-holes-coincide = Les trous { $first } et { $second } sont au même endroit.
+    .mend = Retirez-en un, ou corrigez sa position.
+problem-more-bolts-than-holes = Il est demandé plus de boulons qu’il n’y a de trous : boulons { $required }, trous { $holes }.
+    .mend = Corrigez le nombre, ou ajoutez les trous.
+problem-no-points = La connexion à axes n’a pas de points.
+    .mend = Ajoutez-les, ou laissez la connexion de côté s’ils ne sont pas connus.
+problem-pose-not-square = Une face tournée vers « { $faces } » ne peut pas avoir « { $up } » comme sens vers le haut.
+    .mend = Choisissez un sens vers le haut à angle droit de celui où la face est tournée.
+problem-pose-missing = La connexion ne dit pas où elle est ; on ne peut donc rien placer par elle.
+    .mend = Ajoutez la position (pose).
+problem-kind-not-of-role = Une connexion de type « { $kind } » ne peut pas servir de « { $role } ».
+    .mend = Il y a : { $expected }.
+problem-machine-carried = Rien ne porte une machine.
+    .mend = Mettez "carrier" comme bout (end) de la connexion.
+problem-adapter-leads-nowhere = L’adaptateur ne mène pas d’une connexion à une autre.
+    .mend = Donnez-lui une connexion portée et une qui porte, ou une bague.
+problem-mount-without-port = L’outil n’a pas de connexion par laquelle se monter ({ $mount }).
+    .mend = Ajoutez une connexion portée de ce rôle, ou corrigez le montage (mount).
+
+problem-path-unreadable = Les données du tracé sont illisibles : « { $found } ».
+    .mend = Utilisez les commandes M L H V C Q A Z, la première un M.
+problem-path-out-of-range = Les données du tracé ont une coordonnée au-delà de { $greatest }.
+    .mend = Corrigez la coordonnée.
+problem-path-curved = Un dessous est fait de lignes droites ; celui-ci a des courbes.
+    .mend = N’utilisez que M, L, H, V et Z.
+problem-outline-crosses-itself = Le contour de « { $shape } » se croise lui-même en ({ $x }, { $y }).
+    .mend = Mettez ses points en ordre autour du contour.
+problem-outline-too-detailed = Les contours sont trop détaillés pour être vérifiés, à partir de « { $shape } ».
+    .mend = Dessinez-le avec moins de points.
+problem-centre-of-gravity-outside = Le centre de gravité ({ $x }, { $y }) est hors du contour dans la vue de { $view ->
+    [side] côté
+   *[plan] dessus
+}.
+    .mend = Corrigez le centre de gravité, ou dessinez ce qui manque du contour.
+problem-carrier-without-arm = La forme « { $shape } » bouge avec « { $carrier } », mais l’article n’a pas de bras de pelle.
+    .mend = Ajoutez le bras, ou laissez la forme bouger avec l’article.
+
+problem-lineage-circle = Les pièces se remplacent en cercle : { $chain }.
+    .mend = Retirez la fiche qui est fausse.
+problem-lineage-contradictory = Que { $by } a remplacé { $part } est noté dans les deux sens et aussi vers l’avant seulement ; l’autre fiche est { $other }.
+    .mend = Retirez la fiche qui est fausse.
+problem-replaced-by-nothing = La pièce n’est remplacée par rien.
+    .mend = Nommez ce qui la remplace, ou laissez "replaced" de côté.
+
+problem-set-names-nothing = L’ensemble ne nomme aucun article.
+    .mend = Nommez au moins un article par son identifiant.
+problem-duplicate-set = L’ensemble est déjà au guide, en { $other }.
+    .mend = Retirez l’un des deux.
+problem-listed-cannot-mate = L’ensemble est au guide, mais d’après les cotes de leurs connexions « { $a } » ne peut pas porter « { $b } » ({ $role }).
+    .mend = Comparez les deux connexions avec les plans ; une des cotes ou le guide est faux.
