@@ -70,7 +70,8 @@ macro_rules! findings {
     ($( $name:ident: $code:literal, $turn:expr, $told:literal, $says:literal $(, unless $unless:expr)?; )+) => {
         /// The codes that this file tests.
         pub const CODES: &[&str] = &[$($code),+];
-        $(mod $name {
+        $(#[allow(clippy::redundant_closure, clippy::redundant_closure_for_method_calls, reason = "all cases alike")]
+        mod $name {
             #[allow(unused_imports, reason = "each case uses a part of it")]
             use super::*;
 

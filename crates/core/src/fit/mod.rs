@@ -15,6 +15,8 @@ mod footprint;
 mod found;
 mod joint;
 mod judge;
+#[cfg(test)]
+mod laws;
 mod lay;
 mod lineage;
 mod loads;

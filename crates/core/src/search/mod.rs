@@ -8,7 +8,7 @@ mod identify;
 mod reachable;
 mod remedies;
 #[cfg(test)]
-mod tests;
+pub(crate) mod tests;
 
 pub use checks::{RankedCheck, checks};
 pub use compare::{Comparison, MOST_COMPARED, Row, Sameness, compare};

@@ -233,10 +233,27 @@ pub fn samples() -> Vec<Finding> {
             .with("has", label("bolted")),
         about("front-seat-in-the-way", Subject::Operator, WontMount).with("need", mm(120.0)).with("has", mm(80.0)),
         joint("hitch-differs", Role::Hitch, WontMount).with("carrier", label("1N, 1")).with("carried", label("2")),
+        joint("hitch-dimension-misfits", Role::Hitch, WontMount)
+            .with("dimension", label("lower-pin"))
+            .with("carrier", mm(22.0))
+            .with("carried", mm(28.0))
+            .with("limit", mm(0.0))
+            .with("over", mm(6.0)),
+        joint("hitch-dimension-open", Role::Hitch, CheckFirst)
+            .with("dimension", label("span"))
+            .with("carrier", mm(683.0))
+            .with("carried", mm(684.0))
+            .with("limit", mm(1.5))
+            .with("probability", Value::Share(0.8))
+            .with("settles", mm(0.5)),
         joint("hitch-fits", Role::Hitch, BoltsUp).with("category", label("1")),
+        joint("hitch-frame-stiff", Role::Hitch, WontMount).with("carrier", label("2")).with("carried", label("2N")),
         joint("hitch-needs-bushings", Role::Hitch, BoltsUpWithWork)
             .with("carrier", label("2"))
             .with("carried", label("1")),
+        joint("hitch-other-span", Role::Hitch, BoltsUpWithWork)
+            .with("carrier", label("2"))
+            .with("carried", label("2N")),
         joint("hitch-unknown", Role::Hitch, CheckFirst).with("missing", label("category")).check(measure(
             ARM,
             "hitch pins",
@@ -393,8 +410,6 @@ pub fn samples() -> Vec<Finding> {
             .with("part", label("FR-211"))
             .with("witness", Value::Item(OTHER_FRAME))
             .with("witness-other", Value::Item(ARM)),
-        Finding { evidence: Evidence::of(Grade::None), ..joint("joint-unknown", Role::Rack, CheckFirst) }
-            .check(Check::Ask { a: FRAME, b: ARM }),
         joint("kinds-differ", Role::Rack, WontMount).with("carrier", label("hook-rack")).with("carried", label("pins")),
         about("lift-enough", Subject::Item(ARM), BoltsUp)
             .with("mass", kg(280.0))

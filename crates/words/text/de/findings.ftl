@@ -161,12 +161,27 @@ ground-overloaded = Die schwerste Achse der Maschine ist { $over } schwerer, als
 hitch-differs = Die Dreipunktanbauten sind verschieden groß; { $b } lässt sich nicht anhängen.
     .short = Dreipunktkategorien verschieden
     .workshop = Dreipunktkategorie { $carrier } an { $a }, { $carried } an { $b }: Die Bolzen sind zu dick.
+hitch-dimension-misfits = Ein Maß des Dreipunktanbaus passt nicht zu { $b }; es lässt sich nicht anhängen.
+    .short = Dreipunktmaß passt nicht
+    .workshop = { $dimension-name }: { $carrier } an { $a }, { $carried } an { $b }, { $over } zu viel.
+hitch-dimension-open = Ob { $b } an den Dreipunktanbau passt, ist nach den Maßen zu knapp, um es zu sagen.
+    .short = Dreipunktanbau zu knapp
+    .workshop = { $dimension-name }: { $carrier } an { $a }, { $carried } an { $b }; Wahrscheinlichkeit { $probability }{ $settles ->
+        [none] .
+       *[other] . Auf ±{ $settles } genau bekannt, wäre es entschieden.
+    }
 hitch-fits = Der Dreipunktanbau hat die richtige Größe.
     .short = Dreipunktkategorie passt
     .workshop = Dreipunktkategorie { $category } (ISO 730) auf beiden Seiten.
+hitch-frame-stiff = Die Haken des Schnellkuppelrahmens haben einen anderen Abstand als { $b }.
+    .short = Schnellkuppelrahmen passt nicht
+    .workshop = Dreipunktkategorie { $carrier } an { $a } mit Schnellkuppelrahmen, { $carried } an { $b }: Die Haken lassen sich nicht versetzen. Den Rahmen abnehmen.
 hitch-needs-bushings = Der Dreipunktanbau ist eine Größe größer, als { $b } braucht; Reduzierhülsen gleichen das aus.
     .short = Braucht Reduzierhülsen
     .workshop = Dreipunktkategorie { $carrier } an { $a }, { $carried } an { $b }: Reduzierhülsen einsetzen.
+hitch-other-span = Die Unterlenker müssen auf den Abstand von { $b } gestellt werden.
+    .short = Unterlenker zu verstellen
+    .workshop = Dreipunktkategorie { $carrier } an { $a }, { $carried } an { $b }: Die Bolzen sind gleich, der Abstand nicht. Unterlenker verstellen und ihre Stabilisatoren einstellen.
 hitch-unknown = Die Größe eines Dreipunktanbaus ist nicht angegeben.
     .short = Dreipunktgröße nicht angegeben
     .workshop = Dreipunktanbau von { $missing-of }: { $missing-name } nicht angegeben.
@@ -318,9 +333,6 @@ joint-replaced-part = Die Ersatzvermerke des Herstellers führen von den Teilen,
 joint-same-part = { $a } und { $b } verbinden sich über dieselben Teile wie eine Zusammenstellung, die der Hersteller aufführt.
     .short = Gleiche Teile wie aufgeführt
     .workshop = { $roles-name }: { $part } trägt auch die Verbindung von { $witness } und { $witness-other }, die der Hersteller aufführt.
-joint-unknown = Noch ist nichts bekannt, wie { $b } an { $a } kommt.
-    .short = Noch nichts bekannt
-    .workshop = { $roles-name }: keine Herstellerliste, kein gemeinsames Teil und keine Maße für { $a } und { $b }.
 kinds-differ = { $b } wird anders verbunden, als { $a } es bietet.
     .short = Verschiedene Verbindungsarten
     .workshop = { $roles-name }: { $carrier-name } an { $a }, { $carried-name } an { $b }.

@@ -168,12 +168,27 @@ ground-overloaded = The machine’s heaviest axle is { $over } more than the sit
 hitch-differs = The three-point hitches are of different sizes, and { $b } does not go on.
     .short = Hitch categories differ
     .workshop = Hitch category { $carrier } on { $a }, { $carried } on { $b }: the pins are too large.
+hitch-dimension-misfits = A dimension of the three-point hitch is wrong for { $b }: it does not go on.
+    .short = Hitch dimension does not fit
+    .workshop = { $dimension-name }: { $carrier } on { $a }, { $carried } on { $b }, { $over } too much.
+hitch-dimension-open = Whether { $b } goes on the three-point hitch is too close to call from its dimensions.
+    .short = Hitch too close to call
+    .workshop = { $dimension-name }: { $carrier } on { $a }, { $carried } on { $b }; chance of fitting { $probability }{ $settles ->
+        [none] .
+       *[other] . Known to ±{ $settles } it would be settled.
+    }
 hitch-fits = The three-point hitch is of the right size.
     .short = Hitch category fits
     .workshop = Hitch category { $category } (ISO 730) on both sides.
+hitch-frame-stiff = The hooks of the quick-attach frame stand at another span than { $b } has.
+    .short = Quick-attach frame does not fit
+    .workshop = Hitch category { $carrier } on { $a } with a quick-attach frame, { $carried } on { $b }: the hooks cannot be moved. Take the frame off.
 hitch-needs-bushings = The hitch is one size larger than { $b } needs; bushings take that up.
     .short = Needs hitch bushings
     .workshop = Hitch category { $carrier } on { $a }, { $carried } on { $b }: fit reducing bushings.
+hitch-other-span = The lower links have to be moved to the span of { $b }.
+    .short = Lower links to be moved
+    .workshop = Hitch category { $carrier } on { $a }, { $carried } on { $b }: the pins are the same, the span is not. Move the lower links and set their stabilisers.
 hitch-unknown = The size of a three-point hitch is not stated.
     .short = Hitch size not stated
     .workshop = Hitch of { $missing-of }: { $missing-name } not stated.
@@ -325,9 +340,6 @@ joint-replaced-part = The maker’s replacement records link the parts that join
 joint-same-part = { $a } and { $b } join by the same parts as a set that the maker lists.
     .short = Same parts as a listed set
     .workshop = { $roles-name }: { $part } also bears the joint of { $witness } with { $witness-other }, which the maker lists.
-joint-unknown = Nothing is known yet about how { $b } goes on { $a }.
-    .short = Nothing known yet
-    .workshop = { $roles-name }: no listing, no common part and no dimensions for { $a } and { $b }.
 kinds-differ = { $b } joins in another way than { $a } offers.
     .short = Different kinds of joint
     .workshop = { $roles-name }: { $carrier-name } on { $a }, { $carried-name } on { $b }.

@@ -161,12 +161,27 @@ ground-overloaded = El eje más cargado de la máquina pasa en { $over } lo que 
 hitch-differs = Los enganches de tres puntos son de tamaños distintos y { $b } no entra.
     .short = Categorías de enganche distintas
     .workshop = Categoría de enganche { $carrier } en { $a }, { $carried } en { $b }: los bulones son demasiado gruesos.
+hitch-dimension-misfits = Una medida del enganche de tres puntos no conviene a { $b }: no entra.
+    .short = La medida del enganche no conviene
+    .workshop = { $dimension-name }: { $carrier } en { $a }, { $carried } en { $b }, { $over } de más.
+hitch-dimension-open = Por sus medidas no se puede decir si { $b } entra en el enganche de tres puntos: está muy justo.
+    .short = Enganche muy justo
+    .workshop = { $dimension-name }: { $carrier } en { $a }, { $carried } en { $b }; probabilidad { $probability }{ $settles ->
+        [none] .
+       *[other] . Conocido con ±{ $settles } quedaría resuelto.
+    }
 hitch-fits = El enganche de tres puntos es del tamaño correcto.
     .short = La categoría de enganche coincide
     .workshop = Categoría de enganche { $category } (ISO 730) en ambos lados.
+hitch-frame-stiff = Los ganchos del marco de enganche rápido tienen otra separación que { $b }.
+    .short = El marco de enganche rápido no conviene
+    .workshop = Categoría de enganche { $carrier } en { $a } con marco de enganche rápido, { $carried } en { $b }: los ganchos no se pueden mover. Quitar el marco.
 hitch-needs-bushings = El enganche es un tamaño mayor de lo que { $b } necesita; se compensa con casquillos.
     .short = Necesita casquillos de reducción
     .workshop = Categoría de enganche { $carrier } en { $a }, { $carried } en { $b }: montar casquillos de reducción.
+hitch-other-span = Hay que mover los brazos inferiores a la separación de { $b }.
+    .short = Brazos inferiores por mover
+    .workshop = Categoría de enganche { $carrier } en { $a }, { $carried } en { $b }: los bulones son iguales, la separación no. Mover los brazos inferiores y ajustar sus estabilizadores.
 hitch-unknown = No consta el tamaño de un enganche de tres puntos.
     .short = Tamaño del enganche sin datos
     .workshop = Enganche de { $missing-of }: no consta { $missing-name }.
@@ -318,9 +333,6 @@ joint-replaced-part = Los registros de sustitución del fabricante enlazan las p
 joint-same-part = { $a } y { $b } se unen con las mismas piezas que un conjunto que el fabricante ofrece.
     .short = Mismas piezas que un conjunto de la guía
     .workshop = { $roles-name }: { $part } hace también la unión de { $witness } con { $witness-other }, que el fabricante ofrece.
-joint-unknown = Aún no se sabe nada de cómo va { $b } en { $a }.
-    .short = Aún no se sabe nada
-    .workshop = { $roles-name }: ni guía, ni pieza común, ni medidas para { $a } y { $b }.
 kinds-differ = { $b } se une de otra forma que la que ofrece { $a }.
     .short = Formas de unión distintas
     .workshop = { $roles-name }: { $carrier-name } en { $a }, { $carried-name } en { $b }.

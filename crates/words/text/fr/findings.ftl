@@ -161,12 +161,27 @@ ground-overloaded = L’essieu le plus chargé de la machine dépasse de { $over
 hitch-differs = Les attelages trois points sont de tailles différentes, et { $b } ne s’attelle pas.
     .short = Catégories d’attelage différentes
     .workshop = Catégorie d’attelage { $carrier } sur { $a }, { $carried } sur { $b } : les broches sont trop grosses.
+hitch-dimension-misfits = Une cote de l’attelage trois points ne convient pas à { $b }, qui ne s’attelle pas.
+    .short = La cote d’attelage ne convient pas
+    .workshop = { $dimension-name } : { $carrier } sur { $a }, { $carried } sur { $b }, { $over } de trop.
+hitch-dimension-open = D’après les cotes, on ne peut dire si { $b } s’attelle au trois points : c’est trop juste.
+    .short = Attelage trop juste
+    .workshop = { $dimension-name } : { $carrier } sur { $a }, { $carried } sur { $b } ; probabilité { $probability }{ $settles ->
+        [none] .
+       *[other] . Connu à ±{ $settles } près, ce serait réglé.
+    }
 hitch-fits = L’attelage trois points est de la bonne taille.
     .short = La catégorie d’attelage convient
     .workshop = Catégorie d’attelage { $category } (ISO 730) des deux côtés.
+hitch-frame-stiff = Les crochets du cadre d’attelage rapide ont un autre écartement que { $b }.
+    .short = Le cadre d’attelage rapide ne convient pas
+    .workshop = Catégorie d’attelage { $carrier } sur { $a } avec cadre d’attelage rapide, { $carried } sur { $b } : les crochets ne se déplacent pas. Déposer le cadre.
 hitch-needs-bushings = L’attelage est une taille au-dessus de ce que { $b } demande ; des bagues rattrapent l’écart.
     .short = Demande des bagues de réduction
     .workshop = Catégorie d’attelage { $carrier } sur { $a }, { $carried } sur { $b } : poser des bagues de réduction.
+hitch-other-span = Les bras inférieurs sont à régler à l’écartement de { $b }.
+    .short = Bras inférieurs à régler
+    .workshop = Catégorie d’attelage { $carrier } sur { $a }, { $carried } sur { $b } : les broches sont les mêmes, pas l’écartement. Régler les bras inférieurs et leurs stabilisateurs.
 hitch-unknown = La taille d’un attelage trois points n’est pas indiquée.
     .short = Taille d’attelage non indiquée
     .workshop = Attelage de { $missing-of } : { $missing-name } non indiqué.
@@ -318,9 +333,6 @@ joint-replaced-part = Les fiches de remplacement du constructeur rattachent les 
 joint-same-part = { $a } et { $b } se relient par les mêmes pièces qu’un ensemble que le constructeur propose.
     .short = Mêmes pièces qu’un ensemble du guide
     .workshop = { $roles-name } : { $part } fait aussi la liaison de { $witness } avec { $witness-other }, que le constructeur propose.
-joint-unknown = On ne sait encore rien du montage de { $b } sur { $a }.
-    .short = Rien de connu encore
-    .workshop = { $roles-name } : ni guide, ni pièce commune, ni cotes pour { $a } et { $b }.
 kinds-differ = { $b } se relie autrement que { $a } ne le prévoit.
     .short = Types de liaison différents
     .workshop = { $roles-name } : { $carrier-name } sur { $a }, { $carried-name } sur { $b }.

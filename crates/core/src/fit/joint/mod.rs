@@ -131,12 +131,7 @@ pub(super) fn judge(context: &Context, joint: &StackJoint) -> Mating {
     let meeting = Meeting::new(context, joint);
     let listing = listing::find(context, &meeting);
     let mut mating = by_dimensions(context, &meeting);
-    let Some(listing) = listing else {
-        if mating.findings.is_empty() {
-            mating.findings.push(nothing_known(&meeting));
-        }
-        return mating;
-    };
+    let Some(listing) = listing else { return mating };
     // The listing decides unless the dimensions say for certain that it cannot be so.
     let contradiction = mating.findings.iter().find(|f| f.verdict == Verdict::WontMount).map(|found| {
         let mut finding = meeting.finding("listing-and-dimensions-disagree", Verdict::CheckFirst);
@@ -152,12 +147,6 @@ pub(super) fn judge(context: &Context, joint: &StackJoint) -> Mating {
     mating.findings.extend(contradiction);
     mating.findings.insert(0, listing);
     mating
-}
-
-fn nothing_known(meeting: &Meeting) -> Finding {
-    Finding::new("joint-unknown", meeting.subject(), Verdict::CheckFirst, Grade::None)
-        .check(meeting.compare())
-        .check(Check::Ask { a: meeting.carrier.0, b: meeting.carried.0 })
 }
 
 fn by_dimensions(context: &Context, meeting: &Meeting) -> Mating {

@@ -1,7 +1,7 @@
 //! Completions against the plain enumeration: every completed build judged by itself.
 
-mod catalogues;
-mod chance;
+pub(crate) mod catalogues;
+pub(crate) mod chance;
 
 use super::reachable::{Reach, Rows, search};
 use super::{Reachable, reachable};

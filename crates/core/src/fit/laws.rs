@@ -1,0 +1,165 @@
+//! Laws of judging, tried on catalogues and builds by chance.
+
+use std::collections::BTreeSet;
+
+use super::{Answer, CODES, Desk, judge, verdict};
+use crate::build::{Build, Step, options};
+use crate::finding::{Subject, Verdict};
+use crate::item::{Catalogue, FrameId, Guide, GuideRow, ImplementId, ItemRef, MachineId, Named, SeatId};
+use crate::search::tests::catalogues;
+use crate::search::tests::chance::Chance;
+
+/// Catalogues tried for each law, with [`BUILDS`] builds each.
+const CATALOGUES: u64 = 400;
+
+const BUILDS: usize = 10;
+
+/// Tries a law on complete and open builds of many catalogues.
+fn try_all(law: impl Fn(&Desk, &Build, &Chance)) {
+    for seed in 0..CATALOGUES {
+        let chance = Chance::new(seed);
+        let desk = Desk::new(catalogues::catalogue(&chance));
+        for _ in 0..BUILDS {
+            let mut build = catalogues::build(&chance, desk.catalogue());
+            if chance.once_in(2) {
+                for step in Step::ALL {
+                    let count = options(desk.catalogue())[step as usize];
+                    if count > 0 {
+                        step.choose(&mut build, chance.below(count));
+                    }
+                }
+            }
+            law(&desk, &build, &chance);
+        }
+    }
+}
+
+#[test]
+fn every_build_has_an_answer_and_its_verdict_is_the_worst_finding() {
+    let mut met = BTreeSet::new();
+    try_all(|desk, build, _| {
+        let answer = judge(desk, build);
+        let worst = answer.findings.iter().map(|finding| finding.verdict).max().unwrap_or_default();
+        assert_eq!((answer.verdict, verdict(desk, build)), (worst, worst), "{build:?}");
+        assert!(answer.findings.windows(2).all(|pair| pair[0].verdict >= pair[1].verdict));
+    });
+    try_all(|desk, build, _| assert_eq!(judge(desk, build), judge(desk, build)));
+    for seed in 0..CATALOGUES {
+        let chance = Chance::new(seed);
+        let desk = Desk::new(catalogues::catalogue(&chance));
+        met.insert(judge(&desk, &catalogues::build(&chance, desk.catalogue())).verdict);
+    }
+    assert_eq!(met.len(), Verdict::ALL.len(), "every verdict is met");
+}
+
+#[test]
+fn findings_carry_the_figures_of_their_code_and_no_others() {
+    try_all(|desk, build, _| {
+        for finding in judge(desk, build).findings {
+            let (_, figures) = CODES.iter().find(|(code, _)| *code == finding.code).expect("a listed code");
+            for figure in &finding.figures {
+                assert!(figures.contains(&figure.name), "{} carries {}", finding.code, figure.name);
+            }
+        }
+    });
+}
+
+#[test]
+fn whatever_will_not_mount_names_a_figure_or_is_itself_the_fact() {
+    try_all(|desk, build, _| {
+        for finding in judge(desk, build).findings.iter().filter(|finding| finding.verdict == Verdict::WontMount) {
+            let (_, figures) = CODES.iter().find(|(code, _)| *code == finding.code).expect("a listed code");
+            assert!(figures.is_empty() || !finding.figures.is_empty(), "{} says nothing", finding.code);
+        }
+    });
+}
+
+#[test]
+fn what_is_open_says_what_would_settle_it_or_is_for_the_eye() {
+    // A slow or strong pump, levers far off and too much power are settled by no measurement: somebody has to decide.
+    let to_decide = [
+        "hydraulics-flow-high",
+        "hydraulics-flow-short",
+        "hydraulics-pressure-short",
+        "power-high",
+        "seat-reach-far",
+        "bar-in-the-way",
+    ];
+    try_all(|desk, build, _| {
+        for finding in judge(desk, build).findings.iter().filter(|finding| finding.verdict == Verdict::CheckFirst) {
+            assert!(!finding.checks.is_empty() || to_decide.contains(&finding.code), "{} has no check", finding.code);
+        }
+    });
+}
+
+#[test]
+fn the_order_of_choices_is_of_no_matter() {
+    try_all(|desk, build, _| {
+        let answer = judge(desk, build);
+        let mut turned = Build { adapters: build.adapters.clone(), ..Build::default() };
+        for step in Step::ALL.into_iter().rev() {
+            if let Some(option) = step.chosen(build) {
+                step.choose(&mut turned, option);
+            }
+        }
+        // Of two measurements of one dimension the later counts; changes are a set.
+        turned.changes = build.changes.iter().rev().cloned().collect();
+        let dimensions: BTreeSet<_> = build.measured.iter().map(|m| (m.item, &m.port, &m.dimension)).collect();
+        turned.measured = build.measured.clone();
+        if dimensions.len() == build.measured.len() {
+            turned.measured.reverse();
+        }
+        turned.looked = build.looked.clone();
+        turned.serials = build.serials.clone();
+        let other = judge(desk, &turned);
+        assert_eq!((answer.verdict, answer.findings.len()), (other.verdict, other.findings.len()), "{build:?}");
+        assert_eq!(answer.joints, other.joints, "{build:?}");
+    });
+}
+
+/// The joints of an answer by what they join, with their verdicts.
+fn joints(answer: &Answer) -> Vec<(Subject, Verdict)> {
+    answer
+        .joints
+        .iter()
+        .map(|joint| (Subject::Joint(joint.role, joint.carrier.0, joint.carried.0), joint.verdict))
+        .collect()
+}
+
+#[test]
+fn a_listing_more_weakens_no_joint() {
+    let mut better = 0;
+    let better_count = std::cell::Cell::new(0);
+    try_all(|desk, build, chance| {
+        let before = judge(desk, build);
+        if before.joints.is_empty() {
+            return;
+        }
+        let mut catalogue: Catalogue = desk.catalogue().clone();
+        let joint = &before.joints[chance.below(before.joints.len())];
+        let mut row = GuideRow {
+            machine: Named::Without,
+            frame: Named::Without,
+            seat: Named::Without,
+            implement: Named::Without,
+        };
+        for item in [joint.carrier.0, joint.carried.0] {
+            match item {
+                ItemRef::Machine(id) => row.machine = Named::This(MachineId(id.0)),
+                ItemRef::Frame(id) => row.frame = Named::This(FrameId(id.0)),
+                ItemRef::Seat(id) => row.seat = Named::This(SeatId(id.0)),
+                ItemRef::Implement(id) => row.implement = Named::This(ImplementId(id.0)),
+                ItemRef::Adapter(_) => return,
+            }
+        }
+        catalogue.guide.get_or_insert_with(Guide::default).rows.push(row);
+        let after = judge(&Desk::new(catalogue), build);
+        for ((subject, was), (same, is)) in joints(&before).into_iter().zip(joints(&after)) {
+            assert_eq!(subject, same);
+            assert!(is <= was, "{subject:?} went from {was:?} to {is:?} by a listing");
+            better_count.set(better_count.get() + usize::from(is < was));
+        }
+    });
+    better += better_count.get();
+    assert!(better > 50, "listings help: {better}");
+}
