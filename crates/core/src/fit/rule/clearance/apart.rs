@@ -132,7 +132,17 @@ fn meet(
     let (runs, others) = (runs(a)?, runs(b)?);
     Some(runs.iter().any(|run| {
         others.iter().any(|beside| {
-            if within > 0.0 { gap(run, beside, within).is_some() } else { overlap_somewhere(run, beside) }
+            if within > 0.0 {
+                gap(run, beside, within).is_some() && (view != View::Plan || share_width(run, beside))
+            } else {
+                overlap_somewhere(run, beside)
+            }
         })
     }))
+}
+
+/// Whether two runs of a plan stand one behind the other for some of their width; those side by side pass each other.
+fn share_width(a: &[(f64, f64)], b: &[(f64, f64)]) -> bool {
+    let (Some(a), Some(b)) = (Bounds::of(a.iter().copied()), Bounds::of(b.iter().copied())) else { return false };
+    a.most.1.min(b.most.1) - a.least.1.max(b.least.1) > TOUCHING
 }
