@@ -37,6 +37,14 @@ crate::case::findings! {
     holes_may_meet: "holes-may-meet", |yard| yard.port(FRAME, "deck").tolerance = Some(mm(1.6)), "check, bolts 4, margin 1.50 mm, worst-case 1.80 mm, probability 0.997, settles 1.30 mm", "Whether the bolt holes of Rear seat and Long frame line up is too close to call from the drawings.";
     holes_meet: "holes-meet", |_| {}, "up, bolts 2, margin 1.50 mm, worst-case 0.40 mm", "The bolt holes of Long frame and Hedge tractor line up.", unless |yard| *yard = fitup_tests::yard::Yard::new().with_flail();
     holes_miss: "holes-miss", |yard| *yard.holes(SEAT, "base") = plate(&[(0.0, 0.0), (31.0, 0.0), (0.0, 57.0)]), "wont, bolts 3, margin -94.15 mm, worst-case 0.40 mm", "The bolt holes of Rear seat and Long frame do not line up.";
+    holes_too_many: "holes-too-many",
+        |yard| {
+            for (item, name) in [(FRAME, "deck"), (SEAT, "base")] {
+                let holes: Vec<(f64, f64)> = (0..600).map(|n| (f64::from(n) * 20.0, f64::from(n * n % 97))).collect();
+                *yard.holes(item, name) = plate(&holes);
+            }
+        },
+        "check, holes 600, most 500", "There are too many bolt holes to try every way of laying Rear seat on Long frame. Lay one on the other, or compare the part numbers.";
     holes_unknown: "holes-unknown", |yard| yard.holes(FRAME, "deck").holes.clear(), "check, missing 'holes'", "The bolt holes are not stated on one side, so nobody can say yet whether they line up.";
     measurement_not_used: "measurement-not-used",
         |yard| yard.measure(SEAT, "base", "hole-9-u", 80.0, Tool::Tape),

@@ -1,7 +1,7 @@
 //! The build as a whole: loads, hydraulics, drive, seat, station and what goes on or comes off.
 
 use fitup_core::build::Carrying;
-use fitup_core::item::{FrontSeatEffect, ImplementId, SeatKind, Station, SuppliedWith};
+use fitup_core::item::{FrontSeatEffect, ImplementId, SeatKind, Serials, Station, SuppliedWith};
 use fitup_core::quantity::{Flow, Mass, Power, Pressure};
 use fitup_tests::yard::{FLAIL, MACHINE, SPACER, Yard, mm};
 
@@ -142,6 +142,16 @@ crate::case::findings! {
         unless |yard| {
             yard.seat().supplied_with = SuppliedWith::Frame;
             yard.seat().body.listed_with = vec!["long-frame".into()];
+        };
+    serial_of_another: "serial-of-another",
+        |yard| {
+            yard.machine().body.serials = Serials { first: Some(100), last: Some(199) };
+            yard.build.serials.insert(MACHINE, 200);
+        },
+        "check, serial '200', item hedge", "The serial number 200 is not one of Hedge tractor as listed here. Look again which one it is.",
+        unless |yard| {
+            yard.machine().body.serials = Serials { first: Some(100), last: Some(199) };
+            yard.build.serials.insert(MACHINE, 199);
         };
     station_differs: "station-differs", |yard| yard.frame().stations = vec![Station::Cab], "wont, station 'open'", "This frame is not made for an open machine.";
     station_unknown: "station-unknown", |yard| yard.frame().stations.clear(), "check", "It is not stated whether this frame is for open machines or for cabs.";

@@ -81,8 +81,9 @@ impl Desk {
         let mut sets = PartSets::default();
         let mut port_sets = Map::new();
         for item in catalogue.items() {
-            for (index, port) in catalogue.body(item).ports.iter().enumerate() {
-                if let Some(set) = sets.intern(&port.parts) {
+            let body = catalogue.body(item);
+            for (index, port) in body.ports.iter().enumerate() {
+                if let Some(set) = sets.intern(&body.bearing(port)) {
                     port_sets.insert((item, index), set);
                 }
             }

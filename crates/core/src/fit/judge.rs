@@ -138,7 +138,7 @@ fn describe(context: &Context, stack_joint: &StackJoint, overlay: Option<super::
     let end = |(at, port): (usize, usize)| (context.stack.placed[at].item, port);
     let (carrier, carried) = (end(stack_joint.carrier), end(stack_joint.carried));
     let name = |(item, port): (ItemRef, usize)| (item, context.port(item, port).name.clone());
-    let parts = |(item, port): (ItemRef, usize)| context.port(item, port).parts.clone();
+    let parts = |(item, port): (ItemRef, usize)| context.catalogue().body(item).bearing(context.port(item, port));
     let at = context.port(carrier.0, carrier.1).pose.map(|pose| {
         let point = context.stack.placed[stack_joint.carrier.0].placement.point(pose.at);
         (point.x, point.y, point.z)

@@ -36,14 +36,13 @@ fn try_all(law: impl Fn(&Desk, &Build, &Chance)) {
 
 #[test]
 fn every_build_has_an_answer_and_its_verdict_is_the_worst_finding() {
-    let mut met = BTreeSet::new();
     try_all(|desk, build, _| {
         let answer = judge(desk, build);
         let worst = answer.findings.iter().map(|finding| finding.verdict).max().unwrap_or_default();
         assert_eq!((answer.verdict, verdict(desk, build)), (worst, worst), "{build:?}");
         assert!(answer.findings.windows(2).all(|pair| pair[0].verdict >= pair[1].verdict));
     });
-    try_all(|desk, build, _| assert_eq!(judge(desk, build), judge(desk, build)));
+    let mut met = BTreeSet::new();
     for seed in 0..CATALOGUES {
         let chance = Chance::new(seed);
         let desk = Desk::new(catalogues::catalogue(&chance));
@@ -128,8 +127,7 @@ fn joints(answer: &Answer) -> Vec<(Subject, Verdict)> {
 
 #[test]
 fn a_listing_more_weakens_no_joint() {
-    let mut better = 0;
-    let better_count = std::cell::Cell::new(0);
+    let better = std::cell::Cell::new(0);
     try_all(|desk, build, chance| {
         let before = judge(desk, build);
         if before.joints.is_empty() {
@@ -157,9 +155,8 @@ fn a_listing_more_weakens_no_joint() {
         for ((subject, was), (same, is)) in joints(&before).into_iter().zip(joints(&after)) {
             assert_eq!(subject, same);
             assert!(is <= was, "{subject:?} went from {was:?} to {is:?} by a listing");
-            better_count.set(better_count.get() + usize::from(is < was));
+            better.set(better.get() + usize::from(is < was));
         }
     });
-    better += better_count.get();
-    assert!(better > 50, "listings help: {better}");
+    assert!(better.get() > 50, "listings help: {better:?}");
 }

@@ -23,6 +23,8 @@ pub(super) struct Lay {
     pub found: Option<Registration>,
     /// Whether the patterns could be compared.
     pub settled: bool,
+    /// Whether they could not because they have too many holes, or too many alike ones, to be compared in time.
+    pub too_large: bool,
     /// Holes opened up so that the bolts go in, if they do not as they are.
     pub opening: Option<Opening>,
     /// Holes drilled so that the bolts go in, if they do not as they are.
@@ -97,6 +99,8 @@ pub(super) fn lay(carrier: &BoltPattern, carried: &BoltPattern) -> Option<Lay> {
     let (a, b) = (plain(&carrier.holes), plain(&carried.holes));
     let registered = register(&a, &b, bolt.m(), required, flip);
     let settled = matches!(registered, Ok(Registered::Found(_) | Registered::NoPairing { .. }));
+    let too_large =
+        matches!(registered, Ok(Registered::Undecided { .. }) | Err(pattern::PatternFault::TooManyHoles { .. }));
     let found = match registered {
         Ok(Registered::Found(found)) => Some(found),
         _ => None,
@@ -107,7 +111,7 @@ pub(super) fn lay(carrier: &BoltPattern, carried: &BoltPattern) -> Option<Lay> {
         let proposed = drilling(&a, &b, bolt.m(), required, flip).ok().flatten();
         drilled = proposed.filter(|proposed| leaves_metal(proposed, &a, &b));
     }
-    Some(Lay { bolt, required, found, settled, opening: opened, drilling: drilled })
+    Some(Lay { bolt, required, found, settled, too_large, opening: opened, drilling: drilled })
 }
 
 fn leaves_metal(drilling: &Drilling, a: &[pattern::Hole], b: &[pattern::Hole]) -> bool {

@@ -1,6 +1,6 @@
 //! What every row of an item table holds, whatever it is.
 
-use super::{PartsList, Port, Shape};
+use super::{PartNumber, PartsList, Port, Shape};
 use crate::quantity::{Length, Mass, Money, Stated};
 
 /// A point in an item's local axes: x forward, y left, z up.
@@ -82,4 +82,19 @@ pub struct Body {
     pub parts_list: PartsList,
     /// Ids of items the maker pairs it with outside the guide (a kit's instruction sheet).
     pub listed_with: Vec<String>,
+}
+
+impl Body {
+    /// Numbers of the parts that bear one of its ports: those the port names, else those of the assembly in its parts list that
+    /// is headed like the port (upper and lower case alike). Empty = not known.
+    ///
+    /// Two units whose assemblies at a joint have equal part numbers are equal there, whatever else changed.
+    pub fn bearing(&self, port: &Port) -> Vec<PartNumber> {
+        if !port.parts.is_empty() {
+            return port.parts.clone();
+        }
+        let heading = port.name.to_lowercase();
+        let rows = self.parts_list.rows.iter().filter(|row| row.assembly.to_lowercase() == heading);
+        rows.map(|row| row.part.clone()).collect()
+    }
 }

@@ -70,7 +70,7 @@ fn divided_by_ten_to(digits: u64, mut places: u32) -> f64 {
         let shift = quotient.leading_zeros();
         let dividend = quotient << shift;
         // What is left over only says that the quotient is a little more than it shows.
-        quotient = dividend / divisor | u128::from(dividend % divisor > 0);
+        quotient = (dividend / divisor) | u128::from(dividend % divisor > 0);
         halvings += shift.cast_signed();
         places -= now;
     }

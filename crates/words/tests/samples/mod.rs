@@ -336,6 +336,9 @@ pub fn samples() -> Vec<Finding> {
             .with("port", label("base"))
             .with("kind", label("opening"))
             .with("reason", label("too-much")),
+        joint("holes-too-many", Role::SeatDeck, CheckFirst)
+            .with("holes", Value::Count(600))
+            .with("most", Value::Count(500)),
         joint("holes-unknown", Role::AxleAnchor, CheckFirst).with("missing", label("holes")).check(measure(
             FRAME,
             "axle plates",
@@ -571,6 +574,10 @@ pub fn samples() -> Vec<Finding> {
         about("seat-without-its-supplier", Subject::Item(SEAT), CheckFirst)
             .with("supplier", label("frame"))
             .check(find_out(SEAT, "supplier")),
+        about("serial-of-another", Subject::Item(ARM), CheckFirst)
+            .with("serial", label("4711"))
+            .with("item", Value::Item(ARM))
+            .check(find_out(ARM, "serials")),
         about("station-differs", Subject::Item(FRAME), WontMount).with("station", label("open")),
         about("station-unknown", Subject::Item(FRAME), CheckFirst).check(find_out(FRAME, "stations")),
         about("swivel-hits", Subject::Operator, WontMount)

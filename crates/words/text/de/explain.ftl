@@ -114,6 +114,7 @@ value-reach = Reichweite
 value-rear-axle-load = Hinterachslast
 value-room-behind = nötiger Platz hinter dem Sitz
 value-rotation = Drehrichtung
+value-serials = Seriennummern
 value-setback = Abstand zur Aufnahme
 value-shaft-type = Wellenform
 value-size = Größe

@@ -276,6 +276,9 @@ holes-plan-not-possible = { $kind ->
         [no-holes] { $port } von { $item } hat keine Schraubenlöcher.
        *[too-much] { $port } von { $item }: Löcher werden um mehr als nichts und höchstens 1 mm aufgebohrt.
     } Neu beschließen.
+holes-too-many = Es sind zu viele Schraubenlöcher, um jede Lage von { $b } auf { $a } zu prüfen. Legen Sie eines auf das andere oder vergleichen Sie die Teilenummern.
+    .short = Zu viele Schraubenlöcher zum Vergleichen
+    .workshop = { $roles-name }: { $holes } Löcher; bis zu { $most } werden verglichen, weniger, wo viele gleich sind.
 holes-unknown = Die Schraubenlöcher sind auf einer Seite nicht angegeben; ob sie übereinanderliegen, kann noch niemand sagen.
     .short = Schraubenlöcher nicht angegeben
     .workshop = { $roles-name } von { $missing-of }: { $missing-name } nicht angegeben.
@@ -567,6 +570,9 @@ seat-without-its-supplier = { $supplier ->
 site-unknown = Für { $site } nicht angegeben: { $missing-name }.
     .short = Gelände ohne Angaben
     .workshop = { $site }: { $missing-name } nicht angegeben.
+serial-of-another = Die Seriennummer { $serial } gehört nicht zu { $item }, wie hier geführt. Sehen Sie nach, welches Gerät es ist.
+    .short = Seriennummer einer anderen Serie
+    .workshop = { $item }: Seriennummer { $serial } liegt außerhalb des Bereichs dieses Eintrags.
 station-differs = { $station ->
     [cab] Dieser Rahmen ist nicht für eine Maschine mit Kabine gemacht.
    *[open] Dieser Rahmen ist nicht für eine offene Maschine gemacht.

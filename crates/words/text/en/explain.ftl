@@ -116,6 +116,7 @@ value-reach = reach
 value-rear-axle-load = rear axle load
 value-room-behind = room needed behind the seat
 value-rotation = direction of rotation
+value-serials = serial numbers
 value-setback = setback
 value-shaft-type = shaft type
 value-size = size

@@ -283,6 +283,9 @@ holes-plan-not-possible = { $kind ->
         [no-holes] { $port } of { $item } has no bolt holes.
        *[too-much] { $port } of { $item }: holes are opened up by more than nothing and by 1 mm at most.
     } Decide again.
+holes-too-many = There are too many bolt holes to try every way of laying { $b } on { $a }. Lay one on the other, or compare the part numbers.
+    .short = Too many bolt holes to compare
+    .workshop = { $roles-name }: { $holes } holes; up to { $most } are compared, fewer where many are alike.
 holes-unknown = The bolt holes are not stated on one side, so nobody can say yet whether they line up.
     .short = Bolt holes not stated
     .workshop = { $roles-name } of { $missing-of }: { $missing-name } not stated.
@@ -574,6 +577,9 @@ seat-without-its-supplier = { $supplier ->
 site-unknown = Not stated for { $site }: { $missing-name }.
     .short = Site not stated
     .workshop = { $site }: { $missing-name } not stated.
+serial-of-another = The serial number { $serial } is not one of { $item } as listed here. Look again which one it is.
+    .short = Serial number of another series
+    .workshop = { $item }: serial number { $serial } lies outside the range of this entry.
 station-differs = { $station ->
     [cab] This frame is not made for a machine with a cab.
    *[open] This frame is not made for an open machine.

@@ -114,6 +114,7 @@ value-reach = alcance
 value-rear-axle-load = carga del eje trasero
 value-room-behind = sitio necesario tras el asiento
 value-rotation = sentido de giro
+value-serials = números de serie
 value-setback = retranqueo
 value-shaft-type = tipo de árbol
 value-size = tamaño

@@ -276,6 +276,9 @@ holes-plan-not-possible = { $kind ->
         [no-holes] { $port } de { $item } no tiene agujeros.
        *[too-much] { $port } de { $item }: los agujeros se agrandan más que nada y 1 mm como máximo.
     } Decidir de nuevo.
+holes-too-many = Hay demasiados agujeros para probar todas las posiciones de { $b } sobre { $a }. Ponga uno sobre otro o compare los números de pieza.
+    .short = Demasiados agujeros para comparar
+    .workshop = { $roles-name }: { $holes } agujeros; se comparan { $most } como máximo, menos donde muchos son iguales.
 holes-unknown = En un lado no constan los agujeros; aún no se puede decir si coinciden.
     .short = Agujeros sin datos
     .workshop = { $roles-name } de { $missing-of }: no consta { $missing-name }.
@@ -567,6 +570,9 @@ seat-without-its-supplier = { $supplier ->
 site-unknown = No consta de { $site }: { $missing-name }.
     .short = Lugar sin datos
     .workshop = { $site }: no consta { $missing-name }.
+serial-of-another = El número de serie { $serial } no es de { $item } tal como figura aquí. Mire otra vez cuál es.
+    .short = Número de serie de otra serie
+    .workshop = { $item }: el número de serie { $serial } queda fuera del intervalo de esta entrada.
 station-differs = { $station ->
     [cab] Este bastidor no está hecho para una máquina con cabina.
    *[open] Este bastidor no está hecho para una máquina abierta.

@@ -114,6 +114,7 @@ value-reach = portée
 value-rear-axle-load = charge de l’essieu arrière
 value-room-behind = place nécessaire derrière le siège
 value-rotation = sens de rotation
+value-serials = numéros de série
 value-setback = retrait
 value-shaft-type = type d’arbre
 value-size = taille

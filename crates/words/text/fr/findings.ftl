@@ -276,6 +276,9 @@ holes-plan-not-possible = { $kind ->
         [no-holes] { $port } de { $item } n’a pas de trous.
        *[too-much] { $port } de { $item } : les trous s’agrandissent de plus que rien et de 1 mm au plus.
     } Décider à nouveau.
+holes-too-many = Il y a trop de trous pour essayer toutes les positions de { $b } sur { $a }. Posez l’un sur l’autre ou comparez les numéros de pièce.
+    .short = Trop de trous à comparer
+    .workshop = { $roles-name } : { $holes } trous ; on en compare { $most } au plus, moins quand beaucoup se ressemblent.
 holes-unknown = Les trous ne sont pas indiqués d’un côté ; on ne peut pas encore dire s’ils coïncident.
     .short = Trous non indiqués
     .workshop = { $roles-name } de { $missing-of } : { $missing-name } non indiqué.
@@ -567,6 +570,9 @@ seat-without-its-supplier = { $supplier ->
 site-unknown = Non indiqué pour { $site } : { $missing-name }.
     .short = Site sans données
     .workshop = { $site } : { $missing-name } non indiqué.
+serial-of-another = Le numéro de série { $serial } n’est pas celui de { $item } tel qu’il figure ici. Vérifiez de quelle unité il s’agit.
+    .short = Numéro d’une autre série
+    .workshop = { $item } : le numéro de série { $serial } est hors de la plage de cette fiche.
 station-differs = { $station ->
     [cab] Ce châssis n’est pas fait pour une machine à cabine.
    *[open] Ce châssis n’est pas fait pour une machine ouverte.

@@ -7,7 +7,7 @@ use super::{Mating, Meeting, Side};
 use crate::finding::{Finding, Value, Verdict};
 use crate::fit::context::Context;
 use crate::fit::lay::{Lay, lay, pattern_of};
-use crate::fit::mating::bolt_pattern::Registration;
+use crate::fit::mating::bolt_pattern::{MOST_HOLES, Registration};
 use crate::item::{BoltPattern, Hole};
 use crate::quantity::Length;
 
@@ -52,11 +52,21 @@ fn as_they_are(context: &Context, meeting: &Meeting, carrier: &BoltPattern, carr
 
 fn laid(context: &Context, meeting: &Meeting, plates: &Plates) -> Mating {
     match &plates.lay.found {
-        // A pattern too large to settle, or one that means nothing, is not known.
+        _ if plates.lay.too_large => too_many(meeting, plates).into(),
+        // A pattern that means nothing is not known.
         _ if !plates.lay.settled => meeting.unknown("holes-unknown", Side::Carried, "holes").into(),
         Some(found) => weigh(context, meeting, plates, found),
         None => mend(context, meeting, plates, None),
     }
+}
+
+/// Patterns too large to be compared in time: the eye at the plates has to do it.
+fn too_many(meeting: &Meeting, plates: &Plates) -> Finding {
+    meeting
+        .finding("holes-too-many", Verdict::CheckFirst)
+        .with("holes", count(plates.carrier.len().max(plates.carried.len())))
+        .with("most", count(MOST_HOLES))
+        .check(meeting.compare())
 }
 
 /// Two plates with the lay of one on the other.

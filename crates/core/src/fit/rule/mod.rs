@@ -23,6 +23,7 @@ mod seat_switch;
 mod site;
 mod station;
 mod trailer;
+mod unit;
 
 pub(super) use loads::{LEAST_FRONT_SHARE, ballast_place};
 
@@ -83,6 +84,7 @@ pub(super) const RULES: &[Rule] = &[
     Rule::of_items(seat_supplier::rule, seat_supplier::ALIKE),
     Rule::of_items(seat_switch::rule, seat_switch::ALIKE),
     Rule::of_items(station::rule, station::ALIKE),
+    Rule::of_items(unit::rule, Alike::ALL),
 ];
 
 /// A rule on the finished machine, which looks at what it measures too.
