@@ -60,22 +60,22 @@ impl Decode for BuildFile {
             "site",
         ];
         let mut record = Record::open(node, at, fields, report);
-        Self {
-            format: record.required("format"),
-            machine: record.optional("machine"),
-            frame: record.optional("frame"),
-            hitch: record.optional("hitch"),
-            seat: record.optional("seat"),
-            implement: record.optional("implement"),
-            adapters: record.optional("adapters"),
-            changes: record.optional("changes"),
-            measured: record.optional("measured"),
-            looked: record.optional("looked"),
-            serials: record.optional("serials"),
-            on_hand: record.optional("on-hand"),
-            trailer: record.optional("trailer"),
-            site: record.optional("site"),
-        }
+        let mut file = Self::invented();
+        record.required("format", &mut file.format);
+        record.optional("machine", &mut file.machine);
+        record.optional("frame", &mut file.frame);
+        record.optional("hitch", &mut file.hitch);
+        record.optional("seat", &mut file.seat);
+        record.optional("implement", &mut file.implement);
+        record.optional("adapters", &mut file.adapters);
+        record.optional("changes", &mut file.changes);
+        record.optional("measured", &mut file.measured);
+        record.optional("looked", &mut file.looked);
+        record.optional("serials", &mut file.serials);
+        record.optional("on-hand", &mut file.on_hand);
+        record.optional("trailer", &mut file.trailer);
+        record.optional("site", &mut file.site);
+        file
     }
 
     fn invented() -> Self {
@@ -91,24 +91,30 @@ impl Decode for ChangeFile {
         let at = at.field(words[chosen]);
         match chosen {
             0 => {
+                let (mut item, mut port) = (String::new(), String::new());
                 let mut record = Record::open(content, at, &["item", "port"], report);
-                Self::Drill { item: record.required("item"), port: record.required("port") }
+                record.required("item", &mut item);
+                record.required("port", &mut port);
+                Self::Drill { item, port }
             }
             1 => {
+                let (mut item, mut port, mut by_mm) = (String::new(), String::new(), 0.0);
                 let mut record = Record::open(content, at, &["item", "port", "by-mm"], report);
-                Self::OpenUp {
-                    item: record.required("item"),
-                    port: record.required("port"),
-                    by_mm: record.required("by-mm"),
-                }
+                record.required("item", &mut item);
+                record.required("port", &mut port);
+                record.required("by-mm", &mut by_mm);
+                Self::OpenUp { item, port, by_mm }
             }
             2 => Self::FrontSeatForward,
             3 => Self::FoldRollOverBar,
             4 => Self::TakeOff(String::decode(content, at, report)),
             5 => Self::PutOn(String::decode(content, at, report)),
             _ => {
+                let (mut mass_kg, mut x_mm) = (0.0, 0.0);
                 let mut record = Record::open(content, at, &["mass-kg", "x-mm"], report);
-                Self::Ballast { mass_kg: record.required("mass-kg"), x_mm: record.required("x-mm") }
+                record.required("mass-kg", &mut mass_kg);
+                record.required("x-mm", &mut x_mm);
+                Self::Ballast { mass_kg, x_mm }
             }
         }
     }
@@ -122,15 +128,15 @@ impl Decode for MeasuredFile {
     fn decode(node: Node<'_>, at: At<'_>, report: &mut Report) -> Self {
         let fields = &["item", "port", "dimension", "mm", "tool", "plus-minus-mm", "note"];
         let mut record = Record::open(node, at, fields, report);
-        Self {
-            item: record.required("item"),
-            port: record.required("port"),
-            dimension: record.required("dimension"),
-            mm: record.required("mm"),
-            tool: record.required("tool"),
-            plus_minus_mm: record.optional("plus-minus-mm"),
-            note: record.optional("note"),
-        }
+        let mut file = Self::invented();
+        record.required("item", &mut file.item);
+        record.required("port", &mut file.port);
+        record.required("dimension", &mut file.dimension);
+        record.required("mm", &mut file.mm);
+        record.required("tool", &mut file.tool);
+        record.optional("plus-minus-mm", &mut file.plus_minus_mm);
+        record.optional("note", &mut file.note);
+        file
     }
 
     fn invented() -> Self {
@@ -162,7 +168,11 @@ impl Decode for ToolFile {
 impl Decode for LookedFile {
     fn decode(node: Node<'_>, at: At<'_>, report: &mut Report) -> Self {
         let mut record = Record::open(node, at, &["item", "what", "there"], report);
-        Self { item: record.required("item"), what: record.required("what"), there: record.required("there") }
+        let mut file = Self::invented();
+        record.required("item", &mut file.item);
+        record.required("what", &mut file.what);
+        record.required("there", &mut file.there);
+        file
     }
 
     fn invented() -> Self {

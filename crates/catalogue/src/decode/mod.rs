@@ -16,7 +16,7 @@ use crate::tree::{Kind, Node};
 use crate::wire::{CatalogueFile, FORMAT};
 
 pub use choice::{chosen, word};
-pub use record::{Need, Record};
+pub use record::{Need, Record, optional, required};
 
 /// What a value of the file decodes into.
 pub trait Decode: Sized {

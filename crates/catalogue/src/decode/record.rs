@@ -16,7 +16,18 @@ pub enum Need {
     Optional,
 }
 
-/// A record being decoded.
+/// What stands in the place of a field that has to be there until it is decoded.
+pub fn required<T: Decode>() -> T {
+    T::invented()
+}
+
+/// What stands in the place of a field that is left out.
+pub fn optional<T: Default>() -> T {
+    T::default()
+}
+
+/// A record being decoded. Fields are decoded into their places: handed back one by one, each
+/// would be copied twice.
 pub struct Record<'t, 'r> {
     at: At<'r>,
     report: &'r mut Report,
@@ -46,18 +57,19 @@ impl<'t, 'r> Record<'t, 'r> {
         Self { at, report, entries: Some(entries), start: node.at, next: 0 }
     }
 
-    /// A field that has to be there.
-    pub fn required<T: Decode>(&mut self, name: &'static str) -> T {
-        let Some(value) = self.take(name) else {
-            self.missing(name);
-            return T::invented();
-        };
-        T::decode(value, self.at.field(name), self.report)
+    /// A field that has to be there, put in its place.
+    pub fn required<T: Decode>(&mut self, name: &'static str, place: &mut T) {
+        match self.take(name) {
+            Some(value) => *place = T::decode(value, self.at.field(name), self.report),
+            None => self.missing(name),
+        }
     }
 
-    /// A field that may be left out.
-    pub fn optional<T: Decode + Default>(&mut self, name: &'static str) -> T {
-        self.take(name).map_or_else(T::default, |value| T::decode(value, self.at.field(name), self.report))
+    /// A field that may be left out, put in its place if it is there.
+    pub fn optional<T: Decode>(&mut self, name: &'static str, place: &mut T) {
+        if let Some(value) = self.take(name) {
+            *place = T::decode(value, self.at.field(name), self.report);
+        }
     }
 
     fn take(&mut self, name: &str) -> Option<Node<'t>> {

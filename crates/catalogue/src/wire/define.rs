@@ -46,8 +46,10 @@ macro_rules! record {
                 at: $crate::at::At<'_>,
                 report: &mut $crate::report::Report,
             ) -> Self {
+                let mut value = Self { $($field: $crate::decode::$need()),* };
                 let mut record = $crate::decode::Record::open(node, at, &[$(stringify!($field)),*], report);
-                Self { $($field: record.$need(stringify!($field))),* }
+                $( record.$need(stringify!($field), &mut value.$field); )*
+                value
             }
 
             fn invented() -> Self {
