@@ -3,6 +3,7 @@
 use fitup_catalogue::{BuildFile, link};
 use fitup_tests::browser::{LAPTOP, browse, supply};
 use fitup_tests::stories::{CATALOGUE, broken};
+use serde_json::json;
 
 use crate::widget::{comes_to, desk, fragment, open, story};
 
