@@ -4,7 +4,7 @@ use std::path::Path;
 use std::{env, fs};
 
 /// The parts of the style sheet, tokens first.
-const PARTS: [&str; 7] = [
+const PARTS: [&str; 8] = [
     "../drawing/src/style.css",
     "../../www/style/tokens.css",
     "../../www/style/base.css",
@@ -12,6 +12,7 @@ const PARTS: [&str; 7] = [
     "../../www/style/field.css",
     "../../www/style/list.css",
     "../../www/style/joints.css",
+    "../../www/style/whole.css",
 ];
 
 fn main() {

@@ -4,7 +4,7 @@ use fitup_core::finding::Verdict;
 use fitup_core::fit::Answer;
 use fitup_core::item::View;
 use fitup_core::quantity::{Angle, Length, Mass};
-use fitup_drawing::{Fact, FigureName, Labels, Scene, element};
+use fitup_drawing::{Fact, FigureName, Labels, Scene, Sheet, element};
 use fitup_words::{LengthStyle, Units, Words};
 use yew::{AttrValue, Html};
 
@@ -41,6 +41,19 @@ impl Labels for Lettering<'_> {
 /// A scene as markup of the page. The scene holds numbers and escaped words only.
 pub fn html(scene: &Scene, title: &str) -> Html {
     Html::from_html_unchecked(AttrValue::from(element(scene, title)))
+}
+
+/// A scene drawn to fill the room there is, with its text alternative; nothing until the room is known.
+pub fn drawn(
+    ctx: &Ctx,
+    answer: &Answer,
+    room: Option<(i32, i32)>,
+    draw: impl FnOnce(&Sheet) -> Option<Scene>,
+) -> Option<Html> {
+    let (width, height) = room?;
+    let lettering = Lettering(&ctx.words);
+    let scene = draw(&Sheet::new(f64::from(width) / PIXELS_PER_MM, f64::from(height) / PIXELS_PER_MM, &lettering))?;
+    Some(html(&scene, &told(ctx, answer, &scene)))
 }
 
 /// What a scene shows, in words.

@@ -3,6 +3,7 @@
 use fitup_core::build::{Change, Measurement};
 use fitup_core::finding::{Finding, Subject, Value};
 use fitup_core::item::ItemRef;
+use fitup_core::quantity::Length;
 use fitup_core::search::{Remedy, RemedyStep};
 use fitup_words::{Arg, LengthStyle, Line, LineRole, Span};
 use yew::prelude::*;
@@ -113,6 +114,11 @@ pub fn value(ctx: &Ctx, value: &Value) -> String {
         Value::Length(length) => ctx.words.reader().length(*length, LengthStyle::Drawn),
         other => ctx.words.value(ctx.catalogue(), "footprint", other),
     }
+}
+
+/// A length as it is drawn.
+pub fn length(ctx: &Ctx, length: Length) -> String {
+    ctx.words.reader().length(length, LengthStyle::Drawn)
 }
 
 /// A change of a value of the footprint, with its sign.

@@ -5,6 +5,7 @@ mod use_catalogue;
 mod use_events;
 mod use_later;
 mod use_room;
+mod use_trial;
 mod use_words;
 
 pub use use_address::use_address;
@@ -12,4 +13,5 @@ pub use use_catalogue::use_catalogue;
 pub use use_events::use_events;
 pub use use_later::use_later;
 pub use use_room::use_room;
+pub use use_trial::use_trial;
 pub use use_words::use_words;

@@ -2,6 +2,7 @@
 
 use fitup_core::build::{Build, Carrying, Change, Measurement, Presence, Seating, place};
 use fitup_core::item::{AdapterId, Catalogue, ItemRef, SiteId, TrailerId};
+use fitup_core::quantity::{Length, Mass};
 
 use super::{Pick, Step};
 
@@ -39,6 +40,10 @@ pub enum Edit {
     Decide(Change),
     /// Drop work that was decided on.
     Drop(Change),
+    /// Ramps of this length in place of the trailer's own.
+    Ramps(Length),
+    /// Ballast of this mass at this place, in place of what hung there; none of it hangs nowhere.
+    Ballast(Mass, Length),
     /// Choose a trailer, or none.
     Trailer(Option<TrailerId>),
     /// Choose a site, or none.
@@ -96,7 +101,21 @@ impl Edit {
                 }
             }
             Self::Drop(change) => next.changes.retain(|kept| *kept != change),
-            Self::Trailer(trailer) => next.trailer = trailer,
+            Self::Ramps(length) => {
+                next.changes.retain(|change| !matches!(change, Change::Ramps { .. }));
+                next.changes.push(Change::Ramps { length });
+            }
+            Self::Ballast(mass, x) => {
+                next.changes.retain(|change| !matches!(change, Change::Ballast { .. }));
+                if mass > Mass::ZERO {
+                    next.changes.push(Change::Ballast { mass, x });
+                }
+            }
+            Self::Trailer(trailer) => {
+                // Other ramps belong to the trailer they were tried with.
+                next.changes.retain(|change| !matches!(change, Change::Ramps { .. }));
+                next.trailer = trailer;
+            }
             Self::Site(site) => next.site = site,
             Self::Take(whole) => next = *whole,
         }
@@ -134,7 +153,7 @@ fn settle(catalogue: &Catalogue, before: &Build, after: &mut Build) {
 #[cfg(test)]
 mod tests {
     use fitup_core::item::{FrameId, ImplementId, MachineId, SeatId};
-    use fitup_core::quantity::{Length, Tool};
+    use fitup_core::quantity::Tool;
 
     use super::*;
 
@@ -200,6 +219,17 @@ mod tests {
         let decide = || Edit::Decide(change.clone());
         assert_eq!(after([decide(), decide()]).changes.len(), 1);
         assert_eq!(after([decide(), Edit::Drop(change.clone())]), Build::default());
+    }
+
+    #[test]
+    fn a_slider_let_go_again_leaves_one_change_and_none_at_nothing() {
+        let hang = |kg: f64| Edit::Ballast(Mass::from_kg(kg), Length::from_mm(1800.0));
+        let build =
+            after([hang(20.0), hang(45.0), Edit::Ramps(Length::from_mm(1500.0)), Edit::Ramps(Length::from_m(2.0))]);
+        let ballast = Change::Ballast { mass: Mass::from_kg(45.0), x: Length::from_mm(1800.0) };
+        assert_eq!(build.changes, [ballast, Change::Ramps { length: Length::from_m(2.0) }]);
+        assert_eq!(after([hang(20.0), hang(0.0)]), Build::default());
+        assert_eq!(after([Edit::Ramps(Length::from_m(2.0)), Edit::Trailer(None)]), Build::default());
     }
 
     #[test]

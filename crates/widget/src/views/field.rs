@@ -8,6 +8,7 @@ use yew::prelude::*;
 use super::drawing::Drawing;
 use super::figures::Figures;
 use super::tabs::Tabs;
+use super::whole::{Digging, Loading, Site, Weight};
 use crate::ctx::use_ctx;
 use crate::same::Same;
 use crate::state::{Action, DrawingView, View};
@@ -38,18 +39,32 @@ pub fn Field(props: &FieldProps) -> Html {
             <section class="field" aria-label={ctx.text("ui-drawing")} data-folded={folded.to_string()}>
                 <div class="views">
                     <Tabs view={*view} />
-                    <div class="switch" role="group" aria-label={ctx.text("ui-look-from")}>
-                        for side in DrawingView::ALL.iter().copied() {
-                            <button
-                                key={side.name()} type="button" aria-pressed={(side == *drawing).to_string()}
-                                onclick={{ let act = ctx.act.clone(); move |_| act.emit(Action::Look(side)) }}
-                            >
-                                { ctx.text(&format!("ui-look-{}", side.name())) }
-                            </button>
-                        }
-                    </div>
+                    if matches!(view, View::Fit | View::Parts) {
+                        <div class="switch" role="group" aria-label={ctx.text("ui-look-from")}>
+                            for side in DrawingView::ALL.iter().copied() {
+                                <button
+                                    key={side.name()} type="button" aria-pressed={(side == *drawing).to_string()}
+                                    onclick={{ let act = ctx.act.clone(); move |_| act.emit(Action::Look(side)) }}
+                                >
+                                    { ctx.text(&format!("ui-look-{}", side.name())) }
+                                </button>
+                            }
+                        </div>
+                    }
                 </div>
-                <Drawing answer={answer.clone()} build={build.clone()} drawing={*drawing} reach={reach.clone()} />
+                {
+                    match view {
+                        View::Loading => html! { <Loading answer={answer.clone()} build={build.clone()} /> },
+                        View::Weight => html! { <Weight answer={answer.clone()} build={build.clone()} /> },
+                        View::Digging => html! { <Digging answer={answer.clone()} build={build.clone()} /> },
+                        View::Site => html! { <Site answer={answer.clone()} build={build.clone()} /> },
+                        View::Fit | View::Parts => html! {
+                            <Drawing
+                                answer={answer.clone()} build={build.clone()} drawing={*drawing} reach={reach.clone()}
+                            />
+                        },
+                    }
+                }
             </section>
             <Figures answer={answer.clone()} />
         </>

@@ -31,5 +31,6 @@ mod supply;
 mod tabs;
 mod title;
 mod verdict;
+mod whole;
 
 pub use sheet::Sheet;

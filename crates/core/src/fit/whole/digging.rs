@@ -1,7 +1,7 @@
 //! The digging arm at work: depth, reach, loading height, swing.
 
 use super::{Ask, Missing, MissingOf};
-use crate::build::{Build, Placement};
+use crate::build::{ArmAngles, Build, Placement};
 use crate::dimension::{self, ArmPlan, Digging, DiggingArm, Loading, SwingReach, Swivel, digging, loading, swing_arc};
 use crate::fit::context::Context;
 use crate::fit::desk::Desk;
@@ -18,6 +18,8 @@ pub const FLAT_BOTTOM: Length = Length::from_foot(2.0);
 pub struct ArmAtWork {
     /// The arm as the figures take it, in its own plane: u outward from the swing centre, z from the ground; plain SI.
     pub arm: DiggingArm,
+    /// A pose to show it in: the tip on the ground, well out.
+    pub pose: Option<ArmAngles>,
     /// x of the swing centre in the machine's axes.
     pub swing_x: Length,
     /// Depth, height, reach and the edge of the reach, plain SI.
@@ -33,6 +35,9 @@ pub struct ArmAtWork {
     /// What is not stated.
     pub missing: Vec<Missing>,
 }
+
+/// Share of the reach at ground level that the arm is shown at. By eye.
+const SHOWN: f64 = 0.8;
 
 /// What stops the arm's swing in plan.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -56,6 +61,7 @@ pub(super) fn of(context: &Context) -> Option<ArmAtWork> {
     let free_swing = free_swing(context, &placed, &reach, &mut ask);
     Some(ArmAtWork {
         reach_from_axle: reach.reach_at_ground.map(|reach| Length::from_m(reach) - placed.swing_x),
+        pose: reach.reach_at_ground.and_then(|far| Some(placed.posed(reaching(&arm, far * SHOWN, 0.0)?))),
         loading: loading(&arm).ok().flatten(),
         swing_x: placed.swing_x,
         swing: placed.arm.swing,
@@ -83,6 +89,15 @@ impl PlacedArm {
         let placement = context.placement(ItemRef::Implement(id))?;
         let (swing_x, _) = placement.side(arm.swing_x, arm.foot_z);
         Some(Self { id, arm, placement, swing_x })
+    }
+
+    /// The pose of the implement's own links for an attitude over the ground.
+    pub fn posed(&self, attitude: dimension::Attitude) -> ArmAngles {
+        ArmAngles {
+            boom: Angle::from_rad(attitude.boom) + self.placement.pitch,
+            dipper: Angle::from_rad(attitude.dipper),
+            bucket: Angle::from_rad(attitude.bucket),
+        }
     }
 
     /// The arm in its own plane over the ground. A pitch of the implement turns the boom's limits with it.

@@ -4,12 +4,12 @@ use super::digging::{PlacedArm, reaching};
 use super::{Ask, Missing, MissingOf};
 use crate::build::ArmAngles;
 use crate::build::{Build, arm_pose};
-use crate::dimension::{Attitude, DigLoads, DigStand, DiggingArm, PointMass, dig_loads, digging};
+use crate::dimension::{DigLoads, DigStand, DiggingArm, PointMass, dig_loads, digging};
 use crate::fit::context::Context;
 use crate::fit::desk::Desk;
 use crate::fit::loads::Loads;
 use crate::item::{Carrier, FrontAxle, ItemRef};
-use crate::quantity::{Angle, Length, Mass};
+use crate::quantity::{Length, Mass};
 
 /// Lifting with the digging arm, standing on the stabilisers, or on the rear tyres where there are none.
 #[derive(Debug, Clone, PartialEq)]
@@ -119,7 +119,7 @@ impl Bodies {
     fn lift(&self, placed: &PlacedArm, arm: &DiggingArm, line: Length, (u, z): (f64, f64), full: f64) -> Option<Lift> {
         // A hair inside, so that the farthest place counts as reached.
         let reach = u.min(full * (1.0 - 1e-9));
-        let angles = posed(placed, reaching(arm, reach, z)?);
+        let angles = placed.posed(reaching(arm, reach, z)?);
         let swing_x = placed.swing_x.m();
         let links = link_places(placed, angles, self.centres);
         let links = self.links.iter().zip(links).map(|(mass, x)| PointMass { mass: mass.kg(), x });
@@ -154,15 +154,6 @@ impl Bodies {
 
 fn all<T: Copy>([a, b, c]: [Option<T>; 3]) -> Option<[T; 3]> {
     Some([a?, b?, c?])
-}
-
-/// The pose of the implement's own links for an attitude over the ground.
-fn posed(placed: &PlacedArm, attitude: Attitude) -> ArmAngles {
-    ArmAngles {
-        boom: Angle::from_rad(attitude.boom) + placed.placement.pitch,
-        dipper: Angle::from_rad(attitude.dipper),
-        bucket: Angle::from_rad(attitude.bucket),
-    }
 }
 
 /// x of the three links' centres of gravity in the machine's axes, metres.

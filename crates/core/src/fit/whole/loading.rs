@@ -35,7 +35,15 @@ pub struct Loading {
     pub missing: Vec<Missing>,
 }
 
+/// Least length of a ramp that is tried, in deck heights: 60°, the steepest that is computed.
+const SHORTEST: f64 = 1.16;
+
 impl Loading {
+    /// Lengths of ramps that can be tried: from the steepest to [`LONGEST_RAMP`].
+    pub fn ramp_lengths(&self) -> Option<(Length, Length)> {
+        self.deck_height.map(|height| (Length::from_mm((height * SHORTEST).mm().ceil()), LONGEST_RAMP))
+    }
+
     /// The drive one way.
     pub const fn drive(&self, facing: Facing) -> Option<&Drive> {
         match facing {

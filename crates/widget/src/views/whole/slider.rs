@@ -1,0 +1,49 @@
+//! A slider with its value beside its name.
+
+use web_sys::HtmlInputElement;
+use yew::prelude::*;
+
+#[derive(Properties, PartialEq)]
+pub struct SliderProps {
+    /// What it sets.
+    pub name: String,
+    /// The value with its unit.
+    pub shown: String,
+    /// Its two ends.
+    pub range: (f64, f64),
+    /// The step between two values.
+    pub step: f64,
+    /// The value.
+    pub value: f64,
+    /// While it moves.
+    pub live: Callback<f64>,
+    /// When it is let go.
+    #[prop_or_default]
+    pub done: Callback<f64>,
+}
+
+/// The slider.
+#[component]
+pub fn Slider(props: &SliderProps) -> Html {
+    let tell = |to: &Callback<f64>| {
+        let to = to.clone();
+        move |value: Option<f64>| value.into_iter().for_each(|value| to.emit(value))
+    };
+    let (live, done) = (tell(&props.live), tell(&props.done));
+    html! {
+        <label class="slider">
+            <span>{ props.name.clone() }</span>
+            <output>{ props.shown.clone() }</output>
+            <input
+                type="range" min={props.range.0.to_string()} max={props.range.1.to_string()}
+                step={props.step.to_string()} value={props.value.to_string()} aria-valuetext={props.shown.clone()}
+                oninput={move |event: InputEvent| live(event.target_dyn_into().as_ref().and_then(number))}
+                onchange={move |event: Event| done(event.target_dyn_into().as_ref().and_then(number))}
+            />
+        </label>
+    }
+}
+
+fn number(input: &HtmlInputElement) -> Option<f64> {
+    input.value().parse().ok().filter(|value: &f64| value.is_finite())
+}
