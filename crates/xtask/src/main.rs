@@ -38,7 +38,7 @@ const COMMANDS: &[Command] = &[
     ("measure", "run Lighthouse on the served start page, as a phone and as a desk computer", measure::command),
     ("schema", "write the JSON Schema of the catalogue format into www/", schema::command),
     ("docs", "build and open the documentation of the code", |_| test::docs(true)),
-    ("bench", "run the native benchmarks: bench [ARGUMENTS of cargo bench]", bench::command),
+    ("bench", "run the benchmarks: bench [ARGUMENTS of cargo bench], or in wasm: bench --wasm", bench::command),
     ("mutants", "test the tests of fit and dimension code by changing it: mutants [ARGUMENTS]", mutants::command),
     ("site", "finish a Trunk build: service worker and compressed copies (Trunk calls it)", site::command),
 ];

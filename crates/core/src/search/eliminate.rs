@@ -148,18 +148,25 @@ impl Search<'_> {
     /// Completes machine and carrying by seats and implements that go with both, as long as
     /// there is something to answer for.
     fn complete(&mut self, joined: usize, worst: Verdict, [m, c]: [usize; 2], seats: &Bits, implements: &Bits) {
+        let asks = self.open[0].holds(m) || self.open[1].holds(c) || seats.meets(&self.open[2]);
+        if !asks && !implements.meets(&self.open[3]) {
+            return;
+        }
+        let mut with = Bits::none(self.terms.options()[3]);
         for s in seats.iter() {
-            for i in implements.iter() {
-                let choice = [m, c, s, i];
-                let asks = self.open[0].holds(m) || self.open[1].holds(c) || self.open[2].holds(s);
-                if !asks && !implements.meets(&self.open[3]) {
-                    break;
-                }
-                if (asks || self.open[3].holds(i))
-                    && self.row(joined, worst, 5, s).holds(i)
-                    && self.terms.within(self.desk, joined, choice, worst)
-                {
-                    self.answer(worst, choice);
+            let mut after = None;
+            if self.open[0].holds(m) || self.open[1].holds(c) || self.open[2].holds(s) {
+                // Any implement answers for the others.
+                with.set_to_common(implements, self.row(joined, worst, 5, s), implements);
+                let fits = |i: &usize| self.terms.within(self.desk, joined, [m, c, s, *i], worst);
+                let Some(i) = with.iter().find(fits) else { continue };
+                self.answer(worst, [m, c, s, i]);
+                after = Some(i);
+            }
+            with.set_to_common(implements, self.row(joined, worst, 5, s), &self.open[3]);
+            for i in with.iter().filter(|&i| after.is_none_or(|after| i > after)) {
+                if self.terms.within(self.desk, joined, [m, c, s, i], worst) {
+                    self.answer(worst, [m, c, s, i]);
                 }
             }
         }

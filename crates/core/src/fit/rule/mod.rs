@@ -61,30 +61,31 @@ impl Rule {
     }
 }
 
-/// Every rule, in the order of the files.
+/// Every rule, in the order of the files; whole rules last, the cheapest of them first.
 pub(super) const RULES: &[Rule] = &[
     Rule::of_joined(adapter::rule, adapter::ALIKE),
     Rule::of_joined(arm_on_hitch::rule, arm_on_hitch::ALIKE),
-    Rule::of_whole(clearance::rule),
+    Rule::of_joined(clearance::unknown, clearance::ALIKE),
     Rule::of_items(fitted::rule, fitted::ALIKE),
     Rule::of_joined(frame_idle::rule, Alike::ALL),
     Rule::of_items(front_seat::rule, front_seat::ALIKE),
     Rule::of_items(holes_planned::rule, Alike::ALL),
     Rule::of_items(hydraulics::rule, hydraulics::ALIKE),
     Rule::of_joined(lift::unknown, lift::ALIKE),
-    Rule::of_whole(lift::rule),
     Rule::of_joined(loads::unknown, loads::ALIKE),
-    Rule::of_whole(loads::rule),
     Rule::of_items(measurement::rule, Alike::ALL),
     Rule::of_items(power::rule, power::ALIKE),
     Rule::of_joined(presence::rule, presence::ALIKE),
     Rule::of_items(seat_kind::rule, seat_kind::ALIKE),
     Rule::of_joined(seat_room::unknown, seat_room::ALIKE),
-    Rule::of_whole(seat_room::rule),
     Rule::of_items(seat_supplier::rule, seat_supplier::ALIKE),
     Rule::of_items(seat_switch::rule, seat_switch::ALIKE),
     Rule::of_items(station::rule, station::ALIKE),
     Rule::of_items(unit::rule, Alike::ALL),
+    Rule::of_whole(lift::rule),
+    Rule::of_whole(seat_room::rule),
+    Rule::of_whole(loads::rule),
+    Rule::of_whole(clearance::rule),
 ];
 
 /// A rule on the finished machine, which looks at what it measures too.

@@ -61,12 +61,30 @@ impl Terms {
                         }
                     }
                     if table.table.looks_at().count() > 1 && !table.table.is_silent() {
+                        self.refine(&table, &mut pairs);
                         tables.push(table);
                     }
                 }
             }
         }
         Joined { linkage, floor, alone, pairs, tables, whole }
+    }
+
+    /// Lets the pairs of one linkage know what a rule says of two steps beyond what it says of each.
+    fn refine(&mut self, table: &JoinedTable, pairs: &mut [usize; 6]) {
+        for (pair, &(a, b)) in PAIRS.iter().enumerate() {
+            let best = table.table.best(a, b);
+            let (of_a, of_b) = (table.table.best_by_class(a), table.table.best_by_class(b));
+            let count = table.table.counts()[b];
+            let says_more = |(at, &verdict): (usize, &Verdict)| verdict > of_a[at / count].max(of_b[at % count]);
+            if best.iter().enumerate().any(says_more) {
+                let classes = &self.of_linkage[table.rule].1;
+                let place = |step: usize, option: usize| table.place[step][classes.of(step, option)];
+                let refined = self.pairs[pairs[pair]].with(|x, y| best[place(a, x) * count + place(b, y)]);
+                self.pairs.push(refined);
+                pairs[pair] = self.pairs.len() - 1;
+            }
+        }
     }
 
     /// The best verdict of each option of the blocks as far as the small rules say.

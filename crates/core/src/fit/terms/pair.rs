@@ -32,6 +32,19 @@ impl Pair {
         Self { row_of, rows: [Verdict::BoltsUp, Verdict::BoltsUpWithWork, Verdict::CheckFirst].map(up_to) }
     }
 
+    /// The same pair where `more` is said of every two options that go together.
+    pub fn with(&self, more: impl Fn(usize, usize) -> Verdict) -> Self {
+        let mut refined = Self { row_of: self.row_of.clone(), rows: self.rows.clone() };
+        for (option, &row) in self.row_of.iter().enumerate().filter(|(_, row)| **row != usize::MAX) {
+            for (verdict, rows) in Verdict::ALL.into_iter().zip(&mut refined.rows) {
+                for other in self.rows[verdict as usize][row].iter().filter(|&other| more(option, other) > verdict) {
+                    rows[row].remove(other);
+                }
+            }
+        }
+        refined
+    }
+
     /// The options that go with `option` at `worst` or better; `worst` is better than *won't mount*.
     pub fn row(&self, worst: Verdict, option: usize) -> &Bits {
         &self.rows[worst as usize][self.row_of[option]]

@@ -45,14 +45,19 @@ impl Table {
         self.verdicts.iter().all(|&verdict| verdict == Verdict::BoltsUp)
     }
 
+    /// Number of classes of each step.
+    pub const fn counts(&self) -> [usize; 4] {
+        self.counts
+    }
+
     /// The steps whose class matters.
     pub fn looks_at(&self) -> impl Iterator<Item = usize> {
         let counts = self.counts;
         (0..4).filter(move |&step| counts[step] > 1)
     }
 
-    /// The best verdict of any combination with these classes of two steps (or of one, twice).
-    fn best(&self, a: usize, b: usize) -> Vec<Verdict> {
+    /// The best verdict of any combination with these classes of two steps (or of one, twice), row by row.
+    pub fn best(&self, a: usize, b: usize) -> Vec<Verdict> {
         let mut best = vec![Verdict::WontMount; self.counts[a] * self.counts[b]];
         let mut at = 0;
         for m in 0..self.counts[0] {

@@ -36,69 +36,65 @@ impl Terms {
         let (closures, joints): (Vec<usize>, Vec<usize>) =
             joints.iter().partition(|&&joint| linkage.unplaced().joints[joint].role == Role::FrontAnchor);
         let first = [0, 1, 2, 3].map(|step| self.blocks[step][block[step]][0]);
-        let [rows, columns] = [a, b].map(|step| self.blocks[step][block[step]].clone());
-        let rules: Vec<usize> = (0..self.small.len()).filter(|&rule| self.small[rule].tells_of(pair)).collect();
-        let alike = |step: usize, members: &[usize]| {
-            let mut classes: Map<Vec<usize>, Vec<usize>> = Map::new();
-            for &option in members {
-                let of_rules = rules.iter().map(|&rule| self.small[rule].classes.of(step, option));
-                let of_ports = joints.iter().map(|&joint| self.port_class(linkage, joint, step, option));
-                classes.or_insert_with(of_rules.chain(of_ports).collect(), Vec::new).push(option);
-            }
-            classes.into_iter().map(|(_, options)| options).collect::<Vec<_>>()
-        };
-        let in_block = Bits::of(self.options[b], |y| self.signatures.of(b, y) == block[b]);
-        let (row_classes, column_classes) = (alike(a, &rows), alike(b, &columns));
-        let two = |x: usize, y: usize, terms: &mut Self| {
+        let choice = |x: usize, y: usize| {
             let mut choice = first;
             (choice[a], choice[b]) = (x, y);
-            let mut verdict = Verdict::BoltsUp;
-            for &joint in &joints {
-                verdict = verdict.max(terms.joints.verdict(desk, &terms.ports, &terms.side, linkage, joint, choice));
-            }
-            for &rule in &rules {
-                let rule = &terms.small[rule];
-                verdict = verdict.max(rule.of_pair(pair, rule.classes.of(a, x), rule.classes.of(b, y)));
-            }
-            verdict
+            choice
         };
-        let mut verdicts: Map<usize, Vec<(usize, Verdict)>> = Map::new();
-        for row in &row_classes {
+        let [rows, columns] = [a, b].map(|step| self.blocks[step][block[step]].clone());
+        let in_block = Bits::of(self.options[b], |y| self.signatures.of(b, y) == block[b]);
+        let listed: Vec<Vec<usize>> = rows
+            .iter()
+            .map(|&x| listed_with(desk, [a, b], x).into_iter().filter(|&y| in_block.holds(y)).collect())
+            .collect();
+        let mut tables = self.rule_tables(pair, &rows, &columns);
+        for &joint in &joints {
             // As if nothing listed the two together: what is listed is asked for each pair below.
-            let mut by_class = Vec::new();
-            for column in &column_classes {
-                let unlisted = row.iter().find_map(|&x| {
-                    let y = column.iter().copied().find(|&y| !listed(desk, [a, b], [x, y]))?;
-                    Some((x, y))
+            let [of_rows, of_columns] = [(a, &rows), (b, &columns)]
+                .map(|(step, all)| all.iter().map(|&at| self.port_class(linkage, joint, step, at)).collect::<Vec<_>>());
+            tables.push(TwoTable::new(&of_rows, &of_columns, |xs, ys| {
+                let unlisted = xs.iter().find_map(|&x| {
+                    let y = ys.iter().find(|&&y| !listed[x].contains(&columns[y]))?;
+                    Some(choice(rows[x], columns[*y]))
                 });
-                by_class.push(unlisted.map_or(Verdict::WontMount, |(x, y)| two(x, y, self)));
-            }
-            for &x in row {
-                let mut of_x = vec![Verdict::WontMount; self.options[b]];
-                for (column, &verdict) in column_classes.iter().zip(&by_class) {
-                    for &y in column {
-                        of_x[y] = verdict;
-                    }
-                }
-                for y in listed_with(desk, [a, b], x).into_iter().filter(|&y| in_block.holds(y)) {
-                    of_x[y] = two(x, y, self);
-                }
-                let mut row = Vec::new();
-                for &y in &columns {
-                    let mut verdict = of_x[y];
-                    if verdict < Verdict::WontMount {
-                        let mut choice = first;
-                        (choice[a], choice[b]) = (x, y);
-                        let closed = closures.iter().map(|&j| joints::judge(desk, &self.side, linkage, j, choice));
-                        verdict = closed.fold(verdict, Verdict::max);
-                    }
-                    row.push((y, verdict));
-                }
-                verdicts.insert(x, row);
-            }
+                unlisted.map_or(Verdict::WontMount, |choice| {
+                    self.joints.verdict(desk, &self.ports, &self.side, linkage, joint, choice)
+                })
+            }));
         }
-        let verdicts: Vec<_> = rows.iter().map(|x| verdicts.remove(x).expect("every row has its class")).collect();
+        let rules = tables.len() - joints.len();
+        let mut verdicts = Vec::new();
+        for (at, &x) in rows.iter().enumerate() {
+            let unlisted = columns.iter().enumerate().map(|(to, &y)| (y, worst(&tables, at, to)));
+            let mut row: Vec<(usize, Verdict)> = unlisted.collect();
+            for &y in &listed[at] {
+                let to = columns.binary_search(&y).expect("it is of the block");
+                let mut verdict = worst(&tables[..rules], at, to);
+                for &joint in &joints {
+                    let of = self.joints.verdict(desk, &self.ports, &self.side, linkage, joint, choice(x, y));
+                    verdict = verdict.max(of);
+                }
+                row[to].1 = verdict;
+            }
+            for (y, verdict) in row.iter_mut().filter(|(_, verdict)| *verdict < Verdict::WontMount) {
+                let closed = closures.iter().map(|&j| joints::judge(desk, &self.side, linkage, j, choice(x, *y)));
+                *verdict = closed.fold(*verdict, Verdict::max);
+            }
+            verdicts.push(row);
+        }
         Pair::new(&rows, [self.options[a], self.options[b]], &verdicts)
+    }
+
+    /// What the rules say of two steps.
+    fn rule_tables(&self, pair: usize, rows: &[usize], columns: &[usize]) -> Vec<TwoTable> {
+        let (a, b) = PAIRS[pair];
+        let tell = self.small.iter().filter(|rule| rule.tells_of(pair));
+        tell.map(|rule| {
+            let of = |step: usize, all: &[usize]| all.iter().map(|&at| rule.classes.of(step, at)).collect::<Vec<_>>();
+            let (of_rows, of_columns) = (of(a, rows), of(b, columns));
+            TwoTable::new(&of_rows, &of_columns, |xs, ys| rule.of_pair(pair, of_rows[xs[0]], of_columns[ys[0]]))
+        })
+        .collect()
     }
 
     fn port_class(&self, linkage: &Linkage, joint: usize, step: usize, option: usize) -> usize {
@@ -111,15 +107,51 @@ impl Terms {
     }
 }
 
+/// What one term says of rows and columns, by their classes.
+struct TwoTable {
+    row: Vec<usize>,
+    column: Vec<usize>,
+    columns: usize,
+    verdicts: Vec<Verdict>,
+}
+
+impl TwoTable {
+    /// Asks `verdict` once for the rows of one class and the columns of another.
+    fn new(of_rows: &[usize], of_columns: &[usize], mut verdict: impl FnMut(&[usize], &[usize]) -> Verdict) -> Self {
+        let ((row, rows), (column, columns)) = (numbered(of_rows), numbered(of_columns));
+        let mut verdicts = Vec::with_capacity(rows.len() * columns.len());
+        for xs in &rows {
+            verdicts.extend(columns.iter().map(|ys| verdict(xs, ys)));
+        }
+        Self { row, column, columns: columns.len(), verdicts }
+    }
+}
+
+/// The classes that occur, numbered from 0: the number of each member, and the members of each.
+fn numbered(classes: &[usize]) -> (Vec<usize>, Vec<Vec<usize>>) {
+    let mut numbers = Map::new();
+    let mut members: Vec<Vec<usize>> = Vec::new();
+    let of = classes.iter().enumerate().map(|(at, class)| {
+        let number = *numbers.or_insert_with(*class, || members.len());
+        if number == members.len() {
+            members.push(Vec::new());
+        }
+        members[number].push(at);
+        number
+    });
+    (of.collect(), members)
+}
+
+/// The worst of all tables for a row and a column.
+fn worst(tables: &[TwoTable], row: usize, column: usize) -> Verdict {
+    let of = |table: &TwoTable| table.verdicts[table.row[row] * table.columns + table.column[column]];
+    tables.iter().map(of).max().unwrap_or_default()
+}
+
 fn ends_of(stack: &Stack, joint: usize, first: usize) -> (Role, bool, [usize; 2]) {
     let joint = &stack.joints[joint];
     let first_carries = Step::of(stack.placed[joint.carrier.0].item).is_some_and(|(step, _)| step as usize == first);
     (joint.role, first_carries, [joint.carrier.1, joint.carried.1])
-}
-
-fn listed(desk: &Desk, steps: [usize; 2], options: [usize; 2]) -> bool {
-    let item = |at: usize| Step::ALL[steps[at]].item(options[at]);
-    item(0).zip(item(1)).is_some_and(|(a, b)| desk.listed(a, b).is_some())
 }
 
 fn listed_with(desk: &Desk, [a, b]: [usize; 2], option: usize) -> Vec<usize> {

@@ -105,8 +105,10 @@ fn ports(chance: &Chance, wanted: &[(Role, End, usize)]) -> Vec<Port> {
         let usual = if in_ten > 6 { !chance.seldom() } else { chance.below(10) < in_ten };
         if usual {
             let (at, faces) = match (role, end) {
-                (Role::AxleAnchor, _) => ((0.0, 500.0), Towards::Right),
-                (Role::FrontAnchor, _) => ((1200.0, 500.0), Towards::Right),
+                (Role::AxleAnchor, End::Carrier) => ((0.0, 500.0), Towards::Right),
+                (Role::AxleAnchor, End::Carried) => ((0.0, 500.0), Towards::Left),
+                (Role::FrontAnchor, End::Carrier) => ((1200.0, 500.0), Towards::Right),
+                (Role::FrontAnchor, End::Carried) => ((1200.0, 500.0), Towards::Left),
                 (Role::Rack, End::Carrier) => ((-400.0, 700.0), Towards::Rear),
                 (Role::Hitch, End::Carrier) => ((-500.0, 500.0), Towards::Rear),
                 (Role::SeatDeck, End::Carrier) => ((-100.0, 900.0), Towards::Up),

@@ -11,15 +11,15 @@ use pairs::{Owner, PAIRS, Pair};
 use crate::build::Change;
 use crate::finding::{Caution, Check, Finding, Grade, Subject, Value, Verdict};
 use crate::fit::context::Context;
-use crate::item::{ItemRef, SeatKind, ShapeRole};
+use crate::fit::rule::Alike;
+use crate::item::{Body, ItemRef, SeatKind, ShapeRole, View, flatten};
 
 /// Parts that have no business with each other keep clear, in transport, with the roll-over bar as the build leaves it; a frame
-/// keeps off the ground; a turning seat has room to turn. An outline that is missing is said.
+/// keeps off the ground; a turning seat has room to turn.
 ///
 /// A pair that the maker lists together and whose outlines overlap is *check first*: one of the two is wrong. So is one that
 /// overlaps from the side while a plan is missing, since one part may pass beside the other.
 pub(super) fn rule(context: &Context, out: &mut Vec<Finding>) {
-    unknown(context, out);
     for pair in PAIRS {
         let (Some(rear), Some(front)) = (item_of(context, pair.rear.0), item_of(context, pair.front.0)) else {
             continue;
@@ -122,8 +122,22 @@ fn bar(context: &Context, pair: &Pair, rear: ItemRef, front: ItemRef, out: &mut 
     );
 }
 
+/// Of [`unknown`]: reads whether something is outlined, not what.
+pub(super) const ALIKE: Alike = Alike {
+    machine: |_, a, b| is_outlined(&a.body) == is_outlined(&b.body),
+    implement: |_, a, b| is_outlined(&a.body) == is_outlined(&b.body),
+    ..Alike::ALL
+};
+
+fn is_outlined(body: &Body) -> bool {
+    body.shapes.iter().any(|shape| {
+        let counts = shape.clearance && !matches!(shape.role, ShapeRole::Detail | ShapeRole::Tyre);
+        counts && shape.view == View::Side && flatten(shape).iter().any(|run| !run.is_empty())
+    })
+}
+
 /// A machine or implement of which nothing is outlined from the side cannot be judged.
-fn unknown(context: &Context, out: &mut Vec<Finding>) {
+pub(super) fn unknown(context: &Context, out: &mut Vec<Finding>) {
     let (Some(machine), Some(implement)) = (item_of(context, Owner::Machine), item_of(context, Owner::Implement))
     else {
         return;
