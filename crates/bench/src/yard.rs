@@ -196,7 +196,7 @@ fn rack(end: End, class: usize) -> Port {
 
 fn seat_base(end: End, class: usize) -> Port {
     let kind = PortKind::SeatBase(SeatBase { pattern: plate(40 + class % 4, class % 4 == 3), pedestal: None });
-    let (at, faces) = if end == End::Carrier { ((-150.0, 850.0), Towards::Up) } else { ((0.0, 0.0), Towards::Down) };
+    let (at, faces) = if end == End::Carrier { ((-400.0, 850.0), Towards::Up) } else { ((0.0, 0.0), Towards::Down) };
     port(Made { role: Role::SeatDeck, end, at, faces, part: None, kind })
 }
 
@@ -268,7 +268,7 @@ fn machine(at: usize) -> Machine {
             let rear = if trim % 4 == 3 {
                 boxed(ShapeRole::Cab, (-300.0 - 20.0 * (series % 4) as f64, 1000.0), (900.0, 2200.0), 550.0)
             } else {
-                boxed(ShapeRole::RollOverBar, (-220.0, 900.0), (-160.0, 2300.0), 450.0)
+                boxed(ShapeRole::RollOverBar, (-120.0, 900.0), (-60.0, 2300.0), 450.0)
             };
             hull.into_iter().chain(rear)
         }),
@@ -336,7 +336,7 @@ fn seat(at: usize) -> Seat {
     Seat {
         body: with_shapes(
             body(format!("seat-{at}"), Some(mass), (0.0, 300.0), ports),
-            boxed(ShapeRole::Seat, (-200.0, 0.0), (300.0, 900.0), 250.0).into_iter().filter(|_| stands),
+            boxed(ShapeRole::Seat, (-150.0, 0.0), (250.0, 900.0), 250.0).into_iter().filter(|_| stands),
         ),
         kind,
         supplied_with: SuppliedWith::Kit,
@@ -374,12 +374,23 @@ fn implement(at: usize) -> Implement {
     let need = spread(at, 46) % 24;
     let least = 8_000.0 + 500.0 * (spread(at, 47) % 60) as f64;
     Implement {
-        body: body(format!("implement-{at}"), known(at, 48, mass), (-(250.0 + 300.0 * share(at, 49)), 350.0), ports),
+        body: with_shapes(
+            body(format!("implement-{at}"), known(at, 48, mass), (-(250.0 + 300.0 * share(at, 49)), 350.0), ports),
+            {
+                let depth = 500.0 + 600.0 * share(at, 52);
+                // Some booms fold over the mount towards the machine.
+                let fold = if at.is_multiple_of(8) { 420.0 } else { 0.0 };
+                let trunk = boxed(ShapeRole::Body, (-depth, -200.0), (-40.0, 500.0), 700.0);
+                let boom = boxed(ShapeRole::Boom, (-depth, 500.0), (fold - 60.0, 1500.0), 120.0);
+                let is_drawn = known(at, 53, ()).is_some();
+                trunk.into_iter().chain(boom.into_iter().filter(move |_| digs)).filter(move |_| is_drawn)
+            },
+        ),
         kind: if digs { ImplementKind::DiggingArm } else { ImplementKind::Flail },
         mount: if on_rack { Mount::Rack } else { Mount::ThreePoint },
         arm: None,
         console: digs
-            .then(|| known(at, 50, Point3 { x: mm(-50.0 - 100.0 * share(at, 51)), y: Length::ZERO, z: mm(500.0) }))
+            .then(|| known(at, 50, Point3 { x: mm(-150.0 - 250.0 * share(at, 51)), y: Length::ZERO, z: mm(500.0) }))
             .flatten(),
         worked_from_seat: digs,
         hydraulics: fed.then(|| HydraulicNeed {
