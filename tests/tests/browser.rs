@@ -14,5 +14,7 @@ mod offline;
 mod steps;
 #[path = "browser/trouble.rs"]
 mod trouble;
+#[path = "browser/whole.rs"]
+mod whole;
 #[path = "browser/widget.rs"]
 mod widget;

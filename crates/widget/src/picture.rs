@@ -6,7 +6,7 @@ use fitup_core::item::View;
 use fitup_core::quantity::{Angle, Length, Mass};
 use fitup_drawing::{Fact, FigureName, Labels, Scene, Sheet, element};
 use fitup_words::{LengthStyle, Units, Words};
-use yew::{AttrValue, Html};
+use yew::{AttrValue, Html, html};
 
 use crate::ctx::Ctx;
 
@@ -39,7 +39,7 @@ impl Labels for Lettering<'_> {
 }
 
 /// A scene as markup of the page. The scene holds numbers and escaped words only.
-pub fn html(scene: &Scene, title: &str) -> Html {
+pub fn svg(scene: &Scene, title: &str) -> Html {
     Html::from_html_unchecked(AttrValue::from(element(scene, title)))
 }
 
@@ -53,7 +53,10 @@ pub fn drawn(
     let (width, height) = room?;
     let lettering = Lettering(&ctx.words);
     let scene = draw(&Sheet::new(f64::from(width) / PIXELS_PER_MM, f64::from(height) / PIXELS_PER_MM, &lettering))?;
-    Some(html(&scene, &told(ctx, answer, &scene)))
+    if scene.nodes.is_empty() {
+        return Some(html! { <p class="drawing-missing soft">{ ctx.text("ui-drawing-missing") }</p> });
+    }
+    Some(svg(&scene, &told(ctx, answer, &scene)))
 }
 
 /// What a scene shows, in words.

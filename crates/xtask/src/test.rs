@@ -148,6 +148,8 @@ pub fn in_browser(what: &str) -> Result<Command, Failure> {
         .map_err(|error| failure("finding xtask's own program", error.to_string(), "run it through cargo xtask"))?;
     let mut cargo = tooled("cargo");
     cargo.args([what, "--package", "fitup-tests", "--features", "browser"]);
+    // What failed is told by its message and its picture; the stack of a browser session buries them.
+    cargo.env("RUST_BACKTRACE", "0");
     cargo.env("FITUP_AXE", axe_script()).env("FITUP_DIST", dist()).env("FITUP_XTASK", xtask);
     if let Some(chromium) = chromium() {
         cargo.env("FITUP_CHROMIUM", chromium);

@@ -85,8 +85,17 @@ impl Decode for BuildFile {
 
 impl Decode for ChangeFile {
     fn decode(node: Node<'_>, at: At<'_>, report: &mut Report) -> Self {
-        let words = &["drill", "open-up", "front-seat-forward", "fold-roll-over-bar", "take-off", "put-on", "ballast"];
-        let alone = &[false, false, true, true, false, false, false];
+        let words = &[
+            "drill",
+            "open-up",
+            "front-seat-forward",
+            "fold-roll-over-bar",
+            "take-off",
+            "put-on",
+            "ramps",
+            "ballast",
+        ];
+        let alone = &[false, false, true, true, false, false, false, false];
         let Some((chosen, content)) = chosen(node, words, alone, at, report) else { return Self::invented() };
         let at = at.field(words[chosen]);
         match chosen {
@@ -109,6 +118,12 @@ impl Decode for ChangeFile {
             3 => Self::FoldRollOverBar,
             4 => Self::TakeOff(String::decode(content, at, report)),
             5 => Self::PutOn(String::decode(content, at, report)),
+            6 => {
+                let mut length_mm = 0.0;
+                let mut record = Record::open(content, at, &["length-mm"], report);
+                record.required("length-mm", &mut length_mm);
+                Self::Ramps { length_mm }
+            }
             _ => {
                 let (mut mass_kg, mut x_mm) = (0.0, 0.0);
                 let mut record = Record::open(content, at, &["mass-kg", "x-mm"], report);
@@ -216,6 +231,7 @@ mod tests {
                 ChangeFile::FoldRollOverBar,
                 ChangeFile::TakeOff("loader".into()),
                 ChangeFile::PutOn("loader".into()),
+                ChangeFile::Ramps { length_mm: 1896.0 },
                 ChangeFile::Ballast { mass_kg: 120.0, x_mm: -900.25 },
             ],
             measured: vec![MeasuredFile {

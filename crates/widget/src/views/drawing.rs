@@ -50,11 +50,11 @@ pub fn Drawing(props: &DrawingProps) -> Html {
                 let build = &best(reach.as_deref()?)?.build;
                 let stack = place(ctx.catalogue(), build);
                 let scene = draw(&subject, None, Some(&Subject::new(ctx.catalogue(), build, &stack)), &sheet);
-                return Some(picture::html(&scene, &ctx.text("ui-drawing-none")));
+                return Some(picture::svg(&scene, &ctx.text("ui-drawing-none")));
             }
             let scene = draw(&subject, Some(answer), None, &sheet);
             let told = picture::told(ctx, answer, &scene);
-            Some(picture::html(&scene, &told))
+            Some(picture::svg(&scene, &told))
         })
     };
     let touched = {

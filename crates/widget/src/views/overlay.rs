@@ -28,7 +28,7 @@ pub fn OverlayPicture(props: &OverlayPictureProps) -> Html {
     let drawn = overlay.zip(room).map(|(overlay, (width, height))| {
         let lettering = Lettering(&ctx.words);
         let sheet = Sheet::new(f64::from(width) / PIXELS_PER_MM, f64::from(height) / PIXELS_PER_MM, &lettering);
-        picture::html(&holes(overlay, &sheet), &title)
+        picture::svg(&holes(overlay, &sheet), &title)
     });
     html! {
         <figure class="overlay">

@@ -25,7 +25,7 @@ pub fn Silhouette(props: &SilhouetteProps) -> Html {
     let drawn = use_memo((ctx, props.item, props.span), |(ctx, item, span)| {
         let lettering = Lettering(&ctx.words);
         let sheet = card_sheet(&lettering);
-        item.map(|item| picture::html(&silhouette(ctx.catalogue(), item, *span, &sheet), ""))
+        item.map(|item| picture::svg(&silhouette(ctx.catalogue(), item, *span, &sheet), ""))
     });
     html! { <div class="card-shape" aria-hidden="true">{ (*drawn).clone() }</div> }
 }

@@ -211,3 +211,4 @@ ui-corridor-meaning = um den rechten Winkel
 ui-swing-out = Ausschwenken am Heck
 ui-heaviest-axle = Schwerste Achse
 ui-ground-takes = Boden trägt { $value }
+ui-drawing-missing = Das lässt sich nicht zeichnen: Etwas, wovon es abhängt, ist nicht angegeben.

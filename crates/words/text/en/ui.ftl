@@ -213,3 +213,4 @@ ui-corridor-meaning = round a right angle
 ui-swing-out = Tail swing
 ui-heaviest-axle = Heaviest axle
 ui-ground-takes = ground takes { $value }
+ui-drawing-missing = This cannot be drawn: something it depends on is not stated.

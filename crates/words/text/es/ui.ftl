@@ -211,3 +211,4 @@ ui-corridor-meaning = en ángulo recto
 ui-swing-out = Barrido trasero
 ui-heaviest-axle = Eje más cargado
 ui-ground-takes = el suelo soporta { $value }
+ui-drawing-missing = No se puede dibujar: falta un dato del que depende.

@@ -211,3 +211,4 @@ ui-corridor-meaning = à angle droit
 ui-swing-out = Déport arrière
 ui-heaviest-axle = Essieu le plus chargé
 ui-ground-takes = le sol porte { $value }
+ui-drawing-missing = Impossible à dessiner : une donnée dont cela dépend n’est pas indiquée.
