@@ -72,8 +72,13 @@ fn longer_ramps_lift_the_drag_while_the_slider_moves_and_stay_in_the_address() {
         slide(&page, 0, 1900.0, true).await?;
         page.until("the address", &format!("location.href !== {}", json!(before))).await?;
         page.reload().await?;
+        page.value("document.querySelector('fit-up').setAttribute('units', 'metric')").await?;
         page.until("the sheet", "widget.querySelector('.whole .slider output') != null").await?;
-        assert_eq!(page.text(".slider output").await?.replace('\u{a0}', " "), "1,896 mm", "the nearest step");
+        page.until(
+            "the nearest step",
+            "widget.querySelector('.slider output').textContent.replace('\\u00a0', ' ') === '1,896 mm'",
+        )
+        .await?;
         Ok(())
     });
 }

@@ -85,16 +85,8 @@ impl Decode for BuildFile {
 
 impl Decode for ChangeFile {
     fn decode(node: Node<'_>, at: At<'_>, report: &mut Report) -> Self {
-        let words = &[
-            "drill",
-            "open-up",
-            "front-seat-forward",
-            "fold-roll-over-bar",
-            "take-off",
-            "put-on",
-            "ramps",
-            "ballast",
-        ];
+        let words =
+            &["drill", "open-up", "front-seat-forward", "fold-roll-over-bar", "take-off", "put-on", "ramps", "ballast"];
         let alone = &[false, false, true, true, false, false, false, false];
         let Some((chosen, content)) = chosen(node, words, alone, at, report) else { return Self::invented() };
         let at = at.field(words[chosen]);

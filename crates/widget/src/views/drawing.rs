@@ -68,7 +68,7 @@ pub fn Drawing(props: &DrawingProps) -> Html {
         }
     };
     html! {
-        <div class="drawing-box" id="drawing" ref={node} onclick={touched}>
+        <div class="drawing-box" ref={node} onclick={touched}>
             { (*drawn).clone() }
             if props.answer.stack.placed.is_empty() {
                 <p class="drawing-none">{ ctx.text("ui-drawing-none") }</p>

@@ -36,7 +36,7 @@ pub fn Field(props: &FieldProps) -> Html {
     let FieldProps { answer, build, view, drawing, reach, folded } = props;
     html! {
         <>
-            <section class="field" aria-label={ctx.text("ui-drawing")} data-folded={folded.to_string()}>
+            <section class="field" id="drawing" aria-label={ctx.text("ui-drawing")} data-folded={folded.to_string()}>
                 <div class="views">
                     <Tabs view={*view} />
                     if matches!(view, View::Fit | View::Parts) {
