@@ -1,6 +1,6 @@
 //! The file format, field by field: what stands here is what a catalogue file may say.
 //!
-//! These types only hold what the file says, in the file's units. [`crate::lower`] turns them
+//! These types only hold what the file says, in the file's units. The room `lower` turns them
 //! into the core's catalogue. `FORMAT.md` beside this crate's manifest is the same for people.
 
 pub mod adapter;

@@ -1,4 +1,4 @@
-//! Fit: joint by joint and rule by rule, one file each; [`judge`] brings them together.
+//! Fit: joint by joint and rule by rule, one file each; [`judge()`] brings them together.
 //!
 //! A joint is judged by listing, then by lineage, then by dimensions ([`mating`]). Rules beyond
 //! joints look at the whole build. Everything they say is a [`Finding`](crate::finding::Finding).

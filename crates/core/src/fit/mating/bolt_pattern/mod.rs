@@ -1,8 +1,8 @@
 //! Does one plate's bolt pattern go on another's, and with how much to spare?
 //!
 //! Two plates are laid on each other: shifted, turned, and where the plate allows it flipped, until the bolts go through.
-//! [`register`] finds the lay and the pairing of holes that leave the greatest least margin. [`opening`] and
-//! [`drilling`] say what the workshop could do where that margin is negative.
+//! [`register`] finds the lay and the pairing of holes that leave the greatest least margin. [`opening()`] and
+//! [`drilling()`] say what the workshop could do where that margin is negative.
 
 mod drilling;
 mod hole;
