@@ -1,6 +1,7 @@
 //! What the element tells the page: events with plain objects.
 
 use serde::Serialize;
+use serde_wasm_bindgen::Serializer;
 use wasm_bindgen::JsValue;
 use web_sys::{CustomEvent, CustomEventInit, HtmlElement};
 
@@ -11,7 +12,7 @@ pub const ERROR: &str = "fitup-error";
 
 /// A value as a plain object: maps become objects, what is not known becomes `null`.
 pub fn plain(value: &impl Serialize) -> JsValue {
-    js_sys::JSON::parse(&fitup_catalogue::json(value)).unwrap_or(JsValue::NULL)
+    value.serialize(&Serializer::json_compatible()).unwrap_or(JsValue::NULL)
 }
 
 /// Tells the page. The event bubbles out of shadow roots, so that one listener on the document
