@@ -65,6 +65,30 @@ fn the_ballast_of_each_rule_meets_it_when_it_is_hung() {
     }
 }
 
+/// "Merkblatt für Anbaugeräte" (German federal transport ministry), reported by a regional farm journal: 20 % of the
+/// unladen mass, not of the total (`s08.front20`).
+#[test]
+fn the_road_rule_asks_a_fifth_of_the_unladen_mass_of_the_front_axle() {
+    let desk = desk();
+    let found = weight(&desk, &story(&desk, "light-front"), None).unwrap();
+    let rule = found.rules.iter().find(|rule| rule.rule == "front-share-of-unladen").unwrap();
+    close(rule.least * 100.0, 20.0);
+    let loads = found.loads.unwrap();
+    let (front, rear) = found.bare.unwrap();
+    close(rule.share, loads.front.kg() / (front + rear).kg());
+}
+
+/// Length identity (`s02.length.check`): overall length = front overhang + wheelbase + rear overhang.
+#[test]
+fn the_length_is_the_wheelbase_and_both_overhangs() {
+    let desk = desk();
+    let told = ["ramp", "light-front"].map(|name| judge(&desk, &story(&desk, name)).footprint);
+    for footprint in told {
+        let parts = [footprint.front_overhang, footprint.wheelbase, footprint.rear_overhang].map(Option::unwrap);
+        close(footprint.length.unwrap().m(), parts.iter().map(|part| part.m()).sum());
+    }
+}
+
 #[test]
 fn a_place_behind_the_rear_axle_takes_no_ballast_that_helps() {
     let desk = desk();
