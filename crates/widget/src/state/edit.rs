@@ -105,12 +105,7 @@ impl Edit {
                 next.changes.retain(|change| !matches!(change, Change::Ramps { .. }));
                 next.changes.push(Change::Ramps { length });
             }
-            Self::Ballast(mass, x) => {
-                next.changes.retain(|change| !matches!(change, Change::Ballast { .. }));
-                if mass > Mass::ZERO {
-                    next.changes.push(Change::Ballast { mass, x });
-                }
-            }
+            Self::Ballast(mass, x) => next.hang(mass, x),
             Self::Trailer(trailer) => {
                 // Other ramps belong to the trailer they were tried with.
                 next.changes.retain(|change| !matches!(change, Change::Ramps { .. }));
