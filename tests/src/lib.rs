@@ -4,3 +4,4 @@ pub mod answers;
 #[cfg(feature = "browser")]
 pub mod browser;
 pub mod stories;
+pub mod yard;

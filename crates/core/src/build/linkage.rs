@@ -26,6 +26,13 @@ impl Linkage {
         &self.stack
     }
 
+    /// The joints that place an item, by its index in [`Stack::placed`]: its own, then that of what carries it, and so on to
+    /// the machine.
+    pub fn placing(&self, placed: usize) -> impl Iterator<Item = StackJoint> + '_ {
+        let joint = |placed: usize| placed.checked_sub(1).map(|at| self.placing[at]);
+        std::iter::successors(joint(placed), move |known| joint(known.carrier.0))
+    }
+
     /// The stack of a build of this linkage: its items in place of those the linkage was taken from.
     pub fn stand(&self, catalogue: &Catalogue, build: &Build) -> Stack {
         let mut stack = self.stack.clone();

@@ -64,8 +64,9 @@ fn nothing_better(options: [usize; 4], fixed: [Option<usize>; 4]) -> Found {
 ///
 /// At each verdict and linkage only options that are no worse alone are looked at, and only
 /// machine and carrying that are no worse together; what goes with both is the intersection of
-/// two sets of seats and of two sets of implements. Of what is left, a build is judged in full
-/// only if it would answer for an option that nothing has answered for yet.
+/// two sets of seats and of two sets of implements, less what is known to be worse where it
+/// stands. Of what is left, a build is judged in full only if it would answer for an option that
+/// nothing has answered for yet.
 pub(super) fn eliminate(desk: &Desk, terms: &mut Terms, fixed: [Option<usize>; 4], asked: &[usize]) -> Found {
     let options = terms.options();
     let mut search = Search {
@@ -129,16 +130,32 @@ impl Search<'_> {
         }
         let (mut seats, mut implements) = (Bits::none(options[2]), Bits::none(options[3]));
         let mut carrying = Bits::none(options[1]);
+        let [.., seat, implement] = members.map(|members| members[0]);
         for m in alone[0].iter() {
             carrying.set_to_common(self.row(joined, worst, 0, m), &alone[1], &alone[1]);
             for c in carrying.iter() {
                 seats.set_to_common(self.row(joined, worst, 1, m), self.row(joined, worst, 3, c), &alone[2]);
                 implements.set_to_common(self.row(joined, worst, 2, m), self.row(joined, worst, 4, c), &alone[3]);
-                if !seats.is_empty() && !implements.is_empty() {
-                    self.complete(joined, worst, [m, c], &seats, &implements);
+                if !self.asks([m, c], &seats, &implements) {
+                    continue;
+                }
+                let choice = [m, c, seat, implement];
+                if !(0..2).all(|step| self.terms.stands(self.desk, joined, step, choice, worst)) {
+                    continue;
+                }
+                self.terms.leave_out_worse(joined, 2, choice, worst, true, &mut seats);
+                self.terms.leave_out_worse(joined, 3, choice, worst, false, &mut implements);
+                if self.asks([m, c], &seats, &implements) {
+                    self.complete(joined, worst, choice, &seats, &implements);
                 }
             }
         }
+    }
+
+    /// Whether something is to be answered for by machine and carrying with some of these seats and implements.
+    fn asks(&self, [m, c]: [usize; 2], seats: &Bits, implements: &Bits) -> bool {
+        let asks = self.open[0].holds(m) || self.open[1].holds(c) || seats.meets(&self.open[2]);
+        (asks || implements.meets(&self.open[3])) && !seats.is_empty() && !implements.is_empty()
     }
 
     fn row(&self, joined: usize, worst: Verdict, pair: usize, option: usize) -> &Bits {
@@ -147,26 +164,23 @@ impl Search<'_> {
 
     /// Completes machine and carrying by seats and implements that go with both, as long as
     /// there is something to answer for.
-    fn complete(&mut self, joined: usize, worst: Verdict, [m, c]: [usize; 2], seats: &Bits, implements: &Bits) {
-        let asks = self.open[0].holds(m) || self.open[1].holds(c) || seats.meets(&self.open[2]);
-        if !asks && !implements.meets(&self.open[3]) {
-            return;
-        }
+    fn complete(&mut self, joined: usize, worst: Verdict, choice: Choice, seats: &Bits, implements: &Bits) {
+        let [m, c, _, implement] = choice;
         let mut with = Bits::none(self.terms.options()[3]);
         for s in seats.iter() {
-            let mut after = None;
-            if self.open[0].holds(m) || self.open[1].holds(c) || self.open[2].holds(s) {
-                // Any implement answers for the others.
-                with.set_to_common(implements, self.row(joined, worst, 5, s), implements);
-                let fits = |i: &usize| self.terms.within(self.desk, joined, [m, c, s, *i], worst);
-                let Some(i) = with.iter().find(fits) else { continue };
-                self.answer(worst, [m, c, s, i]);
-                after = Some(i);
+            let choice = [m, c, s, implement];
+            // Any implement answers for the others.
+            let any = self.open[0].holds(m) || self.open[1].holds(c) || self.open[2].holds(s);
+            with.set_to_common(implements, self.row(joined, worst, 5, s), if any { implements } else { &self.open[3] });
+            if with.is_empty() || !self.terms.stands(self.desk, joined, 2, choice, worst) {
+                continue;
             }
-            with.set_to_common(implements, self.row(joined, worst, 5, s), &self.open[3]);
-            for i in with.iter().filter(|&i| after.is_none_or(|after| i > after)) {
-                if self.terms.within(self.desk, joined, [m, c, s, i], worst) {
+            self.terms.leave_out_worse(joined, 3, choice, worst, true, &mut with);
+            let mut is_asked = any;
+            for i in with.iter() {
+                if (is_asked || self.open[3].holds(i)) && self.terms.within(self.desk, joined, [m, c, s, i], worst) {
                     self.answer(worst, [m, c, s, i]);
+                    is_asked = false;
                 }
             }
         }

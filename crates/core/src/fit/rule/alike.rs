@@ -16,6 +16,18 @@ pub(in crate::fit) struct Alike {
     pub implement: fn(&Catalogue, &Implement, &Implement) -> bool,
 }
 
+/// What a rule reads that asks where items stand. It may ask the place of the items that `stand` names and of the build's
+/// adapters, not how they come to stand there: no joint but those that place them.
+#[derive(Clone, Copy)]
+pub(in crate::fit) struct Placed {
+    /// What it reads of the items themselves.
+    pub alike: Alike,
+    /// The steps of whose items it asks the place.
+    pub stand: &'static [Step],
+    /// The two steps, earlier first, of whose items it asks whether they are listed together.
+    pub listed: Option<[Step; 2]>,
+}
+
 impl Alike {
     /// Of a rule that reads nothing of any item.
     pub const ALL: Self =

@@ -31,37 +31,51 @@ use super::answer::Footprint;
 use super::context::Context;
 use crate::finding::Finding;
 
-pub(super) use alike::Alike;
+pub(super) use alike::{Alike, Placed};
 
 /// A rule with what the search for completions has to know of it.
 pub(super) struct Rule {
     /// Adds the findings it has.
     pub judge: fn(&Context, &mut Vec<Finding>),
-    /// When two items may stand for each other before it; `None` = never, so that it is judged
-    /// anew for every build.
-    pub alike: Option<Alike>,
-    /// Whether it asks which ports meet or where items stand.
-    pub stack: bool,
+    /// What it reads.
+    pub reads: Reads,
+}
+
+/// What a rule reads of a build beyond its side.
+pub(super) enum Reads {
+    /// Of the items what this compares.
+    Items(Alike),
+    /// Of the items what this compares, and which ports meet.
+    Joined(Alike),
+    /// Of some items what this compares and where they stand.
+    Placed(Placed),
+    /// Anything: it is judged anew for every build.
+    Whole,
 }
 
 impl Rule {
     /// A rule that reads of the items alone what `alike` compares.
     const fn of_items(judge: fn(&Context, &mut Vec<Finding>), alike: Alike) -> Self {
-        Self { judge, alike: Some(alike), stack: false }
+        Self { judge, reads: Reads::Items(alike) }
     }
 
     /// A rule that also asks which ports meet.
     const fn of_joined(judge: fn(&Context, &mut Vec<Finding>), alike: Alike) -> Self {
-        Self { judge, alike: Some(alike), stack: true }
+        Self { judge, reads: Reads::Joined(alike) }
     }
 
-    /// A rule that reads whatever it likes, such as where items stand.
+    /// A rule that asks where some items stand, but not how they are joined.
+    const fn of_placed(judge: fn(&Context, &mut Vec<Finding>), placed: Placed) -> Self {
+        Self { judge, reads: Reads::Placed(placed) }
+    }
+
+    /// A rule that reads whatever it likes.
     const fn of_whole(judge: fn(&Context, &mut Vec<Finding>)) -> Self {
-        Self { judge, alike: None, stack: true }
+        Self { judge, reads: Reads::Whole }
     }
 }
 
-/// Every rule, in the order of the files; whole rules last, the cheapest of them first.
+/// Every rule: in the order of the files, then those that ask where items stand, whole rules last, the cheapest first.
 pub(super) const RULES: &[Rule] = &[
     Rule::of_joined(adapter::rule, adapter::ALIKE),
     Rule::of_joined(arm_on_hitch::rule, arm_on_hitch::ALIKE),
@@ -82,10 +96,14 @@ pub(super) const RULES: &[Rule] = &[
     Rule::of_items(seat_switch::rule, seat_switch::ALIKE),
     Rule::of_items(station::rule, station::ALIKE),
     Rule::of_items(unit::rule, Alike::ALL),
+    Rule::of_placed(clearance::frame, clearance::FRAME),
+    Rule::of_placed(clearance::seat_and_machine, clearance::SEAT_AND_MACHINE),
+    Rule::of_placed(clearance::implement_and_machine, clearance::IMPLEMENT_AND_MACHINE),
+    Rule::of_placed(clearance::implement_and_seat, clearance::IMPLEMENT_AND_SEAT),
+    Rule::of_placed(clearance::swivel, clearance::SWIVEL),
+    Rule::of_placed(seat_room::rule, seat_room::PLACED),
     Rule::of_whole(lift::rule),
-    Rule::of_whole(seat_room::rule),
     Rule::of_whole(loads::rule),
-    Rule::of_whole(clearance::rule),
 ];
 
 /// A rule on the finished machine, which looks at what it measures too.

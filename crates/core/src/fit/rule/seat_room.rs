@@ -1,9 +1,10 @@
 //! Room between the seat and the implement's controls, and reach to the levers.
 
+use crate::build::Step;
 use crate::finding::{Check, Finding, Grade, Subject, Value, Verdict};
 use crate::fit::context::Context;
 use crate::fit::loads::Missing;
-use crate::fit::rule::Alike;
+use crate::fit::rule::{Alike, Placed};
 use crate::item::{FrontSeatEffect, ImplementId, ItemRef, Seat, SeatId};
 use crate::quantity::Length;
 
@@ -29,6 +30,23 @@ pub(super) fn unknown(context: &Context, out: &mut Vec<Finding>) {
         );
     }
 }
+
+/// Of [`rule`]: reads where seat and implement stand, and in them the index point and the controls.
+pub(super) const PLACED: Placed = Placed {
+    alike: Alike {
+        machine: |_, a, b| a.operator_seat.map(|seat| seat.index_x) == b.operator_seat.map(|seat| seat.index_x),
+        seat: |_, a, b| {
+            stated(a) == stated(b)
+                && a.index_point == b.index_point
+                && a.least_room == b.least_room
+                && a.greatest_reach == b.greatest_reach
+        },
+        implement: |_, a, b| a.worked_from_seat == b.worked_from_seat && a.console == b.console,
+        ..Alike::ALL
+    },
+    stand: &[Step::Seat, Step::Implement],
+    listed: None,
+};
 
 /// For an implement worked from a seat: the controls have to be far enough behind the seat index
 /// point for the knees and near enough for the hands.

@@ -37,6 +37,13 @@ impl Bits {
         self.0.iter().zip(&other.0).any(|(a, b)| a & b != 0)
     }
 
+    /// Takes out the numbers that are in another set.
+    pub fn leave_out(&mut self, other: &Self) {
+        for (word, out) in self.0.iter_mut().zip(&other.0) {
+            *word &= !out;
+        }
+    }
+
     /// Becomes the numbers that are in all three sets.
     pub fn set_to_common(&mut self, a: &Self, b: &Self, c: &Self) {
         for (at, word) in self.0.iter_mut().enumerate() {
@@ -70,6 +77,9 @@ mod tests {
         common.set_to_common(&bits, &Bits::of(200, |at| at > 100), &Bits::of(200, |at| at < 150));
         assert_eq!(common.iter().collect::<Vec<_>>(), [126]);
         assert!(!common.is_empty() && common.meets(&bits));
+        let mut rest = common.clone();
+        rest.leave_out(&bits);
+        assert!(rest.is_empty());
         common.remove(126);
         assert!(common.is_empty() && !common.meets(&bits));
     }

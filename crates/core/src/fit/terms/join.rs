@@ -67,7 +67,8 @@ impl Terms {
                 }
             }
         }
-        Joined { linkage, floor, alone, pairs, tables, whole }
+        let places = self.of_places.terms(desk, &self.blocks, block, &linkage);
+        Joined { linkage, floor, alone, pairs, tables, places, whole }
     }
 
     /// Lets the pairs of one linkage know what a rule says of two steps beyond what it says of each.

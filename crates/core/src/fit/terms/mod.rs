@@ -11,7 +11,9 @@
 //!   ([`small`]). What it comes to with some classes is never better than the best it comes to
 //!   with any classes of the other steps, which gives each option alone and each two options
 //!   together a verdict that no completion betters;
-//! * what is left (rules that read where everything stands) is judged build by build, last.
+//! * a rule that asks where items stand depends on what it reads of them and on the ports by which
+//!   they and what carries them are placed; it is judged when it is first asked for ([`places`]);
+//! * what is left is judged build by build, last.
 //!
 //! Everything of a build but its four choices stays the same in a search: its *side*. Items of
 //! which the side says something (measured, looked for, changed) are in classes of their own.
@@ -22,16 +24,19 @@ mod join;
 mod joints;
 mod kept;
 mod pair;
+mod places;
 mod ports;
 mod signature;
 mod small;
+#[cfg(test)]
+mod tests;
 mod two;
 
 use std::collections::BTreeMap;
 
 use super::context::Context;
 use super::desk::Desk;
-use super::rule::RULES;
+use super::rule::{RULES, Reads};
 use crate::build::{Build, Carrying, Change, Linkage, Seating, Step, options};
 use crate::finding::Verdict;
 use crate::item::{ItemRef, Role};
@@ -44,6 +49,7 @@ pub(crate) use pair::Pair;
 
 use classes::Classes;
 use joints::Joints;
+use places::OfPlaces;
 use ports::PortClasses;
 use small::{SmallRule, Table};
 
@@ -63,6 +69,8 @@ pub(crate) struct Terms {
     small: Vec<SmallRule>,
     /// Rules that ask which ports meet, by index, with their classes.
     of_linkage: Vec<(usize, Classes)>,
+    /// Rules that ask where items stand.
+    of_places: OfPlaces,
     /// Rules judged build by build, by index.
     whole: Vec<usize>,
     joined: Vec<Joined>,
@@ -87,6 +95,8 @@ pub(crate) struct Joined {
     pub alone: [Vec<Verdict>; 4],
     pairs: [usize; 6],
     tables: Vec<JoinedTable>,
+    /// Indices in [`Terms::of_places`], those that look at earlier steps first.
+    places: Vec<usize>,
     whole: Vec<usize>,
 }
 
@@ -152,11 +162,19 @@ impl Terms {
         let apart = apart(&side);
         let signatures = signature::signatures(desk, options);
         let (mut small, mut of_linkage, mut whole) = (Vec::new(), Vec::new(), Vec::new());
+        let mut of_places = OfPlaces::default();
         for (index, rule) in RULES.iter().enumerate() {
-            match small::classes(desk, options, &apart, rule) {
-                None => whole.push(index),
-                Some(classes) if rule.stack => of_linkage.push((index, classes)),
-                Some(classes) => small.push(SmallRule::new(desk, &side, rule, classes)),
+            match &rule.reads {
+                Reads::Items(alike) => match small::classes(desk, options, &apart, alike) {
+                    None => whole.push(index),
+                    Some(classes) => small.push(SmallRule::new(desk, &side, rule, classes)),
+                },
+                Reads::Joined(alike) => match small::classes(desk, options, &apart, alike) {
+                    None => whole.push(index),
+                    Some(classes) => of_linkage.push((index, classes)),
+                },
+                Reads::Placed(placed) => of_places.add(desk, options, &apart, index, placed),
+                Reads::Whole => whole.push(index),
             }
         }
         small.retain(|rule| !rule.table.is_silent());
@@ -174,6 +192,7 @@ impl Terms {
             signatures,
             small,
             of_linkage,
+            of_places,
             whole,
         })
     }
@@ -203,6 +222,11 @@ impl Terms {
         self.joined.len() - 1
     }
 
+    /// The linkage of a complete build.
+    fn joined_of(&mut self, desk: &Desk, choice: Choice) -> usize {
+        self.joined(desk, [0, 1, 2, 3].map(|step| self.signatures.of(step, choice[step])))
+    }
+
     pub fn of_joined(&self, joined: usize) -> &Joined {
         &self.joined[joined]
     }
@@ -223,6 +247,10 @@ impl Terms {
         if of.tables.iter().any(|table| self.of_table(table, choice) > worst) {
             return false;
         }
+        if !(0..4).all(|step| self.stands(desk, joined, step, choice, worst)) {
+            return false;
+        }
+        let of = &self.joined[joined];
         choose(&mut self.whole_build, choice);
         let stack = of.linkage.stand(desk.catalogue(), &self.whole_build);
         let context = Context::placed(desk, &self.whole_build, stack);
@@ -237,8 +265,7 @@ impl Terms {
 
     /// The verdict of a complete build.
     pub fn verdict(&mut self, desk: &Desk, choice: Choice) -> Verdict {
-        let block = [0, 1, 2, 3].map(|step| self.signatures.of(step, choice[step]));
-        let joined = self.joined(desk, block);
+        let joined = self.joined_of(desk, choice);
         let of = &self.joined[joined];
         let alone = (0..4).map(|step| of.alone[step][choice[step]]);
         let pairs = PAIRS.iter().zip(of.pairs).map(|(&(a, b), pair)| self.pairs[pair].verdict(choice[a], choice[b]));

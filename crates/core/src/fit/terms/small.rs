@@ -4,7 +4,7 @@ use crate::build::{Build, Stack, Step};
 use crate::finding::Verdict;
 use crate::fit::context::Context;
 use crate::fit::desk::Desk;
-use crate::fit::rule::Rule;
+use crate::fit::rule::{Alike, Rule};
 
 use super::classes::{Choice, Classes};
 use super::{PAIRS, with};
@@ -131,15 +131,13 @@ pub(super) fn judge(desk: &Desk, build: &Build, rule: &Rule, stack: Stack) -> Ve
     findings.iter().map(|finding| finding.verdict).max().unwrap_or_default()
 }
 
-/// Classes of options before a rule; `None` if it tells every item from every other or there
-/// are too many combinations.
+/// Classes of options before a rule; `None` if there are too many combinations.
 pub(super) fn classes(
     desk: &Desk,
     options: [usize; 4],
     apart: &crate::ordered::Set<(Step, usize)>,
-    rule: &Rule,
+    alike: &Alike,
 ) -> Option<Classes> {
-    let alike = rule.alike?;
     let classes = Classes::new(options, apart, |step, a, b| alike.options(desk.catalogue(), step, a, b));
     let combinations = classes.counts().iter().try_fold(1, |all: usize, &count| all.checked_mul(count));
     combinations.is_some_and(|all| all <= MOST_COMBINATIONS).then_some(classes)

@@ -154,7 +154,7 @@ fn ends_of(stack: &Stack, joint: usize, first: usize) -> (Role, bool, [usize; 2]
     (joint.role, first_carries, [joint.carrier.1, joint.carried.1])
 }
 
-fn listed_with(desk: &Desk, [a, b]: [usize; 2], option: usize) -> Vec<usize> {
+pub(super) fn listed_with(desk: &Desk, [a, b]: [usize; 2], option: usize) -> Vec<usize> {
     let item = Step::ALL[a].item(option);
     let partners = item.into_iter().flat_map(|item| desk.listed_after(item)).filter_map(Step::of);
     partners.filter(|(step, _)| *step as usize == b).map(|(_, option)| option).collect()

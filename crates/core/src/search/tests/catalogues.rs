@@ -1,6 +1,8 @@
 //! Small catalogues by chance, of few classes of ports so that every verdict occurs.
 
 use super::chance::Chance;
+use super::outlines::{block, machine_shapes, outline};
+use super::series;
 use crate::build::{Build, Change, Measurement, Presence, Step, options};
 use crate::item::*;
 use crate::quantity::*;
@@ -83,7 +85,9 @@ fn kind(chance: &Chance, role: Role, end: End) -> PortKind {
 
 fn port(chance: &Chance, role: Role, end: End, at: (f64, f64), faces: Towards) -> Port {
     let jitter = chance.one(&[0.0, 0.0, 1.0, 4.0, 40.0]);
-    let pose = Pose { at: Point3 { x: mm(at.0 + jitter), y: Length::ZERO, z: mm(at.1) }, faces, up: Towards::Up };
+    let higher = chance.one(&[0.0, 0.0, 0.0, 30.0]);
+    let place = Point3 { x: mm(at.0 + jitter), y: Length::ZERO, z: mm(at.1 + higher) };
+    let pose = Pose { at: place, faces, up: Towards::Up };
     let number = chance.below(7);
     Port {
         name: format!("{role:?}-{end:?}").to_lowercase(),
@@ -142,27 +146,6 @@ fn body(chance: &Chance, id: String, mass: f64, ports: Vec<Port>) -> Body {
     }
 }
 
-/// A block from the side, from corner to corner; seldom none.
-fn block(chance: &Chance, role: ShapeRole, from: (f64, f64), to: (f64, f64)) -> Vec<Shape> {
-    let corner = |x: f64, z: f64| crate::item::Step::Line(mm(x), mm(z));
-    let path = vec![
-        crate::item::Step::Move(mm(from.0), mm(from.1)),
-        corner(to.0, from.1),
-        corner(to.0, to.1),
-        corner(from.0, to.1),
-        crate::item::Step::Close,
-    ];
-    let shape = Shape {
-        name: "block".to_owned(),
-        view: View::Side,
-        role,
-        carrier: crate::item::Carrier::Item,
-        clearance: true,
-        path,
-    };
-    if chance.seldom() { Vec::new() } else { vec![shape] }
-}
-
 use End::{Carried, Carrier};
 
 fn machine(chance: &Chance, at: usize) -> Machine {
@@ -180,31 +163,35 @@ fn machine(chance: &Chance, at: usize) -> Machine {
             (Role::Wiring, Carrier, 7),
         ],
     );
+    let has_tyres = chance.once_in(2);
     let axle = |chance: &Chance, bare: f64, rated: f64| Axle {
+        track: has_tyres.then_some(mm(1200.0)),
+        tyre_width: Some(mm(300.0)),
+        overall_radius: maybe(chance, mm(chance.one(&[500.0, 400.0]))),
         rated: maybe(chance, Mass::from_kg(rated * chance.one(&[1.0, 1.0, 0.7]))),
         tyre_rated: chance.one(&[false, true]).then_some(Mass::from_kg(rated * 0.45)),
         bare_load: maybe(chance, Mass::from_kg(bare)),
         ..Axle::default()
     };
     Machine {
-        body: Body {
-            // A window that an implement may reach into.
-            shapes: block(chance, ShapeRole::Glass, (-150.0, 900.0), (-100.0, 1900.0)),
-            ..body(chance, format!("m{at}"), 1000.0, ports)
-        },
+        body: Body { shapes: machine_shapes(chance), ..body(chance, format!("m{at}"), 1000.0, ports) },
         station: chance.one(&[Station::Open, Station::Cab]),
-        wheelbase: maybe(chance, stated(1700.0)),
+        wheelbase: maybe(chance, stated(chance.one(&[1700.0, 1500.0]))),
         rear: axle(chance, 600.0, 1500.0),
         front: axle(chance, 450.0, 900.0),
         front_axle: FrontAxle::Fixed,
         centre_of_gravity_height: None,
         turning_radius: None,
-        roll_over_bar: None,
-        cab_rear: None,
+        roll_over_bar: chance.once_in(2).then(|| RollOverBar {
+            x: mm(-75.0),
+            height_up: mm(2100.0),
+            height_folded: chance.one(&[Some(mm(1100.0)), None]),
+        }),
+        cab_rear: chance.once_in(3).then_some(mm(-150.0)),
         operator_seat: maybe(
             chance,
             OperatorSeat {
-                index_x: mm(300.0),
+                index_x: mm(chance.one(&[300.0, 250.0])),
                 index_z: mm(900.0),
                 turns: at.is_multiple_of(2),
                 flips_forward: !at.is_multiple_of(3),
@@ -233,7 +220,15 @@ fn frame(chance: &Chance, at: usize) -> Frame {
         ],
     );
     Frame {
-        body: body(chance, format!("f{at}"), 80.0, ports),
+        body: Body {
+            shapes: if chance.once_in(2) {
+                let low = chance.one(&[430.0, 430.0, 60.0, -20.0]);
+                block(chance, ShapeRole::FrameRail, (-400.0, low), (chance.one(&[1000.0, 1250.0]), 530.0))
+            } else {
+                Vec::new()
+            },
+            ..body(chance, format!("f{at}"), 80.0, ports)
+        },
         stations: chance.one(&[vec![Station::Open, Station::Cab], vec![Station::Open], vec![]]),
         excludes: if chance.one(&[false, true]) { vec!["mower".to_owned()] } else { Vec::new() },
         requires: if chance.once_in(5) { vec!["loader base".to_owned()] } else { Vec::new() },
@@ -241,12 +236,20 @@ fn frame(chance: &Chance, at: usize) -> Frame {
 }
 
 fn seat(chance: &Chance, at: usize) -> Seat {
-    let kind = chance.one(&[SeatKind::Separate, SeatKind::Turning, SeatKind::ImplementsOwn, SeatKind::Forward]);
+    let usual = if chance.once_in(3) { SeatKind::Turning } else { SeatKind::Separate };
+    let kind = chance.one(&[usual, SeatKind::Turning, SeatKind::ImplementsOwn, SeatKind::Forward]);
     let own = matches!(kind, SeatKind::Turning | SeatKind::Forward);
     let ports =
         if own { Vec::new() } else { ports(chance, &[(Role::SeatDeck, Carried, 9), (Role::Wiring, Carried, 3)]) };
     Seat {
-        body: body(chance, format!("s{at}"), 20.0, ports),
+        body: Body {
+            shapes: if chance.once_in(2) {
+                block(chance, ShapeRole::Seat, (chance.one(&[10.0, -150.0]), 0.0), (200.0, 400.0))
+            } else {
+                Vec::new()
+            },
+            ..body(chance, format!("s{at}"), 20.0, ports)
+        },
         kind,
         supplied_with: chance.one(&[
             SuppliedWith::Kit,
@@ -256,7 +259,7 @@ fn seat(chance: &Chance, at: usize) -> Seat {
         ]),
         stations: chance.one(&[vec![], vec![Station::Open]]),
         index_point: maybe(chance, (mm(0.0), mm(500.0))),
-        swivel_radius: None,
+        swivel_radius: chance.once_in(2).then(|| mm(chance.one(&[350.0, 600.0]))),
         front_seat: if kind == SeatKind::Turning {
             FrontSeatEffect::Turns
         } else {
@@ -299,7 +302,12 @@ fn implement(chance: &Chance, at: usize) -> Implement {
     });
     Implement {
         body: Body {
-            shapes: block(chance, ShapeRole::Boom, (-600.0, 0.0), (chance.one(&[-100.0, 330.0]), 400.0)),
+            shapes: outline(
+                chance,
+                ShapeRole::Boom,
+                (-600.0, 0.0),
+                (if chance.once_in(3) { 330.0 } else { -100.0 }, 400.0),
+            ),
             ..body(chance, format!("i{at}"), 220.0, ports)
         },
         kind: chance.one(&[ImplementKind::Flail, ImplementKind::DiggingArm, ImplementKind::Forks]),
@@ -320,7 +328,10 @@ fn adapter(chance: &Chance, at: usize) -> Adapter {
     let other = chance.one(&[role, Role::Rack, Role::Hitch]);
     let ports = ports(chance, &[(role, Carried, 10), (other, Carrier, 10)]);
     let sleeve = chance.once_in(3).then_some(Sleeve { outer: mm(27.8), inner: mm(25.3), count: 1 });
-    Adapter { body: body(chance, format!("a{at}"), 15.0, ports), work: Work::default(), sleeve }
+    let shapes =
+        if chance.once_in(3) { block(chance, ShapeRole::Body, (-50.0, 0.0), (150.0, 500.0)) } else { Vec::new() };
+    let body = Body { shapes, ..body(chance, format!("a{at}"), 15.0, ports) };
+    Adapter { body, work: Work::default(), sleeve }
 }
 
 fn guide(chance: &Chance, counts: [usize; 4]) -> Guide {
@@ -338,13 +349,33 @@ fn guide(chance: &Chance, counts: [usize; 4]) -> Guide {
     Guide { rows, ..Guide::default() }
 }
 
+/// Up to `most` and one more items; one in three differs from that before it in one thing alone.
+fn several<T>(
+    chance: &Chance,
+    most: usize,
+    make: impl Fn(usize) -> T,
+    like: fn(&Chance, before: &T, other: T) -> T,
+) -> Vec<T> {
+    let mut items: Vec<T> = Vec::new();
+    for at in 0..=chance.below(most) {
+        let other = make(at);
+        let before = items.last().filter(|_| chance.once_in(3));
+        let item = match before {
+            Some(before) => like(chance, before, other),
+            None => other,
+        };
+        items.push(item);
+    }
+    items
+}
+
 /// A catalogue.
 pub fn catalogue(chance: &Chance) -> Catalogue {
     let mut catalogue = Catalogue {
-        machines: (0..=chance.below(4)).map(|at| machine(chance, at)).collect(),
-        frames: (0..=chance.below(3)).map(|at| frame(chance, at)).collect(),
-        seats: (0..=chance.below(3)).map(|at| seat(chance, at)).collect(),
-        implements: (0..=chance.below(4)).map(|at| implement(chance, at)).collect(),
+        machines: several(chance, 4, |at| machine(chance, at), series::machine),
+        frames: several(chance, 3, |at| frame(chance, at), series::frame),
+        seats: several(chance, 3, |at| seat(chance, at), series::seat),
+        implements: several(chance, 4, |at| implement(chance, at), series::implement),
         adapters: (0..chance.below(4)).map(|at| adapter(chance, at)).collect(),
         ..Catalogue::default()
     };
@@ -383,6 +414,7 @@ pub fn build(chance: &Chance, catalogue: &Catalogue) -> Build {
         match chance.below(6) {
             0 => build.changes.push(chance.one(&[
                 Change::FrontSeatForward,
+                Change::FoldRollOverBar,
                 Change::TakeOff("mower".to_owned()),
                 Change::PutOn("loader base".to_owned()),
                 Change::Ballast { mass: Mass::from_kg(100.0), x: mm(2000.0) },

@@ -2,6 +2,8 @@
 
 pub(crate) mod catalogues;
 pub(crate) mod chance;
+mod outlines;
+mod series;
 
 use super::reachable::{Reach, Rows, search};
 use super::{Reachable, reachable};

@@ -1,9 +1,13 @@
 //! Clearance beyond joints: the placed outlines of the items against each other and the ground.
 
+mod alike;
 mod apart;
 mod ground;
 mod pairs;
 mod swivel;
+
+pub(super) use alike::{ALIKE, FRAME, IMPLEMENT_AND_MACHINE, IMPLEMENT_AND_SEAT, SEAT_AND_MACHINE, SWIVEL};
+pub(super) use swivel::swivel;
 
 use apart::{Close, Standing, closest};
 use pairs::{Owner, PAIRS, Pair};
@@ -11,16 +15,36 @@ use pairs::{Owner, PAIRS, Pair};
 use crate::build::Change;
 use crate::finding::{Caution, Check, Finding, Grade, Subject, Value, Verdict};
 use crate::fit::context::Context;
-use crate::fit::rule::Alike;
-use crate::item::{Body, ItemRef, SeatKind, ShapeRole, View, flatten};
+use crate::item::{ItemRef, SeatKind, ShapeRole};
 
-/// Parts that have no business with each other keep clear, in transport, with the roll-over bar as the build leaves it; a frame
-/// keeps off the ground; a turning seat has room to turn.
+/// A frame keeps clear of the machine's tyres and off the ground.
+pub(super) fn frame(context: &Context, out: &mut Vec<Finding>) {
+    keep_clear(context, [Owner::Frame, Owner::Machine], out);
+    ground::rule(context, out);
+}
+
+/// A seat keeps clear of cab and roll-over bar.
+pub(super) fn seat_and_machine(context: &Context, out: &mut Vec<Finding>) {
+    keep_clear(context, [Owner::Seat, Owner::Machine], out);
+}
+
+/// An implement keeps clear of cab, roll-over bar and tyres.
+pub(super) fn implement_and_machine(context: &Context, out: &mut Vec<Finding>) {
+    keep_clear(context, [Owner::Implement, Owner::Machine], out);
+}
+
+/// An implement keeps clear of the seat.
+pub(super) fn implement_and_seat(context: &Context, out: &mut Vec<Finding>) {
+    keep_clear(context, [Owner::Implement, Owner::Seat], out);
+}
+
+/// Parts of two items that have no business with each other keep clear, in transport, with the roll-over bar as the build leaves
+/// it.
 ///
 /// A pair that the maker lists together and whose outlines overlap is *check first*: one of the two is wrong. So is one that
 /// overlaps from the side while a plan is missing, since one part may pass beside the other.
-pub(super) fn rule(context: &Context, out: &mut Vec<Finding>) {
-    for pair in PAIRS {
+fn keep_clear(context: &Context, [rear, front]: [Owner; 2], out: &mut Vec<Finding>) {
+    for pair in PAIRS.iter().filter(|pair| (pair.rear.0, pair.front.0) == (rear, front)) {
         let (Some(rear), Some(front)) = (item_of(context, pair.rear.0), item_of(context, pair.front.0)) else {
             continue;
         };
@@ -33,8 +57,6 @@ pub(super) fn rule(context: &Context, out: &mut Vec<Finding>) {
             out.push(told(context, pair, rear, front, &close));
         }
     }
-    ground::rule(context, out);
-    swivel::rule(context, out);
 }
 
 /// Whether the two sides of a pair are one maker's piece: an implement and the seat that comes on it.
@@ -120,20 +142,6 @@ fn bar(context: &Context, pair: &Pair, rear: ItemRef, front: ItemRef, out: &mut 
             .with("bar", Value::Label(bar.to_owned()))
             .caution(Caution::RollOverBarUp),
     );
-}
-
-/// Of [`unknown`]: reads whether something is outlined, not what.
-pub(super) const ALIKE: Alike = Alike {
-    machine: |_, a, b| is_outlined(&a.body) == is_outlined(&b.body),
-    implement: |_, a, b| is_outlined(&a.body) == is_outlined(&b.body),
-    ..Alike::ALL
-};
-
-fn is_outlined(body: &Body) -> bool {
-    body.shapes.iter().any(|shape| {
-        let counts = shape.clearance && !matches!(shape.role, ShapeRole::Detail | ShapeRole::Tyre);
-        counts && shape.view == View::Side && flatten(shape).iter().any(|run| !run.is_empty())
-    })
 }
 
 /// A machine or implement of which nothing is outlined from the side cannot be judged.

@@ -14,7 +14,7 @@ const BACKREST: Length = Length::from_mm(500.0);
 /// The operator's seat turns about its index point and sweeps a circle as high as itself. What stands behind it at that height,
 /// the adapters, the implement and the rear wall of a cab, has to lie outside. The machine's own controls are its maker's
 /// business; a frame's are too, since its outline does not say whether the deck of a separate seat is fitted.
-pub(super) fn rule(context: &Context, out: &mut Vec<Finding>) {
+pub(in crate::fit::rule) fn swivel(context: &Context, out: &mut Vec<Finding>) {
     let (Some((seat_id, seat)), Some((machine_id, machine))) = (context.seat(), context.machine()) else { return };
     let (Some(radius), Some(own)) = (seat.swivel_radius, machine.operator_seat) else { return };
     if seat.front_seat != FrontSeatEffect::Turns {
