@@ -4,4 +4,3 @@ pub mod answers;
 #[cfg(feature = "browser")]
 pub mod browser;
 pub mod stories;
-pub mod yard;

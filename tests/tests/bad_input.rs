@@ -5,7 +5,7 @@ use std::time::{Duration, Instant};
 use fitup_core::finding::Verdict;
 use fitup_core::fit::Answer;
 use fitup_core::item::Part;
-use fitup_tests::yard::{FRAME, MACHINE, OTHER_MACHINE, SEAT, Yard, hole, mm, plate};
+use fitup_yard::{FRAME, MACHINE, OTHER_MACHINE, SEAT, Yard, hole, mm, plate};
 
 fn says(answer: &Answer, code: &str) -> bool {
     answer.findings.iter().any(|finding| finding.code == code)

@@ -6,7 +6,7 @@ use fitup_core::fit::{Answer, DRILLING, Desk, OPENING, judge};
 use fitup_core::item::Role;
 use fitup_core::quantity::{Tool, Work};
 use fitup_core::search::{RemedyStep, remedies};
-use fitup_tests::yard::{FRAME, SEAT, SQUARE, Yard, mm, plate};
+use fitup_yard::{FRAME, SEAT, SQUARE, Yard, mm, plate};
 
 /// What is said of the seat on its deck, or of one of the two by itself.
 fn on_deck<'a>(answer: &'a Answer, code: &str) -> &'a Finding {

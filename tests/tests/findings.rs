@@ -17,7 +17,7 @@ mod whole;
 
 use fitup_core::finding::Verdict;
 use fitup_core::fit::CODES;
-use fitup_tests::yard::Yard;
+use fitup_yard::Yard;
 
 /// The codes that have their three tests.
 const TESTED: [&[&str]; 5] = [clearance::CODES, holes::CODES, joints::CODES, travel::CODES, whole::CODES];

@@ -2,7 +2,7 @@
 
 use fitup_core::finding::{Finding, Grade};
 use fitup_core::item::{FrameId, MachineId, PartsListRow, Role};
-use fitup_tests::yard::{FRAME, MACHINE, OTHER_FRAME, OTHER_MACHINE, Yard};
+use fitup_yard::{FRAME, MACHINE, OTHER_FRAME, OTHER_MACHINE, Yard};
 
 const AXLE: &str = "axle plate";
 

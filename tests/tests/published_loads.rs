@@ -7,7 +7,7 @@
 
 use fitup_core::dimension::{
     Article, Cargo, Cylinder, DigStand, FrontSupport, Governs, Heading, PointMass, SHARE_OF_HYDRAULIC,
-    SHARE_OF_TIPPING, ShareOf, Side, Stance, Stroke, Tie, TieRun, TrailerBed, Travel, axle_loads, cycle_time,
+    SHARE_OF_TIPPING, ShareOf, Side, Stance, Stroke, Tie, TieRun, TrailerBed, Travel, axle_loads, centre, cycle_time,
     dig_loads, hydraulic_power, line_velocity, nose_window, tie_downs, tip_angles, trailer_loads,
 };
 use fitup_core::quantity::{Flow, Force, Length, Mass, Power, Pressure};
@@ -220,6 +220,8 @@ fn combined_centre_of_gravity() {
     let bodies = [body(1500.0, 620.0 * 1.65 / 1500.0), body(520.0, -1.65), body(100.0, 2.25)];
     let loads = axle_loads(1.65, &bodies).expect("sound");
     rel("s11.combined.x", loads.centre.expect("has mass"), 0.183_962_264, 1e-6);
+    let height = centre([(1500.0, 0.7), (520.0, 0.85), (100.0, 0.55)]);
+    rel("s11.combined.z", height.expect("has mass"), 0.729_716_981, 1e-6);
     rel("s11.combined.front_check", loads.front, 236.363_636, 1e-6);
     // Penn State Extension, Tractor Stability and Instability: 0.6 m ahead of the axle and 30 % in front
     // imply a wheelbase of 2.0 m.

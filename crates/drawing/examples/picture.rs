@@ -10,7 +10,7 @@ use fitup_core::dimension::{
     Block, DiggingArm, Facing, Heading, Ramp, Rider, Swivel, Wheels, digging, ramp_roll, swing,
 };
 use fitup_core::finding::Verdict;
-use fitup_core::fit::{Answer, Desk, judge};
+use fitup_core::fit::{Answer, Desk, judge, weight};
 use fitup_core::item::ItemRef;
 use fitup_core::plane::Point;
 use fitup_core::quantity::{Angle, Length, Mass};
@@ -38,8 +38,9 @@ impl Labels for Plain {
 }
 
 /// Hole patterns, support figure, a drive over a ramp and the arm at work, as far as the build has them.
-fn more(subject: &Subject, answer: &Answer, sheet: &Sheet) -> Vec<(String, Scene)> {
-    let mut scenes = vec![("support".to_owned(), support(subject, answer, sheet))];
+fn more(desk: &Desk, subject: &Subject, answer: &Answer, sheet: &Sheet) -> Vec<(String, Scene)> {
+    let loads = weight(desk, subject.build, None).and_then(|weight| weight.loads);
+    let mut scenes = vec![("support".to_owned(), support(subject, loads.as_ref(), sheet))];
     for (index, overlay) in answer.joints.iter().enumerate().filter_map(|(i, j)| Some((i, j.overlay.as_ref()?))) {
         scenes.push((format!("holes-{index}"), holes(overlay, &Sheet::new(90.0, 70.0, &Plain))));
     }
@@ -89,8 +90,8 @@ fn through_gate(subject: &Subject, answer: &Answer) -> Option<(String, Scene)> {
     let (rear, front) = answer.footprint.extent_x?;
     let block = Block { rear: rear.m(), front: front.m(), half_width: answer.footprint.width?.m() / 2.0 };
     let swept = swing(1.6, None, block, None).ok()?;
-    let site = subject.catalogue.sites.first()?;
-    let turn = GateTurn { site, radius: 1.6, block, swept: &swept };
+    let gate_width = subject.catalogue.sites.first()?.gate_width?;
+    let turn = GateTurn { gate: gate_width, radius: 1.6, block, swept: &swept };
     Some(("gate".to_owned(), gate(subject, &turn, &Sheet::new(160.0, 180.0, &Plain))))
 }
 
@@ -152,7 +153,7 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
             let scene = view(&subject, Some(&answer), None, &sheet);
             std::fs::write(Path::new(folder).join(format!("{name}-{from}.svg")), document(&scene, &name))?;
         }
-        for (from, scene) in more(&subject, &answer, &sheet) {
+        for (from, scene) in more(&desk, &subject, &answer, &sheet) {
             std::fs::write(Path::new(folder).join(format!("{name}-{from}.svg")), document(&scene, &name))?;
         }
     }

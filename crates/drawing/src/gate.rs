@@ -1,7 +1,7 @@
 //! The path the machine sweeps through a gateway and round the corner behind it, from above.
 
 use fitup_core::dimension::{Block, Swing, turned};
-use fitup_core::item::{Site, View};
+use fitup_core::item::View;
 use fitup_core::plane::Point;
 use fitup_core::quantity::Length;
 
@@ -18,8 +18,8 @@ use crate::tyre;
 /// A turn to the left through a gateway.
 #[derive(Debug, Clone, Copy)]
 pub struct GateTurn<'a> {
-    /// The site.
-    pub site: &'a Site,
+    /// Width of the gateway.
+    pub gate: Length,
     /// Radius the rear axle's centre turns on, metres.
     pub radius: f64,
     /// The machine's block over the rear axle.
@@ -33,12 +33,13 @@ const PLACES: u32 = 13;
 
 /// The gateway and the path behind it, the places of the machine in a quarter turn, and the machine in the middle of it.
 ///
-/// The machine comes from the left along x and turns to the left (up the sheet). Empty where the site states no
-/// width of its gate or the turn is not finite.
+/// The machine comes from the left along x and turns to the left (up the sheet). Empty where the turn is
+/// not finite.
 pub fn gate(subject: &Subject, turn: &GateTurn, sheet: &Sheet) -> Scene {
-    let (Some(gate), true) = (turn.site.gate_width, turn.radius.is_finite()) else {
+    let gate = turn.gate;
+    if !turn.radius.is_finite() {
         return Scene { width: sheet.sound_width(), height: 0.0, scale: 1.0, ..Scene::default() };
-    };
+    }
     let places: Vec<[Point; 4]> =
         (0..PLACES).map(|i| corners(turn, quarter() * f64::from(i) / f64::from(PLACES - 1))).collect();
     let mut whole = Extent::NONE;

@@ -1,6 +1,6 @@
 //! The figure the machine stands on, from above, with its centre of gravity.
 
-use fitup_core::fit::{Answer, Footprint};
+use fitup_core::fit::Loads;
 use fitup_core::item::{FrontAxle, View};
 use fitup_core::plane::Point;
 use fitup_core::quantity::{Length, Mass};
@@ -18,9 +18,9 @@ use crate::tyre;
 /// masses in it, and the load on each axle.
 ///
 /// Empty where track, wheelbase, radii or the axle loads are not known: without them there is no figure.
-pub fn support(subject: &Subject, answer: &Answer, sheet: &Sheet) -> Scene {
+pub fn support(subject: &Subject, loads: Option<&Loads>, sheet: &Sheet) -> Scene {
     let empty = || Scene { width: sheet.sound_width(), height: 0.0, scale: 1.0, ..Scene::default() };
-    let (Some(corners), Some(balance)) = (corners(subject), Balance::of(&answer.footprint)) else { return empty() };
+    let (Some(corners), Some(balance)) = (corners(subject), loads.and_then(Balance::of)) else { return empty() };
     let laid = lay(subject, View::Plan);
     let mut whole = extent(laid.iter().flat_map(|item| &item.shapes));
     let (_, machine) = subject.machine().expect("its corners are known");
@@ -66,9 +66,9 @@ struct Balance {
 }
 
 impl Balance {
-    fn of(footprint: &Footprint) -> Option<Self> {
-        let (front, rear) = (footprint.front_load?, footprint.rear_load?);
-        let (total, wheelbase) = (front + rear, footprint.wheelbase?.m());
+    fn of(loads: &Loads) -> Option<Self> {
+        let Loads { front, rear, total, .. } = *loads;
+        let wheelbase = loads.wheelbase.m();
         let x = wheelbase * (front / total);
         (total > Mass::ZERO && x.is_finite()).then_some(Self { front, rear, total, wheelbase, x })
     }

@@ -9,8 +9,8 @@ use fitup_core::dimension::{
     trailer_loads,
 };
 use fitup_core::finding::Verdict;
-use fitup_core::fit::{Answer, Desk, judge};
-use fitup_core::item::{ItemRef, RampSize, Site, Trailer, View};
+use fitup_core::fit::{Answer, Desk, judge, weight};
+use fitup_core::item::{ItemRef, RampSize, Trailer, View};
 use fitup_core::plane::Point;
 use fitup_core::quantity::{Angle, Length, Mass};
 use fitup_drawing::{
@@ -195,8 +195,10 @@ fn every_item_has_a_silhouette_that_fills_its_card_and_no_two_machines_look_alik
 
 #[test]
 fn the_support_figure_has_the_centre_of_gravity_within_it_and_none_where_loads_are_missing() {
+    let desk = yard();
     each(|name, subject, answer| {
-        let scene = support(subject, answer, &Sheet::new(160.0, 120.0, &Plain));
+        let loads = weight(&desk, subject.build, None).and_then(|weight| weight.loads);
+        let scene = support(subject, loads.as_ref(), &Sheet::new(160.0, 120.0, &Plain));
         let known = answer.footprint.front_load.is_some();
         assert_eq!(!scene.nodes.is_empty(), known, "{name}");
         let centre = scene.facts.iter().find_map(|fact| match *fact {
@@ -314,14 +316,15 @@ fn the_swept_path_lies_on_its_sheet_and_states_gate_and_path() {
         let block = Block { rear: rear.m(), front: front.m(), half_width };
         let swept = swing(2.0, None, block, None).unwrap();
         for site in &desk.catalogue().sites {
-            let turn = GateTurn { site, radius: 2.0, block, swept: &swept };
+            let gate_width = site.gate_width.unwrap();
+            let turn = GateTurn { gate: gate_width, radius: 2.0, block, swept: &swept };
             let scene = gate(subject, &turn, &Sheet::new(120.0, 160.0, &Plain));
             assert!(points(&scene).iter().all(|p| p.is_finite() && p.x > -20.0 && p.x < 140.0), "{name} {}", site.id);
-            assert!(scene.facts.contains(&Fact::Length(FigureName::GateWidth, site.gate_width.unwrap())));
+            assert!(scene.facts.contains(&Fact::Length(FigureName::GateWidth, gate_width)));
             let width = Length::from_m(swept.swept_width());
             assert!(scene.facts.contains(&Fact::Length(FigureName::PathWidth, width)));
         }
-        let turn = GateTurn { site: &Site::default(), radius: 2.0, block, swept: &swept };
+        let turn = GateTurn { gate: Length::from_m(2.0), radius: f64::NAN, block, swept: &swept };
         assert!(gate(subject, &turn, &Sheet::new(120.0, 160.0, &Plain)).nodes.is_empty());
     });
 }

@@ -1,11 +1,9 @@
 //! Findings, checks and remedies in the reader's words.
 
-use fitup_core::build::{Change, Measurement};
+use fitup_core::build::Measurement;
 use fitup_core::finding::{Finding, Subject, Value};
-use fitup_core::item::ItemRef;
 use fitup_core::quantity::Length;
-use fitup_core::search::{Remedy, RemedyStep};
-use fitup_words::{Arg, LengthStyle, Line, LineRole, Span};
+use fitup_words::{LengthStyle, Line, LineRole, Span};
 use yew::prelude::*;
 
 use crate::ctx::Ctx;
@@ -45,67 +43,6 @@ pub fn subject(ctx: &Ctx, finding: &Finding) -> String {
         Subject::Item(item) => ctx.label(item).to_owned(),
         _ => ctx.words.area(finding),
     }
-}
-
-/// A remedy's steps, a phrase each.
-pub fn remedy_steps(ctx: &Ctx, remedy: &Remedy) -> Vec<String> {
-    let item = |item| Arg::from(ctx.words.item(ctx.catalogue(), item));
-    let words = |key: &str, args: &[(&str, Arg)]| ctx.text_with(key, args);
-    let one = |step: &RemedyStep| match step {
-        RemedyStep::Adapter(id) => words("remedy-adapter", &[("item", item(ItemRef::Adapter(*id)))]),
-        RemedyStep::Seat(id) => words("remedy-seat", &[("item", item(ItemRef::Seat(*id)))]),
-        RemedyStep::Carry(carrying) => match carrying.frame() {
-            Some(id) => words("remedy-frame", &[("item", item(ItemRef::Frame(id)))]),
-            None => words("remedy-hitch", &[]),
-        },
-        RemedyStep::Change(change) => change_words(ctx, change),
-    };
-    remedy.steps.iter().map(one).collect()
-}
-
-/// Work decided on, in a phrase.
-pub fn change_words(ctx: &Ctx, change: &Change) -> String {
-    let reader = ctx.words.reader();
-    let item = |item| Arg::from(ctx.words.item(ctx.catalogue(), item));
-    match change {
-        Change::Drill { item: of, port } => {
-            ctx.text_with("remedy-drill", &[("port", port.clone().into()), ("item", item(*of))])
-        }
-        Change::OpenUp { item: of, port, by } => ctx.text_with(
-            "remedy-open-up",
-            &[("port", port.clone().into()), ("item", item(*of)), ("by", reader.length(*by, LengthStyle::Fine).into())],
-        ),
-        Change::FrontSeatForward => ctx.text("remedy-front-seat-forward"),
-        Change::FoldRollOverBar => ctx.text("remedy-fold-roll-over-bar"),
-        Change::TakeOff(what) => ctx.text_with("remedy-take-off", &[("what", what.clone().into())]),
-        Change::PutOn(what) => ctx.text_with("remedy-put-on", &[("what", what.clone().into())]),
-        Change::Ramps { length } => {
-            ctx.text_with("remedy-ramps", &[("length", reader.length(*length, LengthStyle::Drawn).into())])
-        }
-        Change::Ballast { mass, x } => {
-            let behind = x.si() < 0.0;
-            let key = if behind { "remedy-ballast-behind" } else { "remedy-ballast" };
-            let place = reader.length(x.abs(), LengthStyle::Drawn);
-            ctx.text_with(key, &[("mass", reader.mass(*mass).into()), ("x", place.into())])
-        }
-    }
-}
-
-/// What a remedy costs in money, time and length, in a line.
-pub fn remedy_effect(ctx: &Ctx, remedy: &Remedy) -> String {
-    let reader = ctx.words.reader();
-    let money = match remedy.buy_more {
-        None => ctx.text("remedy-price-open"),
-        Some(more) => {
-            let more = reader.money_more(more, &ctx.catalogue().name.currency);
-            ctx.text_with("remedy-costs", &[("money", more.into())])
-        }
-    };
-    let work = ctx.text_with("remedy-takes", &[("work", reader.work_more(remedy.work_more).into())]);
-    let length = remedy
-        .length_more
-        .map(|more| ctx.text_with("remedy-length", &[("length", reader.length(more, LengthStyle::Change).into())]));
-    [Some(money), Some(work), length].into_iter().flatten().collect::<Vec<_>>().join(" · ")
 }
 
 /// A value of the footprint.

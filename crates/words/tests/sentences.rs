@@ -4,6 +4,7 @@ use std::collections::BTreeSet;
 
 use fitup_core::fit::{CODES, MISSING};
 use fitup_words::{Lang, LineRole, Units, Words};
+use fitup_yard::Yard;
 
 mod samples;
 
@@ -104,7 +105,7 @@ fn every_value_that_may_be_missing_has_a_name_in_every_language() {
 
 #[test]
 fn no_sentence_shows_a_key_a_stand_in_or_an_absent_figure() {
-    let catalogue = samples::catalogue();
+    let catalogue = Yard::new().catalogue;
     for lang in Lang::ALL {
         for units in [Units::Metric, Units::Us] {
             let words = Words::new(lang, units);
@@ -129,7 +130,7 @@ fn no_sentence_shows_a_key_a_stand_in_or_an_absent_figure() {
 
 #[test]
 fn sentences_end_with_a_stop_and_short_texts_do_not() {
-    let catalogue = samples::catalogue();
+    let catalogue = Yard::new().catalogue;
     for lang in Lang::ALL {
         let words = Words::new(lang, Units::Metric);
         for finding in samples::samples() {
@@ -156,7 +157,7 @@ fn nobody_is_shouted_at() {
 
 /// Everything that is said of every sample, to be read aloud.
 fn said(lang: Lang, units: Units) -> String {
-    let (catalogue, words) = (samples::catalogue(), Words::new(lang, units));
+    let (catalogue, words) = (Yard::new().catalogue, Words::new(lang, units));
     let mut out = String::new();
     for finding in samples::samples() {
         let mut add = |mark: &str, text: &str| out.extend([mark, " ", text, "\n"]);

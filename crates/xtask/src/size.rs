@@ -1,4 +1,4 @@
-//! Sizes of the start page in parts, against the cap and the stored baseline.
+//! Sizes of the start page in parts, against the budget and the stored baseline.
 
 use std::fs;
 use std::path::Path;
@@ -7,13 +7,13 @@ use crate::build::{dist, release};
 use crate::failure::{Failure, failure};
 use crate::site::{brotli_of, gzip_of};
 
-/// The whole start page without catalogue, brotli, bytes.
-const CAP: usize = 280_000;
+/// What the whole start page without catalogue should weigh at most, brotli, bytes.
+const BUDGET: usize = 280_000;
 /// Growth over the baseline that has to be acknowledged, bytes.
 const GROWTH: usize = 2_000;
 const BASELINE: &str = "crates/xtask/size-baseline.txt";
 
-/// The parts; the last is not counted against the cap.
+/// The parts; the last is not counted against the budget.
 const PARTS: [&str; 8] = ["wasm", "script", "styles", "markup", "font", "pictures", "words", "catalogue"];
 /// The part of which a reader loads one file at most: the largest counts.
 const WORDS: usize = 6;
@@ -21,7 +21,7 @@ const WORDS: usize = 6;
 /// Sizes of a part: raw, gzip, brotli.
 type Sizes = [usize; 3];
 
-/// Prints the sizes; fails over the cap or on growth that is not acknowledged by `--accept`.
+/// Prints the sizes; fails on growth that is not acknowledged by `--accept`.
 pub fn command(arguments: &[String]) -> Result<(), Failure> {
     release()?;
     check(arguments.iter().any(|argument| argument == "--accept"))
@@ -36,7 +36,10 @@ pub fn check(accept: bool) -> Result<(), Failure> {
         println!("{part:<10} {raw:>10} {gzip:>10} {brotli:>10}");
     }
     let start: usize = rows[..PARTS.len() - 1].iter().map(|[_, _, brotli]| brotli).sum();
-    println!("start page without catalogue: {start} bytes brotli (cap {CAP})");
+    println!("start page without catalogue: {start} bytes brotli (budget {BUDGET})");
+    if let Some(over @ 1..) = start.checked_sub(BUDGET) {
+        println!("{over} bytes over the budget");
+    }
     let path = crate::root().join(BASELINE);
     let baseline = fs::read_to_string(&path).ok().and_then(|text| text.trim().parse::<usize>().ok());
     judge(start, baseline, accept)?;
@@ -48,10 +51,8 @@ pub fn check(accept: bool) -> Result<(), Failure> {
     Ok(())
 }
 
+/// Growth fails, over the budget or under it; being over the budget is said, and ends with the page getting smaller.
 fn judge(start: usize, baseline: Option<usize>, accept: bool) -> Result<(), Failure> {
-    if start > CAP {
-        return Err(failure("size", format!("{start} bytes are over the cap of {CAP}"), "make it smaller"));
-    }
     let mend = "make it smaller, or acknowledge it with cargo xtask size --accept and commit the baseline";
     match baseline {
         _ if accept => Ok(()),
@@ -119,11 +120,10 @@ mod tests {
     }
 
     #[test]
-    fn growth_has_to_be_acknowledged_and_the_cap_cannot_be() {
+    fn growth_has_to_be_acknowledged() {
         assert!(judge(100_000, Some(99_000), false).is_ok());
         assert!(judge(102_000, Some(99_000), false).is_err());
         assert!(judge(102_000, Some(99_000), true).is_ok());
         assert!(judge(102_000, None, false).is_err());
-        assert!(judge(CAP + 1, Some(CAP), true).is_err());
     }
 }

@@ -21,6 +21,7 @@ const CHECKS: &[Check] = &[
     ("rooms have names that say something", vague_room),
     ("the core depends on libm alone", core_dependencies),
     ("only the widget knows the browser", browser_outside_widget),
+    ("the front end does not compute", computing_widget),
     ("nothing is fetched from elsewhere", foreign_address),
     ("the project speaks of itself alone", foreign_words),
     ("every source file has its tests or is one", no_ignored_tests),
@@ -124,6 +125,40 @@ fn browser_outside_widget(file: &File) -> Vec<String> {
     lines(file, |line| ["yew", "web-sys", "gloo"].iter().any(|name| line.trim_start().starts_with(name)))
 }
 
+/// A line of the widget that names a quantity and an operator: what a text shows of the invariant. What it cannot
+/// see is a comparison of two names that nothing on the line tells to be quantities.
+fn computing_widget(file: &File) -> Vec<String> {
+    if !file.path.starts_with("crates/widget/src/") {
+        return Vec::new();
+    }
+    let quantities = [
+        "Length", "Mass", "Angle", "Pressure", "Flow", "Force", "Power", "Money", "Work::", "_MARGIN", ".mm()", ".m()",
+        ".kg()", ".deg()", ".rad()", ".si()",
+    ];
+    let operators = [
+        " < ",
+        " > ",
+        " <= ",
+        " >= ",
+        " == ",
+        " != ",
+        " + ",
+        " - ",
+        " * ",
+        " / ",
+        ".max(",
+        ".min(",
+        ".abs()",
+        ".clamp(",
+        ".total_cmp(",
+    ];
+    let code = File { path: String::new(), text: file.text.split("#[cfg(test)]").next().unwrap_or_default().into() };
+    lines(&code, |line| {
+        let names = |words: &[&str]| words.iter().any(|word| line.contains(word));
+        !line.trim_start().starts_with("//") && names(&quantities) && names(&operators)
+    })
+}
+
 fn foreign_address(file: &File) -> Vec<String> {
     let served = file.path.starts_with("www/") || file.path.starts_with("crates/widget/") || file.path == "index.html";
     if !served || file.path.ends_with(".schema.json") || file.path == "www/fonts/OFL.txt" {
@@ -198,16 +233,19 @@ mod tests {
 
     #[test]
     fn each_check_has_something_it_catches() {
-        let caught: [(usize, File); 9] = [
+        let caught: [(usize, File); 12] = [
             (0, file("crates/core/src/a.rs", "// TODO later")),
             (1, file("crates/core/src/a.rs", &"x\n".repeat(801))),
             (2, file("www/element.js", &"x\n".repeat(101))),
             (3, file("crates/core/src/utils/a.rs", "")),
             (4, file("crates/core/Cargo.toml", "[dependencies]\nlibm.workspace = true\nserde.workspace = true\n")),
             (5, file("crates/words/Cargo.toml", "web-sys.workspace = true")),
-            (6, file("www/a.js", "fetch('https://example.org/x')")),
-            (7, file("README.md", "see the seed document")),
-            (8, file("crates/core/src/a.rs", "    #[ignore]")),
+            (6, file("crates/widget/src/views/a.rs", "let low = left < Length::ZERO;")),
+            (6, file("crates/widget/src/views/a.rs", "|load: Mass, rated| load - rated")),
+            (6, file("crates/widget/src/views/a.rs", "let place = x.mm().abs();")),
+            (7, file("www/a.js", "fetch('https://example.org/x')")),
+            (8, file("README.md", "see the seed document")),
+            (9, file("crates/core/src/a.rs", "    #[ignore]")),
         ];
         for (check, file) in caught {
             assert!(!CHECKS[check].1(&file).is_empty(), "{}", CHECKS[check].0);
@@ -221,6 +259,10 @@ mod tests {
             file(
                 "crates/core/Cargo.toml",
                 "[dependencies]\nlibm.workspace = true\n\n[dev-dependencies]\nproptest = \"1\"\n",
+            ),
+            file(
+                "crates/widget/src/say.rs",
+                "/// a Length - signed\nlet x = |mm: f64| Length::from_mm(mm);\nif at < 3 {}",
             ),
             file("www/icon.svg", "<svg xmlns=\"http://www.w3.org/2000/svg\"/>"),
         ];

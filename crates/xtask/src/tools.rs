@@ -17,7 +17,7 @@ const WASM_BINDGEN: &str = "0.2.130";
 const BINARYEN: &str = "132.0.0";
 const AXE: &str = "4.14.1";
 const LIGHTHOUSE: &str = "12.8.2";
-const MUTANTS: &str = "25.3.1";
+const MUTANTS: &str = "27.1.0";
 const TARGET: &str = "wasm32-unknown-unknown";
 
 /// Installs whatever is missing, and says where the tools are.

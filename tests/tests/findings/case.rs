@@ -3,8 +3,8 @@
 use fitup_core::finding::{Finding, Value, Verdict};
 use fitup_core::fit::{Answer, Desk, judge};
 use fitup_core::item::Catalogue;
-use fitup_tests::yard::Yard;
 use fitup_words::{Lang, Units, Words};
+use fitup_yard::Yard;
 
 /// A change to the yard.
 pub type Turn = fn(&mut Yard);

@@ -2,7 +2,7 @@
 
 use fitup_core::build::Change;
 use fitup_core::item::{FrameId, FrontSeatEffect, MachineId, ShapeRole, View};
-use fitup_tests::yard::{ARM, FRAME, MACHINE, SEAT, Yard, block, mm};
+use fitup_yard::{ARM, FRAME, MACHINE, SEAT, Yard, block, mm};
 
 /// A window, from the side and from above, whose rear side stands at an x of the machine.
 pub fn window(yard: &mut Yard, rear: f64) {

@@ -2,7 +2,7 @@
 
 use fitup_core::build::Change;
 use fitup_core::quantity::Tool;
-use fitup_tests::yard::{ARM, FRAME, SEAT, SQUARE, mm, plate};
+use fitup_yard::{ARM, FRAME, SEAT, SQUARE, mm, plate};
 
 crate::case::findings! {
     holes_drilled: "holes-drilled",
@@ -35,7 +35,7 @@ crate::case::findings! {
         |yard| yard.build.changes.push(Change::Drill { item: ARM, port: "hooks".into() }),
         "check, item arm, port 'hooks', kind 'drilling', reason 'no-holes'", "Drilling Digging arm is decided, but not as it can be done.";
     holes_may_meet: "holes-may-meet", |yard| yard.port(FRAME, "deck").tolerance = Some(mm(1.6)), "check, bolts 4, margin 1.50 mm, worst-case 1.80 mm, probability 0.997, settles 1.30 mm", "Whether the bolt holes of Rear seat and Long frame line up is too close to call from the drawings.";
-    holes_meet: "holes-meet", |_| {}, "up, bolts 2, margin 1.50 mm, worst-case 0.40 mm", "The bolt holes of Long frame and Hedge tractor line up.", unless |yard| *yard = fitup_tests::yard::Yard::new().with_flail();
+    holes_meet: "holes-meet", |_| {}, "up, bolts 2, margin 1.50 mm, worst-case 0.40 mm", "The bolt holes of Long frame and Hedge tractor line up.", unless |yard| *yard = fitup_yard::Yard::new().with_flail();
     holes_miss: "holes-miss", |yard| *yard.holes(SEAT, "base") = plate(&[(0.0, 0.0), (31.0, 0.0), (0.0, 57.0)]), "wont, bolts 3, margin -94.15 mm, worst-case 0.40 mm", "The bolt holes of Rear seat and Long frame do not line up.";
     holes_too_many: "holes-too-many",
         |yard| {

@@ -2,7 +2,7 @@
 
 use fitup_core::build::Presence;
 use fitup_core::item::{Coupler, Electric, FrameId, MachineId, PinForm, PortKind, PtoRotation, Serials};
-use fitup_tests::yard::{ARM, FLAIL, FRAME, MACHINE, OTHER_MACHINE, SEAT, SLEEVE, Yard, drawn, mm, pins};
+use fitup_yard::{ARM, FLAIL, FRAME, MACHINE, OTHER_MACHINE, SEAT, SLEEVE, Yard, drawn, mm, pins};
 
 /// The second machine is listed with the first frame; both machines' axle plates bear these parts.
 fn listed_elsewhere(yard: &mut Yard, own: &str, other: &str) {

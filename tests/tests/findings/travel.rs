@@ -2,7 +2,7 @@
 
 use fitup_core::item::RampSize;
 use fitup_core::quantity::Mass;
-use fitup_tests::yard::{ARM, Yard, mm};
+use fitup_yard::{ARM, Yard, mm};
 
 /// With the trailer as it stands in the yard.
 fn carried(yard: &mut Yard) {

@@ -3,7 +3,7 @@
 use fitup_core::build::Carrying;
 use fitup_core::item::{FrontSeatEffect, ImplementId, SeatKind, Serials, Station, SuppliedWith};
 use fitup_core::quantity::{Flow, Mass, Power, Pressure};
-use fitup_tests::yard::{FLAIL, MACHINE, SPACER, Yard, mm};
+use fitup_yard::{FLAIL, MACHINE, SPACER, Yard, mm};
 
 fn flail(yard: &mut Yard) {
     *yard = Yard::new().with_flail();

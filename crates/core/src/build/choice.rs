@@ -158,6 +158,22 @@ impl Build {
         items
     }
 
+    /// The ballast that hangs on the machine, with its place; of several the last.
+    pub fn ballast(&self) -> Option<(Mass, Length)> {
+        self.changes.iter().rev().find_map(|change| match *change {
+            Change::Ballast { mass, x } => Some((mass, x)),
+            _ => None,
+        })
+    }
+
+    /// Hangs ballast in place of what hung before; none of it hangs nowhere.
+    pub fn hang(&mut self, mass: Mass, x: Length) {
+        self.changes.retain(|change| !matches!(change, Change::Ballast { .. }));
+        if mass > Mass::ZERO {
+            self.changes.push(Change::Ballast { mass, x });
+        }
+    }
+
     /// Whether all four steps are answered.
     pub fn is_complete(&self) -> bool {
         self.machine.is_some()

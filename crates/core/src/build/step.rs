@@ -20,6 +20,21 @@ impl Step {
     /// The four steps in their usual order.
     pub const ALL: [Self; 4] = [Self::Machine, Self::Frame, Self::Seat, Self::Implement];
 
+    /// Its name, kebab-case, as addresses and messages have it.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Machine => "machine",
+            Self::Frame => "frame",
+            Self::Seat => "seat",
+            Self::Implement => "implement",
+        }
+    }
+
+    /// The step of a name.
+    pub fn named(name: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|step| step.name() == name)
+    }
+
     /// The item of an option of this step; `None` for the bare hitch, which is option 0 before
     /// the frames.
     pub fn item(self, option: usize) -> Option<ItemRef> {
@@ -57,6 +72,16 @@ impl Step {
         }
     }
 
+    /// Leaves this step of a build open.
+    pub fn clear(self, build: &mut Build) {
+        match self {
+            Self::Machine => build.machine = None,
+            Self::Frame => build.carrying = Carrying::Open,
+            Self::Seat => build.seating = Seating::Open,
+            Self::Implement => build.implement = None,
+        }
+    }
+
     /// The option that a build has chosen at this step; `None` while it is open.
     pub fn chosen(self, build: &Build) -> Option<usize> {
         match self {
@@ -75,4 +100,33 @@ impl Step {
 /// How many options each step has, in the order of [`Step::ALL`]; the bare hitch is one.
 pub fn options(catalogue: &Catalogue) -> [usize; 4] {
     [catalogue.machines.len(), catalogue.frames.len() + 1, catalogue.seats.len(), catalogue.implements.len()]
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn an_option_is_found_where_it_was_chosen_and_gone_when_cleared() {
+        for step in Step::ALL {
+            for option in [0, 1, 5] {
+                let mut build = Build::default();
+                step.choose(&mut build, option);
+                assert_eq!(step.chosen(&build), Some(option));
+                if let Some(item) = step.item(option) {
+                    assert_eq!((Step::of(item), build.items()), (Some((step, option)), vec![item]));
+                }
+                step.clear(&mut build);
+                assert_eq!(build, Build::default());
+            }
+        }
+    }
+
+    #[test]
+    fn steps_are_found_by_the_name_they_give() {
+        for step in Step::ALL {
+            assert_eq!(Step::named(step.name()), Some(step));
+        }
+        assert_eq!(Step::named("wheels"), None);
+    }
 }

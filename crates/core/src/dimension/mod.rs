@@ -9,6 +9,7 @@
 mod arm;
 mod axle_loads;
 mod breakover;
+mod centre;
 mod departure;
 mod hydraulics;
 mod input;
@@ -26,6 +27,7 @@ pub use arm::{
 };
 pub use axle_loads::{AxleLoads, ShareOf, axle_loads};
 pub use breakover::{Breakover, Wheels, breakover};
+pub use centre::centre;
 pub use departure::{EndAngle, EndWheel, approach, departure};
 pub use hydraulics::{Cylinder, Stroke, Travel, cycle_time, hydraulic_power, line_velocity, shaft_power};
 pub use input::{Fault, InputError, LARGEST, SMALLEST};

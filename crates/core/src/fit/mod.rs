@@ -24,6 +24,7 @@ pub mod mating;
 mod measured;
 mod outline;
 mod parts;
+mod rated_load;
 mod rule;
 mod runs;
 mod solid;
@@ -40,6 +41,7 @@ pub use judge::{judge, role_name, verdict};
 pub use loads::{Bearer, Body, Loads, OPERATOR};
 pub use measured::{dimension_of, dimensions};
 pub use outline::{FlatShape, placed};
+pub use rated_load::RatedLoad;
 pub(crate) use terms::{Bits, Choice, PAIRS, Terms};
 pub use whole::{
     Access, ArmAtWork, Drive, FLAT_BOTTOM, HOSE_BORES, Hydraulics, LONGEST_RAMP, Lift, Lifting, Loading, Missing,

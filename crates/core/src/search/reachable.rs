@@ -42,6 +42,19 @@ pub struct Reachable {
     pub implements: Vec<Option<Reach>>,
 }
 
+impl Reachable {
+    /// What an option of a step leads to.
+    pub fn through(&self, step: Step, option: usize) -> Option<&Reach> {
+        let options = match step {
+            Step::Machine => &self.machines,
+            Step::Frame => &self.carrying,
+            Step::Seat => &self.seats,
+            Step::Implement => &self.implements,
+        };
+        options.get(option)?.as_ref()
+    }
+}
+
 /// Completed builds counted at most for the options of one step.
 const MOST_COUNTED: usize = 4_096;
 

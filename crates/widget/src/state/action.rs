@@ -2,11 +2,12 @@
 
 use std::rc::Rc;
 
+use fitup_core::build::Step;
 use fitup_core::finding::Subject;
 use fitup_core::fit::Desk;
 use fitup_words::{Lang, Units};
 
-use super::{Address, DrawingView, Edit, Notice, Sort, Step, Theme, Trouble, View};
+use super::{Address, DrawingView, Edit, Notice, Sort, Theme, Trouble, View};
 
 /// One thing that happens.
 #[derive(Debug, Clone)]

@@ -1,7 +1,9 @@
 //! Where the widget stands in the page's address: build, open step and view, in the fragment,
 //! beside whatever else the page keeps there.
 
-use super::{Step, View};
+use fitup_core::build::Step;
+
+use super::View;
 
 /// The name a widget has in the fragment; several widgets on one page have one each.
 #[derive(Debug, Clone, PartialEq, Eq)]

@@ -1,10 +1,10 @@
 //! Edits of a build: each takes a build and leaves another.
 
-use fitup_core::build::{Build, Carrying, Change, Measurement, Presence, Seating, place};
+use fitup_core::build::{Build, Carrying, Change, Measurement, Presence, Seating, Step, place};
 use fitup_core::item::{AdapterId, Catalogue, ItemRef, SiteId, TrailerId};
 use fitup_core::quantity::{Length, Mass};
 
-use super::{Pick, Step};
+use super::Pick;
 
 /// One thing the user does to a build.
 #[derive(Debug, Clone, PartialEq)]
@@ -58,11 +58,11 @@ impl Edit {
         let mut next = build.clone();
         match self {
             Self::Choose(pick) => {
-                pick.put(&mut next);
+                pick.step.choose(&mut next, pick.option);
                 settle(catalogue, build, &mut next);
             }
             Self::Clear(step) => {
-                Pick::clear(&mut next, step);
+                step.clear(&mut next);
                 settle(catalogue, build, &mut next);
             }
             Self::Empty => next = Build::default(),
@@ -105,12 +105,7 @@ impl Edit {
                 next.changes.retain(|change| !matches!(change, Change::Ramps { .. }));
                 next.changes.push(Change::Ramps { length });
             }
-            Self::Ballast(mass, x) => {
-                next.changes.retain(|change| !matches!(change, Change::Ballast { .. }));
-                if mass > Mass::ZERO {
-                    next.changes.push(Change::Ballast { mass, x });
-                }
-            }
+            Self::Ballast(mass, x) => next.hang(mass, x),
             Self::Trailer(trailer) => {
                 // Other ramps belong to the trailer they were tried with.
                 next.changes.retain(|change| !matches!(change, Change::Ramps { .. }));
@@ -152,7 +147,7 @@ fn settle(catalogue: &Catalogue, before: &Build, after: &mut Build) {
 
 #[cfg(test)]
 mod tests {
-    use fitup_core::item::{FrameId, ImplementId, MachineId, SeatId};
+    use fitup_core::item::ImplementId;
     use fitup_core::quantity::Tool;
 
     use super::*;
@@ -178,12 +173,8 @@ mod tests {
 
     #[test]
     fn the_order_of_the_steps_does_not_matter() {
-        let picks = [
-            Pick::Machine(MachineId(1)),
-            Pick::Frame(FrameId(0)),
-            Pick::Seat(SeatId(2)),
-            Pick::Implement(ImplementId(0)),
-        ];
+        let picks = [(Step::Machine, 1), (Step::Frame, 1), (Step::Seat, 2), (Step::Implement, 0)]
+            .map(|(step, option)| Pick { step, option });
         let forward = after(picks.map(Edit::Choose));
         let mut turned = picks;
         turned.reverse();
@@ -204,10 +195,10 @@ mod tests {
     fn work_on_an_item_leaves_with_the_item_and_measurements_stay() {
         let drill = Edit::Decide(Change::Drill { item: ARM, port: "rack".into() });
         let build = after([
-            Edit::Choose(Pick::Implement(ImplementId(0))),
+            Edit::Choose(Pick { step: Step::Implement, option: 0 }),
             drill,
             measured(410.0),
-            Edit::Choose(Pick::Implement(ImplementId(1))),
+            Edit::Choose(Pick { step: Step::Implement, option: 1 }),
         ]);
         assert_eq!(build.changes, []);
         assert_eq!(build.measured.len(), 1);

@@ -2,14 +2,15 @@
 
 use std::cmp::Ordering;
 
+use fitup_core::build::Step;
 use fitup_core::finding::Verdict;
 use fitup_core::fit::{Desk, judge};
 use fitup_core::item::{Body, Catalogue};
 use fitup_core::order;
 use fitup_core::quantity::Length;
-use fitup_core::search::{Reach, Reachable};
+use fitup_core::search::Reachable;
 
-use super::{Pick, Step};
+use super::Pick;
 
 /// In which order the options of a step stand.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
@@ -40,18 +41,6 @@ impl Sort {
     }
 }
 
-/// What a pick still leads to; `None` when some step has no option at all.
-pub fn reach_of(reachable: &Reachable, pick: Pick) -> Option<&Reach> {
-    let entry = match pick {
-        Pick::Machine(id) => reachable.machines.get(id.index()),
-        Pick::Hitch => reachable.carrying.first(),
-        Pick::Frame(id) => reachable.carrying.get(id.index() + 1),
-        Pick::Seat(id) => reachable.seats.get(id.index()),
-        Pick::Implement(id) => reachable.implements.get(id.index()),
-    };
-    entry.and_then(Option::as_ref)
-}
-
 /// The picks of a step that answer a search, in order.
 ///
 /// Every word of the search has to be found in the label, the series or the id; the bare hitch is
@@ -73,12 +62,14 @@ pub fn options(
     });
     match sort {
         Sort::Verdict => order::sort(&mut picks, |&a, &b| {
-            let verdict = |pick| reach_of(reachable, pick).map_or(Verdict::WontMount, |reach| reach.verdict);
+            let verdict =
+                |pick: Pick| reachable.through(step, pick.option).map_or(Verdict::WontMount, |reach| reach.verdict);
             verdict(a).cmp(&verdict(b)).then_with(|| by_price(catalogue, a, b))
         }),
         Sort::Price => order::sort(&mut picks, |&a, &b| by_price(catalogue, a, b)),
         Sort::Length => by_cached(&mut picks, |pick| {
-            let length = reach_of(reachable, pick).and_then(|reach| judge(desk, &reach.build).footprint.length);
+            let length =
+                reachable.through(step, pick.option).and_then(|reach| judge(desk, &reach.build).footprint.length);
             ByLength(length)
         }),
         Sort::Name => by_cached(&mut picks, |pick| text_of(catalogue, pick, hitch_label)),
@@ -149,7 +140,7 @@ fn by_price(catalogue: &Catalogue, a: Pick, b: Pick) -> Ordering {
 #[cfg(test)]
 mod tests {
     use fitup_core::build::Build;
-    use fitup_core::item::{Frame, FrameId};
+    use fitup_core::item::Frame;
     use fitup_core::quantity::Money;
     use fitup_core::search::reachable;
 
@@ -181,25 +172,26 @@ mod tests {
         options(&desk, &reachable, Step::Frame, search, sort, "Three-point hitch")
     }
 
-    const fn frame(n: u32) -> Pick {
-        Pick::Frame(FrameId(n))
+    /// The hitch, then the frames.
+    const fn frame(option: usize) -> Pick {
+        Pick { step: Step::Frame, option }
     }
 
     #[test]
     fn every_word_of_the_search_has_to_be_found() {
-        assert_eq!(found("FRAME short", Sort::Name), [frame(1)]);
-        assert_eq!(found("hitch", Sort::Name), [Pick::Hitch]);
+        assert_eq!(found("FRAME short", Sort::Name), [frame(2)]);
+        assert_eq!(found("hitch", Sort::Name), [frame(0)]);
         assert_eq!(found("frame hitch", Sort::Name), []);
         assert_eq!(found("  ", Sort::Name).len(), 4);
     }
 
     #[test]
     fn cheapest_comes_first_and_without_a_price_last() {
-        assert_eq!(found("", Sort::Price), [Pick::Hitch, frame(2), frame(1), frame(0)]);
+        assert_eq!(found("", Sort::Price), [frame(0), frame(3), frame(2), frame(1)]);
     }
 
     #[test]
     fn names_sort_by_what_is_read() {
-        assert_eq!(found("", Sort::Name), [frame(2), frame(0), frame(1), Pick::Hitch]);
+        assert_eq!(found("", Sort::Name), [frame(3), frame(1), frame(2), frame(0)]);
     }
 }

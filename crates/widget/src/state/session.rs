@@ -4,12 +4,12 @@ use std::rc::Rc;
 
 use fitup_catalogue::link::{self, LinkError};
 use fitup_catalogue::{BuildFile, Unresolved};
-use fitup_core::build::Build;
+use fitup_core::build::{Build, Step};
 use fitup_core::finding::Subject;
 use fitup_core::fit::Desk;
 use fitup_words::{Lang, Units};
 
-use super::{Action, Address, DrawingView, History, Notice, Sort, Step, Theme, Trouble, View};
+use super::{Action, Address, DrawingView, History, Notice, Sort, Theme, Trouble, View};
 
 /// How far the catalogue has come.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
@@ -232,8 +232,8 @@ mod tests {
         actions.into_iter().fold(Session::default(), |session, action| session.after(action))
     }
 
-    fn choose(frame: u32) -> Action {
-        Action::Edit(Edit::Choose(Pick::Frame(FrameId(frame))))
+    fn choose(frame: usize) -> Action {
+        Action::Edit(Edit::Choose(Pick { step: Step::Frame, option: frame + 1 }))
     }
 
     fn frame_of(session: &Session) -> Option<FrameId> {

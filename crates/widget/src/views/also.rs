@@ -6,7 +6,6 @@ use yew::prelude::*;
 
 use super::icon::{Glyph, icon};
 use crate::ctx::Ctx;
-use crate::say;
 use crate::state::Edit;
 
 /// The list; nothing where there is nothing else.
@@ -18,7 +17,7 @@ pub fn also(ctx: &Ctx, build: &Build) -> Html {
         .map(|(at, &id)| (ctx.label(ItemRef::Adapter(id)).to_owned(), ctx.on(move || Edit::RemoveAdapter(at))));
     let changes = build.changes.iter().map(|change| {
         let dropped = change.clone();
-        (say::change_words(ctx, change), ctx.on(move || Edit::Drop(dropped.clone())))
+        (ctx.words.change(ctx.catalogue(), change), ctx.on(move || Edit::Drop(dropped.clone())))
     });
     let all: Vec<(String, Callback<MouseEvent>)> = adapters.chain(changes).collect();
     if all.is_empty() {

@@ -1,6 +1,6 @@
 //! The drawing of the build, to scale.
 
-use fitup_core::build::{Build, place};
+use fitup_core::build::{Build, Step, place};
 use fitup_core::fit::Answer;
 use fitup_core::search::{Reach, Reachable};
 use fitup_drawing::{Sheet, Subject, plan, side};
@@ -11,7 +11,7 @@ use crate::ctx::use_ctx;
 use crate::hooks::use_room;
 use crate::picture::{self, Lettering, PIXELS_PER_MM};
 use crate::same::Same;
-use crate::state::{Action, DrawingView, Step};
+use crate::state::{Action, DrawingView};
 
 #[derive(Properties, PartialEq)]
 pub struct DrawingProps {

@@ -1,6 +1,6 @@
 //! The options of the open step: search, order, cards. A long list grows as it is scrolled.
 
-use fitup_core::build::Build;
+use fitup_core::build::{Build, Step};
 use fitup_core::item::{Catalogue, ItemRef};
 use fitup_core::search::Reachable;
 use fitup_drawing::common_span;
@@ -13,7 +13,7 @@ use crate::ctx::use_ctx;
 use crate::picture::Lettering;
 use crate::same::Same;
 use crate::say;
-use crate::state::{Action, Pick, Sort, Step, options, reach_of};
+use crate::state::{Action, Pick, Sort, options};
 
 /// Options up to which there is no search: they are seen at once.
 const NO_SEARCH: usize = 5;
@@ -119,9 +119,9 @@ pub fn Options(props: &OptionsProps) -> Html {
                     <Card
                         key={format!("{pick:?}")} {pick} chosen={Some(pick) == *chosen} stop={Some(pick) == stop}
                         on_hand={pick.item().is_some_and(|item| build.on_hand.contains(&item))}
-                        verdict={reach.as_ref().and_then(|reach| reach_of(reach, pick)).map(|reach| reach.verdict)}
+                        verdict={reach.as_ref().and_then(|reach| reach.through(*step, pick.option)).map(|reach| reach.verdict)}
                         why={
-                            reach.as_ref().and_then(|reach| reach_of(reach, pick))
+                            reach.as_ref().and_then(|reach| reach.through(*step, pick.option))
                                 .and_then(|reach| reach.reason(&ctx.desk))
                                 .map(|finding| AttrValue::from(say::short(&ctx, &finding)))
                         }

@@ -8,7 +8,6 @@ use super::verdict::verdict_word;
 use crate::ctx::use_ctx;
 use crate::hooks::use_later;
 use crate::same::Same;
-use crate::say;
 use crate::state::{Action, Edit};
 
 /// Remedies shown at once; the best stand first.
@@ -42,11 +41,11 @@ pub fn Remedies(props: &RemediesProps) -> Html {
         html! {
             <>
                 <div>
-                    for (at, step) in say::remedy_steps(&ctx, remedy).into_iter().enumerate() {
+                    for (at, step) in ctx.words.remedy_steps(ctx.catalogue(), remedy).into_iter().enumerate() {
                         <p key={at} class="remedy-step">{ step }</p>
                     }
                     { verdict_word(&ctx, Some(remedy.verdict)) }
-                    <p class="small soft">{ say::remedy_effect(&ctx, remedy) }</p>
+                    <p class="small soft">{ ctx.words.remedy_effect(ctx.catalogue(), remedy).join(" · ") }</p>
                 </div>
                 <button
                     type="button" class="button"

@@ -1,6 +1,6 @@
 //! One step of the item list.
 
-use fitup_core::build::Build;
+use fitup_core::build::{Build, Step};
 use fitup_core::search::Reachable;
 use yew::prelude::*;
 
@@ -10,7 +10,7 @@ use super::options::Options;
 use super::silhouette::Silhouette;
 use crate::ctx::use_ctx;
 use crate::same::Same;
-use crate::state::{Action, Edit, Pick, Sort, Step};
+use crate::state::{Action, Edit, Pick, Sort};
 
 #[derive(Properties, PartialEq)]
 pub struct StepItemProps {
@@ -63,7 +63,7 @@ pub fn StepItem(props: &StepItemProps) -> Html {
                     type="button" class="step-head" id={format!("step-{name}")} aria-expanded={open.to_string()}
                     aria-controls={format!("options-{name}")} onclick={toggle}
                 >
-                    <span class="balloon" aria-hidden="true">{ step.number() }</span>
+                    <span class="balloon" aria-hidden="true">{ step as usize + 1 }</span>
                     <span class="step-text">
                         <span class="step-name">{ ctx.text(&format!("ui-step-{name}")) }</span>
                         <span class="step-choice">

@@ -1,6 +1,6 @@
 //! The item list: the four steps, one open at a time.
 
-use fitup_core::build::Build;
+use fitup_core::build::{Build, Step};
 use fitup_core::search::Reachable;
 use yew::prelude::*;
 
@@ -8,7 +8,7 @@ use super::also::also;
 use super::step::StepItem;
 use crate::ctx::use_ctx;
 use crate::same::Same;
-use crate::state::{Pick, Sort, Step};
+use crate::state::{Pick, Sort};
 
 #[derive(Properties, PartialEq)]
 pub struct StepsProps {
@@ -29,9 +29,9 @@ pub struct StepsProps {
 pub fn Steps(props: &StepsProps) -> Html {
     let ctx = use_ctx();
     let StepsProps { build, reach, open, search, sort } = props;
-    let unanswered = |step: &Step| Pick::of(build, *step).is_none();
+    let unanswered = |step: &Step| step.chosen(build).is_none();
     let next_after = |step: Step| {
-        let at = step.number();
+        let at = step as usize + 1;
         let around = Step::ALL[at..].iter().chain(&Step::ALL[..at - 1]);
         around.copied().find(unanswered)
     };

@@ -181,11 +181,11 @@ fn on_trailer(catalogue: &Catalogue, on: &OnTrailer) -> TrailerReport {
             to.stretch("on_deck", stand.places_on_deck);
             to.stretch("both", stand.places);
             to.mm("rear_axle", Some(Length::from_m(stand.rear_axle)));
-            to.kg("nose", Some(Mass::from_kg(stand.loads.nose)));
+            to.kg("nose", Some(stand.nose()));
             to.kg("nose_least", Some(stand.nose_range.0));
             to.kg("nose_most", Some(stand.nose_range.1));
             to.number("nose_share", stand.loads.nose_share());
-            to.kg("axle", Some(Mass::from_kg(stand.loads.axle)));
+            to.kg("axle", on.axles(Some(stand)).load);
             to.mm("beyond_rear", stand.beyond.map(|(rear, _)| Length::from_m(rear)));
             to.mm("beyond_front", stand.beyond.map(|(_, front)| Length::from_m(front)));
         })
@@ -193,8 +193,8 @@ fn on_trailer(catalogue: &Catalogue, on: &OnTrailer) -> TrailerReport {
     TrailerReport {
         figures: list(|to| {
             to.text("trailer", Some(catalogue.trailer(on.trailer).id.clone()));
-            to.kg("total", on.total);
-            to.kg("rated_total", on.rated_total);
+            to.kg("total", on.total.load);
+            to.kg("rated_total", on.total.rated);
             to.kg("rated_axle", on.rated_axle);
             to.mm("deck_left", on.deck_left);
             to.mm("side_room", on.side_room);
@@ -220,14 +220,14 @@ fn weight(weight: &Weight) -> WeightReport {
             to.kg("bare_front", weight.bare.map(|(front, _)| front));
             to.kg("bare_rear", weight.bare.map(|(_, rear)| rear));
             to.kg("total", loads.map(|loads| loads.total));
-            to.kg("front", loads.map(|loads| loads.front));
-            to.kg("rear", loads.map(|loads| loads.rear));
-            to.kg("front_tyre", loads.map(|loads| loads.front / 2.0));
-            to.kg("rear_tyre", loads.map(|loads| loads.rear / 2.0));
-            to.kg("front_rated", weight.rated.0);
-            to.kg("rear_rated", weight.rated.1);
-            to.kg("front_tyre_rated", weight.tyre_rated.0);
-            to.kg("rear_tyre_rated", weight.tyre_rated.1);
+            to.kg("front", weight.front.load);
+            to.kg("rear", weight.rear.load);
+            to.kg("front_tyre", weight.front_tyre.load);
+            to.kg("rear_tyre", weight.rear_tyre.load);
+            to.kg("front_rated", weight.front.rated);
+            to.kg("rear_rated", weight.rear.rated);
+            to.kg("front_tyre_rated", weight.front_tyre.rated);
+            to.kg("rear_tyre_rated", weight.rear_tyre.rated);
             to.number("front_share", loads.map(fitup_core::fit::Loads::front_share));
             to.mm("ballast_at", weight.ballast_at);
         }),

@@ -58,14 +58,6 @@ pub const SPAN_TOLERANCE: f64 = 1.5e-3;
 /// Source: ISO 789-2:2018, scope b). A capacity without its reference point cannot be compared with another.
 pub const LIFT_REFERENCE: f64 = 0.610;
 
-/// Share of the relief pressure to which measured lift forces are corrected.
-///
-/// Source: PAES 119:2001, 5.2.2.2.1, the method of OECD Code 2.
-pub const LIFT_PRESSURE_SHARE: f64 = 0.90;
-
-/// Least number of measuring points over the lift range. Source: PAES 119:2001, 5.2.2.2.1.
-pub const LIFT_POINTS: u32 = 6;
-
 impl Category {
     /// Every category, smallest first.
     pub const ALL: [Self; 9] = [

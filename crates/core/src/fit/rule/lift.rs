@@ -3,13 +3,13 @@
 use crate::build::Carrying;
 use crate::finding::{Check, Finding, Grade, Subject, Value, Verdict};
 use crate::fit::context::Context;
+use crate::fit::mating::three_point::LIFT_REFERENCE;
 use crate::fit::rule::Alike;
 use crate::item::{Implement, ItemRef, Machine, Port, PortKind, Role, ThreePoint};
 use crate::quantity::Length;
 
 /// Distance behind the lower hitch points at which the second lift rating is taken.
-/// Source: ISO 789-2 (610 mm, a rounded 24 in).
-pub const LIFT_POINT_BEHIND: Length = Length::from_mm(610.0);
+const LIFT_POINT_BEHIND: Length = Length::from_m(LIFT_REFERENCE);
 
 /// Of [`unknown`]: reads what is stated, not its value.
 pub(super) const ALIKE: Alike = Alike {

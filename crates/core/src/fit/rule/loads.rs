@@ -3,6 +3,7 @@
 use crate::finding::{Caution, Check, Finding, Grade, Subject, Value, Verdict};
 use crate::fit::context::Context;
 use crate::fit::loads::{Loads, loads};
+use crate::fit::rated_load::RatedLoad;
 use crate::fit::rule::Alike;
 use crate::item::{Axle, Body, ItemRef, Machine};
 use crate::quantity::{Length, Mass};
@@ -71,32 +72,26 @@ pub(super) fn rule(context: &Context, out: &mut Vec<Finding>) {
 
 fn rating(name: &str, load: Mass, axle: &Axle, out: &mut Vec<Finding>) {
     let axle_name = || Value::Label(name.to_owned());
-    match axle.rated {
+    let told = |code, verdict, load, rated, (name, value): (&'static str, Mass)| {
+        Finding::new(code, Subject::Loads, verdict, Grade::Drawing)
+            .with("axle", axle_name())
+            .with("load", Value::Mass(load))
+            .with("rated", Value::Mass(rated))
+            .with(name, Value::Mass(value))
+    };
+    let whole = RatedLoad { load: Some(load), rated: axle.rated };
+    match axle.rated.zip(whole.left()) {
         // Said by [`unknown`].
         None => {}
-        Some(rated) if load > rated => out.push(
-            Finding::new("axle-overloaded", Subject::Loads, Verdict::WontMount, Grade::Drawing)
-                .with("axle", axle_name())
-                .with("load", Value::Mass(load))
-                .with("rated", Value::Mass(rated))
-                .with("over", Value::Mass(load - rated)),
-        ),
-        Some(rated) => out.push(
-            Finding::new("axle-within-rating", Subject::Loads, Verdict::BoltsUp, Grade::Drawing)
-                .with("axle", axle_name())
-                .with("load", Value::Mass(load))
-                .with("rated", Value::Mass(rated))
-                .with("left", Value::Mass(rated - load)),
-        ),
+        Some((rated, left)) if whole.is_over() => {
+            out.push(told("axle-overloaded", Verdict::WontMount, load, rated, ("over", -left)));
+        }
+        Some((rated, left)) => out.push(told("axle-within-rating", Verdict::BoltsUp, load, rated, ("left", left))),
     }
-    if let Some(rated) = axle.tyre_rated.filter(|&rated| load / 2.0 > rated) {
-        out.push(
-            Finding::new("tyre-overloaded", Subject::Loads, Verdict::WontMount, Grade::Drawing)
-                .with("axle", axle_name())
-                .with("load", Value::Mass(load / 2.0))
-                .with("rated", Value::Mass(rated))
-                .with("over", Value::Mass(load / 2.0 - rated)),
-        );
+    let half = load / 2.0;
+    let tyre = RatedLoad { load: Some(half), rated: axle.tyre_rated };
+    if let Some((rated, left)) = axle.tyre_rated.zip(tyre.left()).filter(|_| tyre.is_over()) {
+        out.push(told("tyre-overloaded", Verdict::WontMount, half, rated, ("over", -left)));
     }
 }
 

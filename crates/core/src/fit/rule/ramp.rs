@@ -20,7 +20,7 @@ pub(super) fn rule(context: &Context, _: &Footprint, out: &mut Vec<Finding>) {
     let Some(best) = drives.first() else { return };
     let Some((nearest, item)) = best.touch() else { return };
     let clearance = Length::from_m(nearest.vertical);
-    let both = drives.len() == 2 && drives.iter().all(|drive| room(drive) >= RAMP_MARGIN.m());
+    let both = drives.len() == 2 && drives.iter().all(Drive::clears);
     let way = if both { "either" } else { way(best.facing) };
     let finding = |code, verdict| {
         Finding::new(code, Subject::Loading, verdict, Grade::Drawing)
@@ -29,7 +29,7 @@ pub(super) fn rule(context: &Context, _: &Footprint, out: &mut Vec<Finding>) {
             .with("ramp", Value::Length(Length::from_m(rolling.ramp.length)))
             .caution(Caution::LoadingRamps)
     };
-    if clearance >= RAMP_MARGIN {
+    if best.clears() {
         out.push(finding("ramp-clears", Verdict::BoltsUp).with("clearance", Value::Length(clearance)));
         return;
     }

@@ -5,7 +5,6 @@ use crate::finding::{Finding, Grade, Subject, Value, Verdict};
 use crate::fit::Footprint;
 use crate::fit::context::Context;
 use crate::fit::whole::{Access, Widths, access_of};
-use crate::quantity::Length;
 
 /// The machine has to go through the site's gateway, turn behind it where the path does, and not sink its ground.
 pub(super) fn rule(context: &Context, footprint: &Footprint, out: &mut Vec<Finding>) {
@@ -26,7 +25,7 @@ fn about(code: &'static str, verdict: Verdict) -> Finding {
 
 fn width(access: &Access, out: &mut Vec<Finding>) {
     let (Some(gate), Some(width), Some(left)) = (access.gate, access.width, access.gate_left()) else { return };
-    let finding = if left < Length::ZERO {
+    let finding = if access.is_too_wide() {
         about("gate-narrow", Verdict::WontMount).with("beyond", Value::Length(-left))
     } else {
         about("gate-passes", Verdict::BoltsUp).with("left", Value::Length(left / 2.0))
@@ -35,8 +34,10 @@ fn width(access: &Access, out: &mut Vec<Finding>) {
 }
 
 fn height(access: &Access, out: &mut Vec<Finding>) {
-    let (Some(gate), Some(height)) = (access.gate_height, access.height) else { return };
-    if height <= gate {
+    let (Some(gate), Some(height), Some(left)) = (access.gate_height, access.height, access.height_left()) else {
+        return;
+    };
+    if !access.is_too_high() {
         return;
     }
     let folded = access.height_folded.filter(|folded| *folded <= gate);
@@ -44,7 +45,7 @@ fn height(access: &Access, out: &mut Vec<Finding>) {
     let mut finding = about("gate-low", verdict)
         .with("height", Value::Length(height))
         .with("gate", Value::Length(gate))
-        .with("beyond", Value::Length(height - gate));
+        .with("beyond", Value::Length(-left));
     if let Some(folded) = folded {
         finding = finding.with("folded", Value::Length(folded));
     }
@@ -53,28 +54,32 @@ fn height(access: &Access, out: &mut Vec<Finding>) {
 
 /// Where one sweep does not do, a few moves to and fro may: that has to be tried.
 fn corner(access: &Access, out: &mut Vec<Finding>) {
-    let (Some(gate), Some(path)) = (access.gate, access.path) else { return };
-    let passes = access.gate_left().is_some_and(|left| left >= Length::ZERO);
-    if !access.right_angle_turn || access.swept.is_none() || !passes {
+    let (Some(gate), Some(path), Some(turns)) = (access.gate, access.path, access.turns()) else { return };
+    // Whether a machine of unknown width passes is not known either, nor what it sweeps.
+    if access.is_too_wide() {
         return;
     }
-    let finding = match access.path_wanted {
-        Some(wanted) if wanted <= path => {
-            about("corner-clears", Verdict::BoltsUp).with("wanted", Value::Length(wanted))
-        }
-        Some(wanted) => about("corner-tight", Verdict::CheckFirst).with("wanted", Value::Length(wanted)),
-        None => about("corner-tight", Verdict::CheckFirst),
-    };
+    let (code, verdict) =
+        if turns { ("corner-clears", Verdict::BoltsUp) } else { ("corner-tight", Verdict::CheckFirst) };
+    let mut finding = about(code, verdict);
+    if let Some(wanted) = access.path_wanted {
+        finding = finding.with("wanted", Value::Length(wanted));
+    }
     out.push(finding.with("gate", Value::Length(gate)).with("path", Value::Length(path)));
 }
 
 fn ground(access: &Access, out: &mut Vec<Finding>) {
-    let (Some((front, rear)), Some(most)) = (access.axle_loads, access.greatest_axle_load) else { return };
-    let (axle, load) = if front > rear { ("front", front) } else { ("rear", rear) };
-    let finding = if load > most {
-        about("ground-overloaded", Verdict::WontMount).with("over", Value::Mass(load - most))
+    let carried = access.heavier_axle();
+    let (Some((front, rear)), Some(load), Some(most), Some(left)) =
+        (access.axle_loads, carried.load, carried.rated, carried.left())
+    else {
+        return;
+    };
+    let axle = if front > rear { "front" } else { "rear" };
+    let finding = if carried.is_over() {
+        about("ground-overloaded", Verdict::WontMount).with("over", Value::Mass(-left))
     } else {
-        about("ground-carries", Verdict::BoltsUp).with("left", Value::Mass(most - load))
+        about("ground-carries", Verdict::BoltsUp).with("left", Value::Mass(left))
     };
     out.push(
         finding

@@ -31,13 +31,12 @@ fn about(code: &'static str, verdict: Verdict) -> Finding {
 }
 
 fn mass(on: &OnTrailer, out: &mut Vec<Finding>) {
-    let axle = on.better().map(|stand| Mass::from_kg(stand.loads.axle));
-    for (rating, load, rated) in [("total", on.total, on.rated_total), ("axle", axle, on.rated_axle)] {
-        let (Some(load), Some(rated)) = (load, rated) else { continue };
-        let finding = if load > rated {
-            about("trailer-overloaded", Verdict::WontMount).with("over", Value::Mass(load - rated))
+    for (rating, carried) in [("total", on.total), ("axle", on.axles(on.better()))] {
+        let (Some(load), Some(rated), Some(left)) = (carried.load, carried.rated, carried.left()) else { continue };
+        let finding = if carried.is_over() {
+            about("trailer-overloaded", Verdict::WontMount).with("over", Value::Mass(-left))
         } else {
-            about("trailer-carries", Verdict::BoltsUp).with("left", Value::Mass(rated - load))
+            about("trailer-carries", Verdict::BoltsUp).with("left", Value::Mass(left))
         };
         out.push(
             finding
@@ -82,7 +81,7 @@ fn nose(on: &OnTrailer, out: &mut Vec<Finding>) {
     };
     out.push(
         finding
-            .with("nose", Value::Mass(Mass::from_kg(stand.loads.nose)))
+            .with("nose", Value::Mass(stand.nose()))
             .with("least", Value::Mass(least))
             .with("most", Value::Mass(most))
             .with("heading", Value::Label(heading(stand.heading).to_owned()))

@@ -24,6 +24,13 @@ pub struct Lifting {
     pub missing: Vec<Missing>,
 }
 
+impl Lifting {
+    /// The farthest place at ground level, for which the hydraulics' lift is stated too.
+    pub fn farthest_on_ground(&self) -> Option<&Lift> {
+        self.places.iter().rfind(|place| place.height == Length::ZERO)
+    }
+}
+
 /// What is lifted at one place.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Lift {

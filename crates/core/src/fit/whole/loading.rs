@@ -70,6 +70,11 @@ impl Drive {
         self.roll.nearest.map(|nearest| Length::from_m(nearest.vertical))
     }
 
+    /// Whether it keeps [`RAMP_MARGIN`].
+    pub fn clears(&self) -> bool {
+        self.clearance().is_none_or(|clearance| clearance >= RAMP_MARGIN)
+    }
+
     /// Where it comes nearest, with the item.
     pub fn touch(&self) -> Option<(Nearest, ItemRef)> {
         self.roll.nearest.zip(self.item)

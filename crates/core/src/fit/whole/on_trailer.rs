@@ -11,6 +11,7 @@ use crate::fit::context::Context;
 use crate::fit::desk::Desk;
 use crate::fit::footprint::footprint;
 use crate::fit::loads::Loads;
+use crate::fit::rated_load::RatedLoad;
 use crate::item::{ItemRef, Machine, Trailer, TrailerId};
 use crate::quantity::{Length, Mass};
 
@@ -40,9 +41,7 @@ pub struct OnTrailer {
     /// Wheelbase of the machine, 0 if it is not known.
     pub wheelbase: Length,
     /// Mass of trailer and machine.
-    pub total: Option<Mass>,
-    /// Greatest mass of trailer and machine.
-    pub rated_total: Option<Mass>,
+    pub total: RatedLoad,
     /// Its front end to the coupler.
     pub forward: Option<TrailerStand>,
     /// Its rear end to the coupler.
@@ -76,7 +75,12 @@ impl OnTrailer {
     pub fn better(&self) -> Option<&TrailerStand> {
         let both = [self.forward.as_ref(), self.backward.as_ref()];
         let stands = both.into_iter().flatten();
-        stands.min_by_key(|stand| (stand.places.is_none(), stand.places_on_deck.is_none()))
+        stands.min_by_key(|stand| (!stand.is_in_range(), stand.places_on_deck.is_none()))
+    }
+
+    /// What the trailer's axles carry of a stand.
+    pub fn axles(&self, stand: Option<&TrailerStand>) -> RatedLoad {
+        RatedLoad { load: stand.map(|stand| Mass::from_kg(stand.loads.axle)), rated: self.rated_axle }
     }
 
     /// Least strength of each tie-down where as few as allowed are used, each straight from the trailer to the
@@ -105,6 +109,18 @@ pub struct TrailerStand {
     pub nose_range: (Mass, Mass),
     /// How far the body then reaches beyond the deck's rear end and front end.
     pub beyond: Option<(f64, f64)>,
+}
+
+impl TrailerStand {
+    /// What the coupler carries.
+    pub fn nose(&self) -> Mass {
+        Mass::from_kg(self.loads.nose)
+    }
+
+    /// Whether the machine stands on the deck with the nose load in range.
+    pub const fn is_in_range(&self) -> bool {
+        self.places.is_some()
+    }
 }
 
 /// The machine on the build's trailer. `None` without a machine or a trailer.
@@ -140,8 +156,10 @@ pub(in crate::fit) fn trailer_of(context: &Context, footprint: &Footprint) -> Op
     Some(OnTrailer {
         trailer,
         wheelbase: machine.wheelbase.map_or(Length::ZERO, |wheelbase| wheelbase.value),
-        total: loads.as_ref().zip(empty).map(|(loads, empty)| loads.total + empty),
-        rated_total,
+        total: RatedLoad {
+            load: loads.as_ref().zip(empty).map(|(loads, empty)| loads.total + empty),
+            rated: rated_total,
+        },
         forward: stands[0],
         backward: stands[1],
         rated_axle: row.rated_axle,

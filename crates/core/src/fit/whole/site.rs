@@ -7,6 +7,7 @@ use crate::fit::Footprint;
 use crate::fit::context::Context;
 use crate::fit::desk::Desk;
 use crate::fit::footprint::footprint;
+use crate::fit::rated_load::RatedLoad;
 use crate::item::{ItemRef, SiteId};
 use crate::quantity::{Length, Mass};
 
@@ -52,6 +53,32 @@ impl Access {
     /// Gate beyond the machine's width; negative = it does not go through.
     pub fn gate_left(&self) -> Option<Length> {
         self.gate.zip(self.width).map(|(gate, width)| gate - width)
+    }
+
+    /// Whether the machine is known to be too wide for the gateway.
+    pub fn is_too_wide(&self) -> bool {
+        self.gate_left().is_some_and(|left| left < Length::ZERO)
+    }
+
+    /// Gateway over the machine's height; negative = it does not go under.
+    pub fn height_left(&self) -> Option<Length> {
+        self.gate_height.zip(self.height).map(|(gate, height)| gate - height)
+    }
+
+    /// Whether the machine is known to be too high for the gateway.
+    pub fn is_too_high(&self) -> bool {
+        self.height_left().is_some_and(|left| left < Length::ZERO)
+    }
+
+    /// Whether one sweep does the turn behind the gateway; `None` where there is none to do or not enough is known.
+    pub fn turns(&self) -> Option<bool> {
+        let known = self.right_angle_turn && self.gate.is_some() && self.path.is_some() && self.swept.is_some();
+        known.then(|| self.path_left().is_some_and(|left| left >= Length::ZERO))
+    }
+
+    /// The load of the heavier axle on the ground, where the site limits it.
+    pub fn heavier_axle(&self) -> RatedLoad {
+        RatedLoad { load: self.axle_loads.map(|(front, rear)| front.max(rear)), rated: self.greatest_axle_load }
     }
 
     /// Path beyond what the turn wants; negative = it is too tight.

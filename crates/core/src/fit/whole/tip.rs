@@ -2,7 +2,7 @@
 
 use super::{Ask, Missing, MissingOf};
 use crate::build::Build;
-use crate::dimension::{FrontSupport, Stance, TipAngles, tip_angles};
+use crate::dimension::{FrontSupport, Stance, TipAngles, centre, tip_angles};
 use crate::fit::context::Context;
 use crate::fit::desk::Desk;
 use crate::fit::loads::{Body, Loads};
@@ -43,7 +43,7 @@ pub(super) fn of(context: &Context) -> Option<Tip> {
     let centre = ask.loads(context).and_then(|loads| {
         let height = ask.need(item, "centre-of-gravity", machine.centre_of_gravity_height);
         let seat = ask.need(item, "index-point", machine.operator_seat);
-        height.and(seat).and_then(|_| centre(&loads))
+        height.and(seat).and_then(|_| centre_of(&loads))
     });
     let angles =
         track.zip(front).zip(centre).zip(machine.wheelbase).and_then(|(((track, front), centre), wheelbase)| {
@@ -54,12 +54,10 @@ pub(super) fn of(context: &Context) -> Option<Tip> {
 }
 
 /// The common centre of gravity; what has no height of its own counts at the height of the rest.
-fn centre(loads: &Loads) -> Option<(Length, Length, Length)> {
+fn centre_of(loads: &Loads) -> Option<(Length, Length, Length)> {
     let mean = |of: &dyn Fn(&Body) -> Option<Length>| {
-        let known = || loads.bodies.iter().filter_map(|body| Some((body.mass.kg(), of(body)?.m())));
-        let mass: f64 = known().map(|(mass, _)| mass).sum();
-        let moment: f64 = known().map(|(mass, at)| mass * at).sum();
-        (mass > 0.0).then(|| Length::from_m(moment / mass))
+        let known = loads.bodies.iter().filter_map(|body| Some((body.mass.kg(), of(body)?.m())));
+        centre(known).map(Length::from_m)
     };
     let found = (mean(&|body| Some(body.x))?, mean(&|body| Some(body.y))?, mean(&|body| body.z)?);
     (loads.total > Mass::ZERO).then_some(found)

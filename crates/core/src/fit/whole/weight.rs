@@ -6,6 +6,7 @@ use crate::dimension::{AxleLoads, PointMass, ShareOf, axle_loads};
 use crate::fit::context::Context;
 use crate::fit::desk::Desk;
 use crate::fit::loads::Loads;
+use crate::fit::rated_load::RatedLoad;
 use crate::fit::rule::{LEAST_FRONT_SHARE, ballast_place};
 use crate::item::ItemRef;
 use crate::quantity::{Length, Mass};
@@ -17,10 +18,14 @@ pub struct Weight {
     pub bare: Option<(Mass, Mass)>,
     /// Everything, with the operator and the build's ballast.
     pub loads: Option<Loads>,
-    /// Rated load of the front and of the rear axle.
-    pub rated: (Option<Mass>, Option<Mass>),
-    /// Rated load of one front and of one rear tyre.
-    pub tyre_rated: (Option<Mass>, Option<Mass>),
+    /// Front axle.
+    pub front: RatedLoad,
+    /// Rear axle.
+    pub rear: RatedLoad,
+    /// One front tyre.
+    pub front_tyre: RatedLoad,
+    /// One rear tyre.
+    pub rear_tyre: RatedLoad,
     /// The rules on the front axle's share, each by its name.
     pub rules: Vec<WeightRule>,
     /// Where the ballast of the rules hangs, forward of the rear axle.
@@ -60,15 +65,18 @@ pub(super) fn of(context: &Context, ballast_at: Option<Length>) -> Option<Weight
     let item = MissingOf::Item(ItemRef::Machine(id));
     let mut ask = Ask::default();
     let loads = ask.loads(context);
-    let rated = (machine.front.rated, machine.rear.rated);
-    ask.need(item, "rated-load", rated.0.and(rated.1));
+    ask.need(item, "rated-load", machine.front.rated.and(machine.rear.rated));
+    let (front, rear) = (loads.as_ref().map(|loads| loads.front), loads.as_ref().map(|loads| loads.rear));
+    let tyre = |axle: Option<Mass>, rated| RatedLoad { load: axle.map(|axle| axle / 2.0), rated };
     let ballast_at = ballast_at.or_else(|| Some(ballast_place(context, machine.wheelbase?.value)));
     let rules = loads.as_ref().zip(ballast_at).map_or_else(Vec::new, |(loads, at)| rules(loads, at));
     Some(Weight {
         bare: machine.front.bare_load.zip(machine.rear.bare_load),
         loads,
-        rated,
-        tyre_rated: (machine.front.tyre_rated, machine.rear.tyre_rated),
+        front: RatedLoad { load: front, rated: machine.front.rated },
+        rear: RatedLoad { load: rear, rated: machine.rear.rated },
+        front_tyre: tyre(front, machine.front.tyre_rated),
+        rear_tyre: tyre(rear, machine.rear.tyre_rated),
         rules,
         ballast_at,
         missing: ask.0,

@@ -80,8 +80,7 @@ fn figures(ctx: &Ctx, found: &ArmAtWork, lifts: Option<&Lifting>) -> Vec<Figure>
     let from_axle = found.reach_from_axle.map(|it| say::length(ctx, it));
     let from_axle = from_axle.map(|it| ctx.text_with("ui-from-rear-axle", &[("length", it.into())]));
     let loading_reach = found.loading.map(|it| ctx.text_with("ui-at-reach", &[("reach", length(it.reach).into())]));
-    // The farthest place at ground level, where the hydraulics' lift is stated too.
-    let far = lifts.and_then(|lifts| lifts.places.iter().rfind(|it| it.height == Length::ZERO));
+    let far = lifts.and_then(Lifting::farthest_on_ground);
     let rated = far.and_then(|lift| lift.rear.rated()).map(|(load, _)| ctx.words.reader().mass(Mass::from_kg(load)));
     let free = found.free_swing.map(|both| both.map(|(angle, _)| ctx.words.reader().angle(angle)));
     vec![

@@ -1,7 +1,7 @@
 //! The figures of the machine on its trailer.
 
 use fitup_core::dimension::ShortestRamp;
-use fitup_core::fit::{Drive, OnTrailer, RAMP_MARGIN, TrailerStand};
+use fitup_core::fit::{Drive, OnTrailer, RatedLoad, TrailerStand};
 use fitup_core::quantity::{Angle, Length, Mass};
 
 use super::facts::Figure;
@@ -24,24 +24,25 @@ pub fn figures(
         against,
         out,
     };
-    let nose = stand.map(|stand| Mass::from_kg(stand.loads.nose));
+    let nose = stand.map(TrailerStand::nose);
     let range = stand.map(|stand| format!("{} – {}", mass(stand.nose_range.0), mass(stand.nose_range.1)));
     let shortest_at = shortest.map(|ramp| ctx.words.reader().angle(Angle::from_rad(ramp.angle)));
     let item = drive.and_then(|drive| drive.item).map(|item| ctx.label(item).to_owned());
-    let rated = |rated: Option<Mass>| rated.map(|it| ctx.text_with("ui-of-rated", &[("rated", mass(it).into())]));
-    let over = |load: Option<Mass>, rated: Option<Mass>| load.zip(rated).is_some_and(|(load, rated)| load > rated);
-    let axle = stand.map(|stand| Mass::from_kg(stand.loads.axle));
+    let carried = |key: &str, it: RatedLoad| {
+        let rated = it.rated.map(|rated| ctx.text_with("ui-of-rated", &[("rated", mass(rated).into())]));
+        one(key, it.load.map(mass), rated, it.is_over())
+    };
     vec![
         one(
             "ui-ramp-clearance",
             clearance.map(|it| say::length(ctx, it)),
             item,
-            clearance.is_some_and(|it| it < RAMP_MARGIN),
+            drive.is_some_and(|drive| !drive.clears()),
         ),
         one("ui-ramp-that-clears", shortest.map(|it| say::length(ctx, Length::from_m(it.length))), shortest_at, false),
-        one("ui-nose-load", nose.map(mass), range, stand.is_some_and(|stand| stand.places.is_none())),
-        one("ui-trailer-total", on.total.map(mass), rated(on.rated_total), over(on.total, on.rated_total)),
-        one("ui-trailer-axles", axle.map(mass), rated(on.rated_axle), over(axle, on.rated_axle)),
+        one("ui-nose-load", nose.map(mass), range, stand.is_some_and(|stand| !stand.is_in_range())),
+        carried("ui-trailer-total", on.total),
+        carried("ui-trailer-axles", on.axles(stand)),
         one(
             "ui-tie-downs",
             on.tie_downs.map(|ties| ctx.words.reader().count(ties.needed.into())),

@@ -2,7 +2,7 @@
 
 use fitup_core::build::Build;
 use fitup_core::fit::{Access, Answer, Widths, access};
-use fitup_core::item::{Site as SiteRow, SiteId};
+use fitup_core::item::SiteId;
 use fitup_core::quantity::{Length, Mass};
 use fitup_drawing::{GateTurn, Subject, gate};
 use yew::prelude::*;
@@ -49,7 +49,7 @@ pub fn Site(props: &SiteProps) -> Html {
     let chosen = build.site.map(SiteId::index);
     let choice = html! { <Choose name={ctx.text("ui-site")} {labels} {chosen} {choose} /> };
     let found = access(&ctx.desk, build, Widths { gate: *gate_width, path: *path_width });
-    let Some((found, site)) = found.zip(build.site) else {
+    let Some(found) = found.filter(|_| build.site.is_some()) else {
         return html! {
             <div class="whole">
                 <div class="drawing-box" ref={node}><p class="drawing-none">{ ctx.text("ui-site-none") }</p></div>
@@ -58,11 +58,10 @@ pub fn Site(props: &SiteProps) -> Html {
         };
     };
     let subject = Subject::new(ctx.catalogue(), build, &answer.stack);
-    let row = SiteRow { gate_width: found.gate, path_width: found.path, ..ctx.catalogue().site(site).clone() };
     let turn = found.turning_radius.zip(found.block).zip(found.swept.as_ref());
     let drawn = picture::drawn(&ctx, answer, room, |sheet| {
-        let ((radius, block), swept) = turn?;
-        Some(gate(&subject, &GateTurn { site: &row, radius: radius.m(), block, swept }, sheet))
+        let (((radius, block), swept), width) = turn.zip(found.gate)?;
+        Some(gate(&subject, &GateTurn { gate: width, radius: radius.m(), block, swept }, sheet))
     });
     let width = |key: &str,
                  value: Option<Length>,
@@ -100,29 +99,30 @@ fn figures(ctx: &Ctx, found: &Access) -> Vec<Figure> {
         against,
         out,
     };
-    let heaviest = found.axle_loads.map(|(front, rear)| front.max(rear));
-    let takes = found.greatest_axle_load;
+    let heaviest = found.heavier_axle();
     let mass = |mass: Mass| ctx.words.reader().mass(mass);
-    let narrow = found.gate_left().is_some_and(|left| left < Length::ZERO);
-    let tight = found.right_angle_turn && found.path_left().is_none_or(|left| left < Length::ZERO);
-    let height_over = found.height.zip(found.gate_height).is_some_and(|(height, gate)| height > gate);
     let of = |key: &str, value: Option<String>| value.map(|it| ctx.text_with(key, &[("value", it.into())]));
     vec![
-        one("ui-short-width", found.width.map(length), of("ui-gate-of", found.gate.map(length)), narrow),
-        one("ui-short-height", found.height.map(length), of("ui-gate-of", found.gate_height.map(length)), height_over),
+        one("ui-short-width", found.width.map(length), of("ui-gate-of", found.gate.map(length)), found.is_too_wide()),
+        one(
+            "ui-short-height",
+            found.height.map(length),
+            of("ui-gate-of", found.gate_height.map(length)),
+            found.is_too_high(),
+        ),
         one(
             "ui-path-wanted",
             Some(found.path_wanted.map_or_else(|| ctx.text("ui-no-width-does"), length)),
             of("ui-path-of", found.path.map(length)),
-            tight,
+            found.turns() == Some(false),
         ),
         one("ui-corridor", found.corridor.map(length), Some(ctx.text("ui-corridor-meaning")), false),
         one("ui-swing-out", found.swept.map(|it| metres(it.swing_out)), None, false),
         one(
             "ui-heaviest-axle",
-            heaviest.map(mass),
-            of("ui-ground-takes", takes.map(mass)),
-            heaviest.zip(takes).is_some_and(|(load, most)| load > most),
+            heaviest.load.map(mass),
+            of("ui-ground-takes", heaviest.rated.map(mass)),
+            heaviest.is_over(),
         ),
     ]
 }

@@ -1,8 +1,8 @@
 //! What stands on the axles, the ballast that mends it, and how far the ground may lean.
 
-use fitup_core::build::{Build, Change};
+use fitup_core::build::Build;
 use fitup_core::dimension::Side;
-use fitup_core::fit::{Answer, tip, weight};
+use fitup_core::fit::{Answer, RatedLoad, tip, weight};
 use fitup_core::quantity::{Angle, Length, Mass};
 use fitup_drawing::{Subject, support};
 use yew::prelude::*;
@@ -35,10 +35,7 @@ pub fn Weight(props: &WeightProps) -> Html {
     let room = use_room(&node);
     let place = use_state_eq(|| None::<Length>);
     let (build, live, done) = use_trial(&ctx, &props.build);
-    let hung = build.changes.iter().rev().find_map(|change| match change {
-        Change::Ballast { mass, x } => Some((*mass, *x)),
-        _ => None,
-    });
+    let hung = build.ballast();
     let wanted = hung.map(|(_, x)| x).or(*place);
     let Some(found) = weight(&ctx.desk, &build, wanted) else {
         return html! {
@@ -48,13 +45,8 @@ pub fn Weight(props: &WeightProps) -> Html {
         };
     };
     let leaning = tip(&ctx.desk, &build).and_then(|tip| tip.angles);
-    let mut answer = (*props.answer).clone();
-    if let Some(loads) = &found.loads {
-        answer.footprint.front_load = Some(loads.front);
-        answer.footprint.rear_load = Some(loads.rear);
-    }
-    let subject = Subject::new(ctx.catalogue(), &build, &answer.stack);
-    let drawn = picture::drawn(&ctx, &answer, room, |sheet| Some(support(&subject, &answer, sheet)));
+    let subject = Subject::new(ctx.catalogue(), &build, &props.answer.stack);
+    let drawn = picture::drawn(&ctx, &props.answer, room, |sheet| Some(support(&subject, found.loads.as_ref(), sheet)));
     let mass = hung.map_or(Mass::ZERO, |(mass, _)| mass);
     let slider = found.ballast_at.map(|at| {
         let by_mass = |to: &Callback<Edit>| to.reform(move |kg: f64| Edit::Ballast(Mass::from_kg(kg), at));
@@ -96,17 +88,13 @@ fn figures(
 ) -> Vec<Figure> {
     let reader = ctx.words.reader();
     let mass = |mass: Mass| reader.mass(mass);
-    let loads = found.loads.as_ref();
-    let axle = |key: &str, load: Option<Mass>, rated: Option<Mass>| Figure {
+    let axle = |key: &str, axle: RatedLoad| Figure {
         name: ctx.text(key),
-        value: load.map(mass),
-        against: rated.map(|it| ctx.text_with("ui-of-rated", &[("rated", mass(it).into())])),
-        out: load.zip(rated).is_some_and(|(load, rated)| load > rated || load < Mass::ZERO),
+        value: axle.load.map(mass),
+        against: axle.rated.map(|it| ctx.text_with("ui-of-rated", &[("rated", mass(it).into())])),
+        out: axle.is_over() || axle.lifts(),
     };
-    let mut figures = vec![
-        axle("ui-front-axle", loads.map(|it| it.front), found.rated.0),
-        axle("ui-rear-axle", loads.map(|it| it.rear), found.rated.1),
-    ];
+    let mut figures = vec![axle("ui-front-axle", found.front), axle("ui-rear-axle", found.rear)];
     for rule in &found.rules {
         let needs = rule.ballast.filter(|_| !rule.is_met());
         figures.push(Figure {

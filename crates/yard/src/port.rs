@@ -1,0 +1,109 @@
+//! Ports and shapes, with the dimensions that everything in the yard shares.
+
+use fitup_core::item::{
+    Body, BoltPattern, Carrier, Coupler, CouplerGender, Electric, End, Hole, HoleKind, HookRack, HookSide, PinForm,
+    PinPoint, Pins, Point3, Port, PortKind, Pose, Role, Serials, Shape, ShapeRole, Step, ThreePoint, Towards, View,
+};
+use fitup_core::quantity::{Length, Source, Stated};
+
+pub fn mm(value: f64) -> Length {
+    Length::from_mm(value)
+}
+
+pub fn drawn(value: f64) -> Option<Stated<Length>> {
+    Some(Stated::drawn(mm(value)))
+}
+
+pub fn hole(u: f64, v: f64) -> Hole {
+    Hole { u: mm(u), v: mm(v), diameter: mm(13.5), kind: HoleKind::Plain, slot: None }
+}
+
+/// A plate of 13.5 mm holes for 12 mm bolts.
+pub fn plate(holes: &[(f64, f64)]) -> BoltPattern {
+    BoltPattern {
+        holes: holes.iter().map(|&(u, v)| hole(u, v)).collect(),
+        bolt: Some(mm(12.0)),
+        ..BoltPattern::default()
+    }
+}
+
+pub fn point(x: f64, y: f64, z: f64) -> Point3 {
+    Point3 { x: mm(x), y: mm(y), z: mm(z) }
+}
+
+/// A rectangle in a view, from corner to corner.
+pub fn block(name: &str, view: View, role: ShapeRole, from: (f64, f64), to: (f64, f64)) -> Shape {
+    let line = |a, b| Step::Line(mm(a), mm(b));
+    let path =
+        vec![Step::Move(mm(from.0), mm(from.1)), line(to.0, from.1), line(to.0, to.1), line(from.0, to.1), Step::Close];
+    Shape { name: name.to_owned(), view, role, carrier: Carrier::Item, clearance: true, path }
+}
+
+pub fn port(name: &str, role: Role, end: End, at: Option<Point3>, kind: PortKind) -> Port {
+    let faces = if end == End::Carrier { Towards::Rear } else { Towards::Front };
+    Port {
+        name: name.to_owned(),
+        role,
+        end,
+        pose: at.map(|at| Pose { at, faces, up: Towards::Up }),
+        parts: Vec::new(),
+        serials: Serials::default(),
+        tolerance: None,
+        source: Source::Drawing,
+        kind,
+    }
+}
+
+pub fn coupler() -> PortKind {
+    PortKind::Coupler(Coupler { standard: "ISO 7241-A".into(), size: "12.5".into(), gender: None })
+}
+
+pub fn lead() -> PortKind {
+    PortKind::Electric(Electric { connector: "three-way".into(), function: "seat switch".into() })
+}
+
+pub fn half(kind: PortKind, gender: CouplerGender) -> PortKind {
+    match kind {
+        PortKind::Coupler(coupler) => PortKind::Coupler(Coupler { gender: Some(gender), ..coupler }),
+        other => other,
+    }
+}
+
+pub fn rack(side: HookSide) -> HookRack {
+    let (diameter, latch) = if side == HookSide::Bar { (40.0, 25.5) } else { (41.5, 24.5) };
+    HookRack {
+        side,
+        diameter: drawn(diameter),
+        spread: drawn(460.0),
+        drop: drawn(240.0),
+        latch: drawn(latch),
+        setback: drawn(80.0),
+    }
+}
+
+pub fn hitch(category: &str) -> ThreePoint {
+    ThreePoint { categories: vec![category.to_owned()], ..ThreePoint::default() }
+}
+
+/// Two points: lugs with 25.5 mm bores, or clevises with 25 mm pins.
+pub fn pins(form: PinForm) -> Pins {
+    let (diameter, width) = if form == PinForm::Lug { (25.5, 30.0) } else { (25.0, 33.0) };
+    let one = |name: &str| PinPoint {
+        name: name.to_owned(),
+        diameter: drawn(diameter),
+        width: drawn(width),
+        height: drawn(0.0),
+    };
+    Pins { form, points: vec![one("left"), one("right")], spread: drawn(500.0) }
+}
+
+/// The holes of seat and deck.
+pub const SQUARE: [(f64, f64); 4] = [(-80.0, -100.0), (80.0, -100.0), (80.0, 100.0), (-80.0, 100.0)];
+
+pub fn body(id: &str, label: &str, ports: Vec<Port>, shapes: Vec<Shape>) -> Body {
+    Body { id: id.to_owned(), label: label.to_owned(), ports, shapes, ..Body::default() }
+}
+
+pub fn two_holes() -> PortKind {
+    PortKind::BoltPattern(plate(&[(-60.0, 0.0), (60.0, 0.0)]))
+}
