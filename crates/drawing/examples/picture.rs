@@ -9,33 +9,20 @@ use fitup_core::build::ArmAngles;
 use fitup_core::dimension::{
     Block, DiggingArm, Facing, Heading, Ramp, Rider, Swivel, Wheels, digging, ramp_roll, swing,
 };
-use fitup_core::finding::Verdict;
 use fitup_core::fit::{Answer, Desk, judge, weight};
 use fitup_core::item::ItemRef;
 use fitup_core::plane::Point;
-use fitup_core::quantity::{Angle, Length, Mass};
+use fitup_core::quantity::{Angle, Length};
 use fitup_drawing::{
-    GateTurn, Labels, OnTrailer, RampDrive, Scene, Sheet, Subject, document, gate, holes, ramp_places, silhouette,
-    support, trailer,
+    GateTurn, OnTrailer, RampDrive, Scene, Sheet, Subject, document, gate, holes, ramp_places, silhouette, support,
+    trailer,
 };
 
 /// Plain numbers: millimetres, degrees, kilograms.
-struct Plain;
+#[path = "../tests/plain/mod.rs"]
+mod plain;
 
-impl Labels for Plain {
-    fn length(&self, value: Length) -> String {
-        format!("{:.0}", value.mm())
-    }
-    fn angle(&self, value: Angle) -> String {
-        format!("{:.0}°", value.deg())
-    }
-    fn mass(&self, value: Mass) -> String {
-        format!("{:.0} kg", value.kg())
-    }
-    fn verdict(&self, verdict: Verdict) -> String {
-        format!("{verdict:?}")
-    }
-}
+use plain::Plain;
 
 /// Hole patterns, support figure, a drive over a ramp and the arm at work, as far as the build has them.
 fn more(desk: &Desk, subject: &Subject, answer: &Answer, sheet: &Sheet) -> Vec<(String, Scene)> {

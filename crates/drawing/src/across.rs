@@ -5,7 +5,7 @@ use fitup_core::item::View;
 use fitup_core::plane::Point;
 use fitup_core::quantity::Length;
 
-use crate::dimension::{Along, Linear, linear};
+use crate::dimension::{Along, state};
 use crate::fact::Fact;
 use crate::ink;
 use crate::look::{Look, Pen};
@@ -125,16 +125,9 @@ fn figures(
     sheet: &Sheet,
 ) {
     let mut add = |name: FigureName, value: Option<Length>, from: Point, to: Point, line: Along| {
-        let Some(value) = value else { return };
-        let dimension = Linear {
-            from: map.at(from),
-            to: map.at(to),
-            line,
-            words: sheet.labels.length(value),
-            letters: sheet.letters,
-        };
-        scene.nodes.push(ink::group(Target::Figure(name), linear(&dimension)));
-        scene.facts.push(Fact::Length(name, value));
+        if let Some(value) = value {
+            state(scene, sheet, map, name, value, [from, to], line);
+        }
     };
     let width = answer.footprint.width;
     let half = width.map_or(0.0, |width| width.m() / 2.0);

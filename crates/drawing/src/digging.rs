@@ -6,7 +6,7 @@ use fitup_core::item::{ItemRef, View};
 use fitup_core::plane::{Arc, Point};
 use fitup_core::quantity::Length;
 
-use crate::dimension::{Along, Linear, linear};
+use crate::dimension::{Along, state};
 use crate::fact::Fact;
 use crate::ink;
 use crate::look::{Look, Pen, Tone};
@@ -89,11 +89,7 @@ fn earth(scene: &mut Scene, map: &Mapping) {
 fn figures(scene: &mut Scene, reach: &Digging, swing_x: f64, whole: Extent, map: &Mapping, sheet: &Sheet) {
     let l = sheet.letters;
     let mut add = |name: FigureName, value: f64, from: Point, to: Point, line: Along| {
-        let value = Length::from_m(value);
-        let words = sheet.labels.length(value);
-        let dimension = Linear { from: map.at(from), to: map.at(to), line, words, letters: l };
-        scene.nodes.push(ink::group(Target::Figure(name), linear(&dimension)));
-        scene.facts.push(Fact::Length(name, value));
+        state(scene, sheet, map, name, Length::from_m(value), [from, to], line);
     };
     let edge = whole.left;
     let beside = Along::Upright(map.at(Point::new(edge, 0.0)).x - 1.4 * l);

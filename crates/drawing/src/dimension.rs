@@ -5,10 +5,13 @@
 //! (from memory); the sizes below are its usual ones for letters of 3 mm.
 
 use fitup_core::plane::Point;
+use fitup_core::quantity::Length;
 
+use crate::fact::Fact;
 use crate::ink;
 use crate::look::{Letter, Look, Pen, Tone};
-use crate::scene::{Anchor, Node, Text};
+use crate::scene::{Anchor, FigureName, Node, Scene, Target, Text};
+use crate::sheet::{Mapping, Sheet};
 
 /// Gap between a feature and its extension line, millimetres.
 const GAP: f64 = 1.0;
@@ -40,6 +43,22 @@ pub(crate) enum Along {
     Level(f64),
     /// Upright, at this place across the sheet.
     Upright(f64),
+}
+
+/// States a length in a scene: its dimension between two places of the machine, and the fact.
+pub(crate) fn state(
+    scene: &mut Scene,
+    sheet: &Sheet,
+    map: &Mapping,
+    name: FigureName,
+    value: Length,
+    [from, to]: [Point; 2],
+    line: Along,
+) {
+    let words = sheet.labels.length(value);
+    let dimension = Linear { from: map.at(from), to: map.at(to), line, words, letters: sheet.letters };
+    scene.nodes.push(ink::group(Target::Figure(name), linear(&dimension)));
+    scene.facts.push(Fact::Length(name, value));
 }
 
 /// Draws a linear dimension.

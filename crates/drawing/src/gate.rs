@@ -5,7 +5,7 @@ use fitup_core::item::View;
 use fitup_core::plane::Point;
 use fitup_core::quantity::Length;
 
-use crate::dimension::{Along, Linear, linear};
+use crate::dimension::{Along, state};
 use crate::fact::Fact;
 use crate::ink;
 use crate::look::{Look, Pen, Tone};
@@ -59,20 +59,15 @@ pub fn gate(subject: &Subject, turn: &GateTurn, sheet: &Sheet) -> Scene {
     let swept: Vec<Node> = ring(turn, &map).into_iter().chain(outlines).collect();
     scene.nodes.push(ink::group(Target::Figure(FigureName::SwingOut), swept));
     scene.nodes.extend(treads(subject, turn.radius, &map));
+    // The machine half way round.
+    let half_way = |p: Point| turned(p, turn.radius, quarter() / 2.0);
     for item in lay(subject, View::Plan) {
-        let shapes: Vec<LaidShape> = item.shapes.into_iter().map(|shape| moved(shape, turn.radius)).collect();
+        let shapes: Vec<LaidShape> = item.shapes.into_iter().map(|shape| shape.moved(half_way)).collect();
         scene.nodes.push(ink::group(Target::Item(item.item), draw(&shapes, &map, Weight::Light)));
     }
     scene.nodes.push(ink::group(Target::Ground, walls(posts, &map, sheet)));
-    let dimension = Linear {
-        from: map.at(posts[1]),
-        to: map.at(posts[0]),
-        line: Along::Upright(1.6 * l),
-        words: sheet.labels.length(gate),
-        letters: l,
-    };
-    scene.nodes.push(ink::group(Target::Figure(FigureName::GateWidth), linear(&dimension)));
-    scene.facts.push(Fact::Length(FigureName::GateWidth, gate));
+    let beside = Along::Upright(1.6 * l);
+    state(&mut scene, sheet, &map, FigureName::GateWidth, gate, [posts[1], posts[0]], beside);
     let width = Length::from_m(turn.swept.swept_width());
     scene.facts.push(Fact::Length(FigureName::PathWidth, width));
     scene.facts.push(Fact::Length(FigureName::SwingOut, Length::from_m(turn.swept.swing_out)));
@@ -122,19 +117,6 @@ fn treads(subject: &Subject, radius: f64, map: &Mapping) -> Vec<Node> {
         }
     }
     nodes
-}
-
-/// The machine half way round.
-fn moved(mut shape: LaidShape, radius: f64) -> LaidShape {
-    let place = |p: Point| turned(p, radius, quarter() / 2.0);
-    for step in &mut shape.steps {
-        match step {
-            PathStep::Move(p) | PathStep::Line(p) => *p = place(*p),
-            PathStep::Cubic(points) => points.iter_mut().for_each(|p| *p = place(*p)),
-            PathStep::Close => {}
-        }
-    }
-    shape
 }
 
 /// Gate posts with the wall on either side of them.

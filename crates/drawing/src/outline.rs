@@ -35,6 +35,20 @@ pub(crate) struct LaidShape {
     pub steps: Vec<PathStep>,
 }
 
+impl LaidShape {
+    /// The shape with every point put somewhere else.
+    pub fn moved(mut self, place: impl Fn(Point) -> Point) -> Self {
+        for step in &mut self.steps {
+            match step {
+                PathStep::Move(p) | PathStep::Line(p) => *p = place(*p),
+                PathStep::Cubic(points) => points.iter_mut().for_each(|p| *p = place(*p)),
+                PathStep::Close => {}
+            }
+        }
+        self
+    }
+}
+
 /// Every placed item's shapes in a view.
 ///
 /// Shapes of one item are drawn in the order of the catalogue; a roll-over bar is drawn standing or

@@ -36,7 +36,7 @@ pub fn ramp(subject: &Subject, drive: &RampDrive, sheet: &Sheet) -> Scene {
     let Some((wheels, stand, corners)) = stand(subject, drive) else { return empty() };
     let placed: Vec<(ItemRef, Vec<LaidShape>)> = lay(subject, View::Side)
         .into_iter()
-        .map(|item| (item.item, item.shapes.into_iter().map(|shape| moved(shape, &stand)).collect()))
+        .map(|item| (item.item, item.shapes.into_iter().map(|shape| shape.moved(|p| stand.place(p))).collect()))
         .collect();
     let whole = drive_extent(subject, drive, &corners);
     let l = sheet.letters;
@@ -125,17 +125,6 @@ fn level_extent(subject: &Subject) -> Extent {
         level.join(&wheel.extent(View::Side));
     }
     level
-}
-
-fn moved(mut shape: LaidShape, stand: &RampStand) -> LaidShape {
-    for step in &mut shape.steps {
-        match step {
-            PathStep::Move(p) | PathStep::Line(p) => *p = stand.place(*p),
-            PathStep::Cubic(points) => points.iter_mut().for_each(|p| *p = stand.place(*p)),
-            PathStep::Close => {}
-        }
-    }
-    shape
 }
 
 /// Ground, ramp and deck as one thick line with the earth and the deck's depth beneath.

@@ -71,16 +71,7 @@ impl Target {
         Some(match self {
             Self::Joint(index) => format!("joint-{index}"),
             Self::Pair(index) => format!("pair-{index}"),
-            Self::Item(item) => format!(
-                "item-{}",
-                match item {
-                    ItemRef::Machine(_) => "machine",
-                    ItemRef::Frame(_) => "frame",
-                    ItemRef::Seat(_) => "seat",
-                    ItemRef::Implement(_) => "implement",
-                    ItemRef::Adapter(_) => "adapter",
-                }
-            ),
+            Self::Item(item) => format!("item-{}", item.kind()),
             Self::Figure(_) | Self::Ghost | Self::Ground => return None,
         })
     }

@@ -5,7 +5,7 @@ use fitup_core::item::View;
 use fitup_core::plane::Point;
 use fitup_core::quantity::{Angle, Length};
 
-use crate::dimension::{Along, Linear, linear};
+use crate::dimension::{Along, state};
 use crate::fact::Fact;
 use crate::ink;
 use crate::look::{Look, Pen};
@@ -99,16 +99,9 @@ fn figures(scene: &mut Scene, subject: &Subject, footprint: &Footprint, whole: E
     let ground = map.at(Point::ORIGIN).y;
     let row = |n: f64| Along::Level(ground + (0.6 + ROW * n) * sheet.letters);
     let mut add = |name: FigureName, value: Option<Length>, from: Point, to: Point, line: Along| {
-        let Some(value) = value else { return };
-        let dimension = Linear {
-            from: map.at(from),
-            to: map.at(to),
-            line,
-            words: sheet.labels.length(value),
-            letters: sheet.letters,
-        };
-        scene.nodes.push(ink::group(Target::Figure(name), linear(&dimension)));
-        scene.facts.push(Fact::Length(name, value));
+        if let Some(value) = value {
+            state(scene, sheet, map, name, value, [from, to], line);
+        }
     };
     let ends = footprint.extent_x.map(|(rear, front)| (rear.m(), front.m()));
     let on_ground = |x: f64| Point::new(x, 0.0);

@@ -5,12 +5,12 @@ use fitup_core::item::{ItemRef, Trailer, View};
 use fitup_core::plane::Point;
 use fitup_core::quantity::{Length, Mass};
 
-use crate::dimension::{Along, Linear, linear};
+use crate::dimension::{Along, state};
 use crate::fact::Fact;
 use crate::ink;
 use crate::look::{Letter, Look, Pen, Tone};
 use crate::outline::{LaidShape, Weight, draw, extent, lay};
-use crate::scene::{Anchor, FigureName, Node, PathStep, Scene, Target};
+use crate::scene::{Anchor, FigureName, Node, Scene, Target};
 use crate::sheet::{Extent, Mapping, Margins, Sheet};
 use crate::subject::Subject;
 use crate::tyre::{self, Wheel};
@@ -41,7 +41,7 @@ pub fn trailer(subject: &Subject, standing: &OnTrailer, sheet: &Sheet) -> Scene 
     };
     let items: Vec<(ItemRef, Vec<LaidShape>)> = lay(subject, View::Side)
         .into_iter()
-        .map(|item| (item.item, item.shapes.into_iter().map(|shape| moved(shape, place)).collect()))
+        .map(|item| (item.item, item.shapes.into_iter().map(|shape| shape.moved(place)).collect()))
         .collect();
     let wheels: Vec<Wheel> = subject.machine().map(|(_, machine)| tyre::wheels(machine)).unwrap_or_default();
     let wheels: Vec<Wheel> = wheels
@@ -130,26 +130,11 @@ impl Deck {
     }
 }
 
-fn moved(mut shape: LaidShape, place: impl Fn(Point) -> Point) -> LaidShape {
-    for step in &mut shape.steps {
-        match step {
-            PathStep::Move(p) | PathStep::Line(p) => *p = place(*p),
-            PathStep::Cubic(points) => points.iter_mut().for_each(|p| *p = place(*p)),
-            PathStep::Close => {}
-        }
-    }
-    shape
-}
-
 fn figures(scene: &mut Scene, standing: &OnTrailer, deck: &Deck, whole: Extent, map: &Mapping, sheet: &Sheet) {
     let l = sheet.letters;
     let ground = map.at(Point::ORIGIN).y;
     let mut add = |name: FigureName, value: f64, from: Point, to: Point, line: Along| {
-        let value = Length::from_m(value);
-        let words = sheet.labels.length(value);
-        let dimension = Linear { from: map.at(from), to: map.at(to), line, words, letters: l };
-        scene.nodes.push(ink::group(Target::Figure(name), linear(&dimension)));
-        scene.facts.push(Fact::Length(name, value));
+        state(scene, sheet, map, name, Length::from_m(value), [from, to], line);
     };
     let below = Along::Level(ground + 3.0 * l);
     let at = |x: f64| Point::new(x, 0.0);

@@ -12,28 +12,15 @@ use fitup_core::finding::Verdict;
 use fitup_core::fit::{Answer, Desk, judge, weight};
 use fitup_core::item::{ItemRef, RampSize, Trailer, View};
 use fitup_core::plane::Point;
-use fitup_core::quantity::{Angle, Length, Mass};
+use fitup_core::quantity::{Length, Mass};
 use fitup_drawing::{
     Fact, FigureName, GateTurn, Labels, Node, OnTrailer, PathStep, RampDrive, Scene, Sheet, Shown, Subject, Target,
     document, gate, holes, mark, plan, rear, side, silhouette, support, trailer,
 };
 
-struct Plain;
+mod plain;
 
-impl Labels for Plain {
-    fn length(&self, value: Length) -> String {
-        format!("{:.0}", value.mm())
-    }
-    fn angle(&self, value: Angle) -> String {
-        format!("{:.0}°", value.deg())
-    }
-    fn mass(&self, value: Mass) -> String {
-        format!("{:.0} kg", value.kg())
-    }
-    fn verdict(&self, verdict: Verdict) -> String {
-        format!("{verdict:?}")
-    }
-}
+use plain::Plain;
 
 const YARD: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/../../www/catalogue/demo.json");
 const BUILDS: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/../../www/catalogue/demo-builds.json");

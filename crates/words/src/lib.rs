@@ -32,7 +32,7 @@ pub use reader::{LengthStyle, Reader};
 pub use report::Report;
 pub use simplify::{Cause, simplify};
 pub use tell::Wording;
-pub use terms::{caution_key, grade_key, kind_name, verdict_key};
+pub use terms::{caution_key, grade_key, verdict_key};
 #[cfg(feature = "languages")]
 pub use words::texts;
 pub use words::{Arg, Words};

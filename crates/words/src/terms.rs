@@ -45,7 +45,7 @@ impl Words {
 
     /// The name of the table that an item is from: "frame".
     pub fn kind(&self, item: ItemRef) -> String {
-        self.ui(&format!("kind-{}", kind_name(item)), &[])
+        self.ui(&format!("kind-{}", item.kind()), &[])
     }
 
     /// The name of a tool.
@@ -107,17 +107,6 @@ pub const fn caution_key(caution: Caution) -> &'static str {
         Caution::LoadingRamps => "caution-loading-ramps",
         Caution::TieDown => "caution-tie-down",
         Caution::RoadLimits => "caution-road-limits",
-    }
-}
-
-/// The table of an item, as keys name it.
-pub const fn kind_name(item: ItemRef) -> &'static str {
-    match item {
-        ItemRef::Machine(_) => "machine",
-        ItemRef::Frame(_) => "frame",
-        ItemRef::Seat(_) => "seat",
-        ItemRef::Implement(_) => "implement",
-        ItemRef::Adapter(_) => "adapter",
     }
 }
 

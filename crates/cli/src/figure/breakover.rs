@@ -5,7 +5,7 @@ use serde::Deserialize;
 use serde_json::{Value, json};
 
 use super::CaseError;
-use super::wire::{Item, deg, lines, m, mm, read};
+use super::wire::{Item, deg, lines, m, read, tell_point};
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -29,14 +29,13 @@ pub fn compute(inputs: &Value) -> Result<Value, CaseError> {
     let wheels =
         Wheels { rear: m(inputs.rear_radius_mm), front: m(inputs.front_radius_mm), wheelbase: m(inputs.wheelbase_mm) };
     let found = breakover(wheels, &lines(&inputs.items)).map_err(|error| CaseError::refused(error, KEYS))?;
-    Ok(json!({
+    let mut result = json!({
         "angle_deg": deg(found.map(|found| found.angle)),
         "rear_part_deg": deg(found.map(|found| found.rear_part)),
         "front_part_deg": deg(found.map(|found| found.front_part)),
-        "point_x_mm": mm(found.map(|found| found.point.x)),
-        "point_z_mm": mm(found.map(|found| found.point.y)),
-        "item": found.map(|found| &inputs.items[found.line].name),
-    }))
+    });
+    tell_point(&mut result, found.map(|found| (found.point, found.line)), &inputs.items);
+    Ok(result)
 }
 
 #[cfg(test)]

@@ -5,7 +5,7 @@ use serde::Deserialize;
 use serde_json::{Value, json};
 
 use super::CaseError;
-use super::wire::{Item, deg, lines, m, mm, read};
+use super::wire::{Item, deg, lines, m, read, tell_point};
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -35,13 +35,12 @@ pub fn compute(inputs: &Value) -> Result<Value, CaseError> {
         End::Front => approach(wheel, &lines),
     };
     let found = found.map_err(|error| CaseError::refused(error, KEYS))?;
-    Ok(json!({
+    let mut result = json!({
         "angle_deg": deg(found.map(|found| found.angle)),
         "strict_angle_deg": deg(found.and_then(|found| found.strict)),
-        "point_x_mm": mm(found.map(|found| found.point.x)),
-        "point_z_mm": mm(found.map(|found| found.point.y)),
-        "item": found.map(|found| &inputs.items[found.line].name),
-    }))
+    });
+    tell_point(&mut result, found.map(|found| (found.point, found.line)), &inputs.items);
+    Ok(result)
 }
 
 #[cfg(test)]

@@ -36,6 +36,13 @@ pub fn lines(items: &[Item]) -> Vec<Vec<Point>> {
     items.iter().map(|item| item.points_mm.iter().map(|&[x, z]| Point::new(m(x), m(z))).collect()).collect()
 }
 
+/// Tells the point that governs, and the item of the line it lies on; null where nothing does.
+pub fn tell_point(result: &mut Value, governs: Option<(Point, usize)>, items: &[Item]) {
+    result["point_x_mm"] = mm(governs.map(|(point, _)| point.x));
+    result["point_z_mm"] = mm(governs.map(|(point, _)| point.y));
+    result["item"] = json!(governs.map(|(_, line)| &items[line].name));
+}
+
 /// A mass along the machine.
 #[derive(Debug, Deserialize)]
 #[serde(deny_unknown_fields)]

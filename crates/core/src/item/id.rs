@@ -50,3 +50,16 @@ pub enum ItemRef {
     /// An adapter.
     Adapter(AdapterId),
 }
+
+impl ItemRef {
+    /// What kind of item it is, kebab-case, as messages and pictures name it.
+    pub const fn kind(self) -> &'static str {
+        match self {
+            Self::Machine(_) => "machine",
+            Self::Frame(_) => "frame",
+            Self::Seat(_) => "seat",
+            Self::Implement(_) => "implement",
+            Self::Adapter(_) => "adapter",
+        }
+    }
+}
