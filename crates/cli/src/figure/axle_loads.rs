@@ -5,12 +5,14 @@ use serde::Deserialize;
 use serde_json::{Value, json};
 
 use super::CaseError;
-use super::wire::{Body, bodies, m, mm, read, set};
+use super::reading::read;
+use super::wire::{Body, bodies, m, mm, set, some};
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct Inputs {
     wheelbase_mm: f64,
+    #[serde(deserialize_with = "some")]
     bodies: Vec<Body>,
     front_rating_kg: Option<f64>,
     rear_rating_kg: Option<f64>,
@@ -62,7 +64,7 @@ mod tests {
 
     #[test]
     fn what_is_not_asked_for_is_absent_and_what_cannot_be_had_is_null() {
-        let mut inputs = json!({"wheelbase_mm": 1500, "bodies": []});
+        let mut inputs = json!({"wheelbase_mm": 1500, "bodies": [{"mass_kg": 0, "x_mm": 0}]});
         let result = compute(&inputs).expect("sound");
         assert_eq!((&result["front_share"], &result["x_cg_mm"]), (&Value::Null, &Value::Null));
         assert!(result.get("front_margin_kg").is_none() && result.get("ballast_for_total_share_kg").is_none());
@@ -75,7 +77,7 @@ mod tests {
 
     #[test]
     fn a_percentage_for_a_share_is_told() {
-        let inputs = json!({"wheelbase_mm": 1500, "bodies": [], "ballast_x_mm": 200, "front_share_wanted": 20});
+        let inputs = json!({"wheelbase_mm": 1500, "bodies": [{"mass_kg": 0, "x_mm": 0}], "ballast_x_mm": 200, "front_share_wanted": 20});
         assert_eq!(compute(&inputs).expect_err("beyond 1").path, "inputs.front_share_wanted");
     }
 }

@@ -8,7 +8,8 @@ use serde::Deserialize;
 use serde_json::{Value, json};
 
 use super::CaseError;
-use super::wire::{deg, m, mm, read};
+use super::reading::read;
+use super::wire::{deg, m, mm};
 
 /// Nobody is kept waiting by one figure, so it may take some seconds where a page may not.
 const EFFORT: u64 = 1_000_000_000;
@@ -62,7 +63,7 @@ pub fn compute(inputs: &Value) -> Result<Value, CaseError> {
                  leave out holes that cannot meet, or require fewer pairs",
                 at_most * 1000.0
             );
-            Err(CaseError::new("inputs.pattern_a and inputs.pattern_b", message))
+            Err(CaseError::new("inputs.pattern_a, pattern_b", message))
         }
     }
 }

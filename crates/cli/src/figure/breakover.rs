@@ -5,7 +5,8 @@ use serde::Deserialize;
 use serde_json::{Value, json};
 
 use super::CaseError;
-use super::wire::{Item, deg, lines, m, read, tell_point};
+use super::reading::read;
+use super::wire::{Item, deg, lines, m, tell_point};
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]

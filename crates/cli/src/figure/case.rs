@@ -172,11 +172,11 @@ mod tests {
         assert_eq!(
             answers,
             json!([
-                {"id": "a", "error": "case \"a\", inputs: is missing; put the figure's values in it"},
+                {"id": "a", "error": "case \"a\", key \"inputs\": is missing; put the figure's values in it"},
                 {"id": 7, "result": 2.0},
                 {"id": null, "error": "case 3 of the list: a case is an object, not a number; write {\"id\": …, \"inputs\": {…}}"},
-                {"id": null, "error": "case 4 of the list, inputs.x: must be a number"},
-                {"id": "d", "error": "case \"d\", inputs: must be an object of named values, not a number"},
+                {"id": null, "error": "case 4 of the list, key \"x\": must be a number"},
+                {"id": "d", "error": "case \"d\", key \"inputs\": must be an object of named values, not a number"},
             ])
         );
     }
@@ -190,9 +190,9 @@ mod tests {
         assert_eq!(
             answers,
             json!([
-                {"id": "NaN \"\\", "error": "case \"NaN \\\"\\\\\", inputs.x: must be a number"},
-                {"id": "é", "error": "case \"é\", inputs.x: must be a number"},
-                {"id": "c", "error": "case \"c\", inputs.x: must be a number"},
+                {"id": "NaN \"\\", "error": "case \"NaN \\\"\\\\\", key \"x\": must be a number"},
+                {"id": "é", "error": "case \"é\", key \"x\": must be a number"},
+                {"id": "c", "error": "case \"c\", key \"x\": must be a number"},
                 {"id": "d", "result": -30.0},
             ])
         );

@@ -5,7 +5,8 @@ use serde::Deserialize;
 use serde_json::{Value, json};
 
 use super::CaseError;
-use super::wire::{Item, deg, lines, m, read, tell_point};
+use super::reading::read;
+use super::wire::{Item, deg, lines, m, tell_point};
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -60,7 +61,7 @@ mod tests {
     #[test]
     fn a_wrong_end_or_radius_is_told() {
         let mut inputs = json!({"end": "left", "axle_x_mm": 0, "static_loaded_radius_mm": 300, "items": []});
-        assert!(compute(&inputs).expect_err("no such end").message.contains("expected `rear` or `front`"));
+        assert!(compute(&inputs).expect_err("no such end").message.ends_with("The words are: rear, front"));
         inputs["end"] = json!("rear");
         inputs["static_loaded_radius_mm"] = json!(0);
         let error = compute(&inputs).expect_err("no radius");

@@ -43,8 +43,10 @@ impl CaseError {
             Value::Null => format!("case {} of the list", place + 1),
             id => format!("case {id}"),
         };
-        let comma = if self.path.is_empty() { "" } else { ", " };
-        format!("{case}{comma}{}: {}", self.path, self.message)
+        match self.path.strip_prefix("inputs.").unwrap_or(&self.path) {
+            "" => format!("{case}: {}", self.message),
+            keys => format!("{case}, key \"{}\": {}", keys.replace(", ", "\", \""), self.message),
+        }
     }
 }
 
@@ -78,7 +80,7 @@ mod tests {
         let told = CaseError::refused(error, &[("ramp-angle", "profile.ramp_deg")]);
         assert_eq!(
             told.told(&"x".into(), 0),
-            "case \"x\", inputs.profile.ramp_deg: lies above the greatest that can be computed, 60 deg"
+            "case \"x\", key \"profile.ramp_deg\": lies above the greatest that can be computed, 60 deg"
         );
         let error = InputError { what: "length", fault: Fault::Below(0.5) };
         assert!(CaseError::refused(error, &[("length", "length_mm")]).message.ends_with("500 mm"));

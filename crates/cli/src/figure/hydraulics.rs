@@ -8,7 +8,8 @@ use serde::Deserialize;
 use serde_json::{Value, json};
 
 use super::CaseError;
-use super::wire::{m, read, set};
+use super::reading::read;
+use super::wire::{m, set};
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]

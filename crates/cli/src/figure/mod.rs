@@ -11,7 +11,9 @@ mod closure;
 mod end_angles;
 mod fault;
 mod hydraulics;
+mod nearest;
 mod ramp_roll;
+mod reading;
 mod shortest_ramp;
 mod swing;
 mod tie_downs;
@@ -77,12 +79,7 @@ impl fmt::Display for UnknownFigure {
 pub fn find(name: &str) -> Result<Compute, UnknownFigure> {
     FIGURES.iter().find(|(known, _)| *known == name).map(|(_, compute)| *compute).ok_or_else(|| UnknownFigure {
         name: name.to_owned(),
-        nearest: FIGURES
-            .iter()
-            .map(|(known, _)| (strsim::damerau_levenshtein(&name.to_lowercase().replace('_', "-"), known), *known))
-            .filter(|(steps, known)| steps * 2 <= known.len())
-            .min()
-            .map(|(_, known)| known),
+        nearest: nearest::nearest(name, &FIGURES.iter().map(|(known, _)| *known).collect::<Vec<_>>()),
     })
 }
 

@@ -7,7 +7,8 @@ use serde_json::{Value, json};
 
 use super::CaseError;
 use super::ramp_roll::{Direction, Machine};
-use super::wire::{deg, lines, m, mm, read};
+use super::reading::read;
+use super::wire::{deg, lines, m, mm};
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]

@@ -6,7 +6,8 @@ use serde::Deserialize;
 use serde_json::{Value, json};
 
 use super::CaseError;
-use super::wire::{m, mm, read};
+use super::reading::read;
+use super::wire::{m, mm};
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]

@@ -5,7 +5,8 @@ use serde::Deserialize;
 use serde_json::{Value, json};
 
 use super::CaseError;
-use super::wire::{m, read};
+use super::reading::read;
+use super::wire::m;
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -87,6 +88,6 @@ mod tests {
         inputs["ties"] = json!([{"wll_kg": 100, "kind": "loop"}]);
         let error = compute(&inputs).expect_err("no such kind");
         assert_eq!(error.path, "inputs.ties[0].kind");
-        assert!(error.message.contains("`same_side`"));
+        assert!(error.message.contains("same_side"));
     }
 }

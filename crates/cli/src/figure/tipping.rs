@@ -6,11 +6,13 @@ use serde::Deserialize;
 use serde_json::{Value, json};
 
 use super::CaseError;
-use super::wire::{Body, bodies, m, read};
+use super::reading::read;
+use super::wire::{Body, bodies, m, some};
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct Inputs {
+    #[serde(deserialize_with = "some")]
     bodies: Vec<Body>,
     tipping_line_x_mm: f64,
     load_x_mm: f64,

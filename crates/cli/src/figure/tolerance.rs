@@ -5,7 +5,7 @@ use serde::Deserialize;
 use serde_json::{Value, json};
 
 use super::CaseError;
-use super::wire::read;
+use super::reading::read;
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]

@@ -7,7 +7,8 @@ use serde::Deserialize;
 use serde_json::{Value, json};
 
 use super::CaseError;
-use super::wire::{m, mm, read, set};
+use super::reading::read;
+use super::wire::{m, mm, set};
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]

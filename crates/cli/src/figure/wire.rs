@@ -1,24 +1,19 @@
-//! Shapes that several figures read, and how a shape is read with its path told.
+//! Shapes that several figures read and tell.
 
 use fitup_core::dimension::PointMass;
 use fitup_core::plane::Point;
 use fitup_core::quantity::Length;
-use serde::Deserialize;
-use serde::de::DeserializeOwned;
+use serde::de::Error;
+use serde::{Deserialize, Deserializer};
 use serde_json::{Value, json};
 
-use super::CaseError;
-
-/// The inputs as the figure's own shape.
+/// A list that holds at least one entry.
 ///
 /// # Errors
-/// A key that is missing, unknown or holds something else, with its path.
-pub fn read<T: DeserializeOwned>(inputs: &Value) -> Result<T, CaseError> {
-    serde_path_to_error::deserialize(inputs).map_err(|error| {
-        let path = error.path().to_string();
-        let path = if path == "." { "inputs".to_owned() } else { format!("inputs.{path}") };
-        CaseError::new(path, error.into_inner().to_string())
-    })
+/// It holds none, or something else.
+pub fn some<'de, D: Deserializer<'de>, T: Deserialize<'de>>(given: D) -> Result<Vec<T>, D::Error> {
+    let list = Vec::deserialize(given)?;
+    if list.is_empty() { Err(D::Error::invalid_length(0, &"at least one entry")) } else { Ok(list) }
 }
 
 /// A named open polyline of the side view.
@@ -28,6 +23,7 @@ pub struct Item {
     /// Name told in the result.
     pub name: String,
     /// Its points (x, z).
+    #[serde(deserialize_with = "some")]
     pub points_mm: Vec<[f64; 2]>,
 }
 
@@ -92,25 +88,6 @@ fn number(value: Option<f64>) -> Value {
 #[cfg(test)]
 mod tests {
     use super::*;
-
-    fn fault(value: &Value) -> String {
-        let error = read::<Item>(value).expect_err("must not be readable");
-        format!("{}: {}", error.path, error.message)
-    }
-
-    #[test]
-    fn faults_name_their_path() {
-        assert_eq!(
-            fault(&json!({"name": "a", "points_mm": [[0, 1], [2, "x"]]})),
-            "inputs.points_mm[1][1]: invalid type: string \"x\", expected f64"
-        );
-        assert_eq!(fault(&json!({"name": "a"})), "inputs: missing field `points_mm`");
-        assert!(
-            fault(&json!({"name": "a", "points_mm": [], "colour": 1})).contains("unknown field `colour`, expected")
-        );
-        assert!(fault(&json!({"name": "a", "points_mm": [[0]]})).starts_with("inputs.points_mm[0]"));
-        assert!(fault(&json!({"name": null, "points_mm": []})).starts_with("inputs.name"));
-    }
 
     #[test]
     fn lengths_and_angles_are_told_in_the_keys_units() {
