@@ -19,6 +19,8 @@ const GAP: f64 = 1.0;
 const OVERRUN: f64 = 1.6;
 /// Length of an arrowhead, millimetres; it is a quarter as wide.
 const ARROW: f64 = 2.6;
+/// Length of an upright line, in letters, from which a value too long to be turned stands beside it.
+const BESIDE: f64 = 6.0;
 /// Width of a figure for its em, for telling whether a value has room. By measurement of usual faces.
 const FIGURE: f64 = 0.58;
 
@@ -85,14 +87,32 @@ pub(crate) fn linear(dimension: &Linear) -> Vec<Node> {
         nodes.push(arrow(a, -along));
         nodes.push(arrow(b, along));
     }
-    let fits = room >= width + 1.0;
-    let at = if fits { middle } else { b + along * (2.2 * ARROW + width / 2.0) };
-    if !fits {
-        let start = if room >= 2.6 * ARROW { b } else { b + along * (2.0 * ARROW) };
-        nodes.push(ink::line(thin, start, at + along * (width / 2.0)));
+    if room >= width + 1.0 {
+        nodes.push(value(dimension, middle));
+        return nodes;
     }
-    nodes.push(value(dimension, at));
+    match dimension.line {
+        Along::Level(_) => {
+            let at = b + along * (2.2 * ARROW + width / 2.0);
+            let start = if room >= 2.6 * ARROW { b } else { b + along * (2.0 * ARROW) };
+            nodes.push(ink::line(thin, start, at + along * (width / 2.0)));
+            nodes.push(value(dimension, at));
+        }
+        // Turned, it would run on into whatever stands above: it stays level, beside the line or the line's tail below.
+        Along::Upright(_) if room >= BESIDE * dimension.letters => nodes.push(beside(dimension, middle)),
+        Along::Upright(_) => {
+            let tail = a - along * (2.0 * ARROW + dimension.letters * 0.2);
+            nodes.push(ink::line(thin, a, tail));
+            nodes.push(beside(dimension, tail));
+        }
+    }
     nodes
+}
+
+/// A level value to the right of a place on an upright line.
+fn beside(dimension: &Linear, at: Point) -> Node {
+    let at = at + Point::new(0.9, dimension.letters * 0.35);
+    ink::text(Letter::Dimension, at, Anchor::Start, dimension.letters, dimension.words.clone())
 }
 
 /// An arrowhead whose point is at `tip`, lying in the direction `into`.
@@ -180,6 +200,18 @@ mod tests {
         assert!(text(&nodes).at.x > 6.0);
         let nodes = linear(&level(3.0));
         assert!(text(&nodes).at.x > 3.0);
+    }
+
+    #[test]
+    fn an_upright_value_without_room_stays_level_beside_the_line_or_its_tail() {
+        let upright = |to: f64, words: &str| {
+            let words = words.to_owned();
+            linear(&Linear { line: Along::Upright(5.0), to: Point::new(0.0, to), words, ..level(0.0) })
+        };
+        let long = upright(-20.0, "4 ft 10 9/16 in");
+        assert_eq!((text(&long).turn, text(&long).at), (0.0, Point::new(5.9, -10.0 + 1.05)));
+        let low = upright(-4.0, "8 1/16 in");
+        assert!(text(&low).at.y > 0.0 && text(&low).turn == 0.0, "under the feature it is measured from");
     }
 
     #[test]

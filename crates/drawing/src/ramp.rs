@@ -166,11 +166,12 @@ fn touching(nearest: &Nearest, map: &Mapping, sheet: &Sheet) -> Node {
     let at = map.at(nearest.place);
     let l = sheet.letters;
     let words = sheet.labels.length(Length::from_m(nearest.vertical));
-    let label = at + Point::new(0.0, -l * 1.5);
+    // Under the ground there is nothing that it could hide.
+    let label = at + Point::new(0.0, l * 1.9);
     let nodes = vec![
         Node::Path(Path {
             look: Look::line(Pen::Verdict(verdict)),
-            steps: vec![PathStep::Move(at), PathStep::Line(label + Point::new(0.0, l * 0.25))],
+            steps: vec![PathStep::Move(at), PathStep::Line(label - Point::new(0.0, l * 0.85))],
         }),
         ink::circle(Look::new(Pen::Verdict(verdict), Tone::Paper), at, l * 0.36),
         ink::text(Letter::Label, label, Anchor::Middle, l, words),

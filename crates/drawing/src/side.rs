@@ -76,8 +76,9 @@ fn whole_extent(subject: &Subject, laid: &[Laid]) -> Extent {
 
 fn margins(sheet: &Sheet, answer: Option<&Answer>) -> Margins {
     let l = sheet.letters;
-    if answer.is_some() && sheet.has_dimensions() {
-        Margins { left: 2.4 * l, right: 4.4 * l, top: 1.6 * l, bottom: ROW * 2.0 * l + 2.0 * l }
+    if let Some(answer) = answer.filter(|_| sheet.has_dimensions()) {
+        let right = l * if front_wedge(&answer.footprint).is_some() { 6.0 } else { 4.4 };
+        Margins { left: 2.4 * l, right, top: 1.6 * l, bottom: ROW * 2.0 * l + 2.0 * l }
     } else {
         Margins { left: l, right: l, top: l, bottom: l }
     }
@@ -120,7 +121,8 @@ fn figures(scene: &mut Scene, subject: &Subject, footprint: &Footprint, whole: E
         add(FigureName::Length, footprint.length, on_ground(rear), on_ground(front), row(2.0));
         if let Some(height) = footprint.height {
             let top = Point::new(highest_x(subject, whole), height.m());
-            let line = Along::Upright(map.at(Point::new(whole.right, 0.0)).x + ROW * sheet.letters);
+            let room = if front_wedge(footprint).is_some() { ROW * 1.6 } else { ROW };
+            let line = Along::Upright(map.at(Point::new(whole.right, 0.0)).x + room * sheet.letters);
             add(FigureName::Height, footprint.height, top, Point::new(whole.right, 0.0), line);
         }
     }
@@ -149,13 +151,17 @@ fn angles(scene: &mut Scene, subject: &Subject, footprint: &Footprint, map: &Map
             end,
         };
         scene.facts.push(Fact::Angle(name, angle.angle, Some(angle.item)));
-        // In front only a small angle is news: a large one says that nothing is in the way.
-        if end == End::Front && angle.angle > Angle::from_deg(50.0) {
+        if end == End::Front && front_wedge(footprint).is_none() {
             continue;
         }
         let nodes = wedge(&it, map, &sheet.labels.angle(angle.angle), sheet.letters);
         scene.nodes.push(ink::group(Target::Figure(name), nodes));
     }
+}
+
+/// The approach angle where it is drawn: only a small one is news, a large one says that nothing is in the way.
+fn front_wedge(footprint: &Footprint) -> Option<Angle> {
+    footprint.approach.map(|approach| approach.angle).filter(|angle| *angle <= Angle::from_deg(50.0))
 }
 
 /// x of the highest shape, for the extension line of the height.
