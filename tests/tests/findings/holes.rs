@@ -17,10 +17,10 @@ crate::case::findings! {
             *yard.holes(FRAME, "deck") = plate(&SQUARE[..2]);
             yard.holes(SEAT, "base").required = Some(4);
         },
-        "work, bolts 4, drill 2, margin 1.50 mm, side long-frame, port 'deck'", "2 holes have to be drilled in Long frame.";
+        "work, bolts 4, drill 2, margin 1.50 mm, side long-frame, port 'deck', work 0.50 h", "2 holes have to be drilled in Long frame.";
     holes_need_opening: "holes-need-opening",
         |yard| yard.holes(SEAT, "base").holes[2].u = mm(84.0),
-        "work, bolts 4, open-by 1.00 mm, margin -0.50 mm, open-carrier 1.00 mm, open-carried 0.50 mm, carrier-port 'deck', carried-port 'base'", "The bolt holes have to be opened up a little.";
+        "work, bolts 4, open-by 1.00 mm, margin -0.50 mm, open-carrier 1.00 mm, open-carried 0.50 mm, carrier-port 'deck', carried-port 'base', work 0.50 h", "The bolt holes have to be opened up a little.";
     holes_opened: "holes-opened",
         |yard| {
             yard.holes(SEAT, "base").holes[2].u = mm(84.0);

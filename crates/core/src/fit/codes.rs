@@ -49,10 +49,10 @@ pub const CODES: &[Code] = &[
     ("holes-may-meet", &["bolts", "margin", "worst-case", "probability", "settles"]),
     ("holes-meet", &["bolts", "margin", "worst-case"]),
     ("holes-miss", &["bolts", "margin", "worst-case"]),
-    ("holes-need-drilling", &["bolts", "drill", "margin", "side", "port"]),
+    ("holes-need-drilling", &["bolts", "drill", "margin", "side", "port", "work"]),
     (
         "holes-need-opening",
-        &["bolts", "open-by", "margin", "open-carrier", "carrier-port", "open-carried", "carried-port"],
+        &["bolts", "open-by", "margin", "open-carrier", "carrier-port", "open-carried", "carried-port", "work"],
     ),
     ("holes-opened", &["bolts", "open-by", "margin", "side", "port", "work"]),
     ("holes-plan-not-needed", &["item", "port", "kind"]),

@@ -1,7 +1,7 @@
 //! Drilling and opening up that the user has decided on, and the workshop time they take.
 //!
 //! A decision never makes a verdict better than *bolts up with work*: the holes are still to be made. What it changes is that
-//! the joint is judged with the holes made, and that their workshop time counts among the parts to buy.
+//! the joint is judged with the holes made. Their workshop time counts among the parts to buy either way.
 
 use super::mating::bolt_pattern::GREATEST_OPENING;
 use crate::build::{Build, Change};

@@ -2,7 +2,7 @@
 
 use super::answer::{ComeBy, PartsLine, PartsToBuy};
 use super::context::Context;
-use crate::finding::{Finding, Value};
+use crate::finding::{Finding, Subject, Value};
 use crate::item::{ItemRef, SuppliedWith};
 use crate::ordered::Map;
 use crate::quantity::{Money, Work};
@@ -10,8 +10,7 @@ use crate::quantity::{Money, Work};
 /// One line an item, carriers first. The machine counts as on hand unless the catalogue prices it
 /// and the build does not own it.
 ///
-/// The work is that of the adapters and of the holes that are decided to be drilled or opened up; what the findings say is still
-/// to be decided is not in it.
+/// The work is that of the adapters and of the holes to be drilled or opened up, decided or not: without them it does not go on.
 pub(super) fn parts_to_buy(context: &Context, findings: &[Finding]) -> PartsToBuy {
     let mut counts: Map<ItemRef, u32> = Map::new();
     let mut order = Vec::new();
@@ -37,7 +36,7 @@ pub(super) fn parts_to_buy(context: &Context, findings: &[Finding]) -> PartsToBu
     let adapters = context.build.adapters.iter().map(|&id| context.catalogue().adapter(id).work).sum::<Work>();
     let holes = findings
         .iter()
-        .filter(|finding| matches!(finding.code, "holes-drilled" | "holes-opened"))
+        .filter(|finding| matches!(finding.subject, Subject::Joint(..)))
         .filter_map(|finding| match finding.figure("work") {
             Some(Value::Work(work)) => Some(*work),
             _ => None,

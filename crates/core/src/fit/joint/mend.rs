@@ -1,7 +1,7 @@
 //! Patterns that do not meet as they are: opened up, drilled, or not at all.
 //!
 //! That holes have to be made is *bolts up with work* whether or not it is decided; a decision ([`Change`](crate::build::Change))
-//! turns what is needed into what is planned, with its workshop time. Holes made at the unit are made to meet, so that the
+//! turns what is needed into what is planned; the workshop time is the same. Holes made at the unit are made to meet, so that the
 //! uncertainty of the drawings is not weighed against them.
 
 use super::holes::{Plates, count};
@@ -9,7 +9,7 @@ use super::overlay::{add_drilled, overlay};
 use super::{Mating, Meeting, Side};
 use crate::finding::{Caution, Finding, Value, Verdict};
 use crate::fit::context::Context;
-use crate::fit::decided::{DRILLING, opening_work, times};
+use crate::fit::decided::{DRILLING, OPENING, opening_work, times};
 use crate::fit::lay::pattern_of;
 use crate::fit::mating::bolt_pattern::{self as pattern, Drilling, Opening, Registration};
 use crate::quantity::Length;
@@ -53,6 +53,7 @@ fn needs_opening(meeting: &Meeting, plates: &Plates, opening: &Opening) -> Findi
     finding
         .with("carrier-port", port_name(meeting, Side::Carrier))
         .with("carried-port", port_name(meeting, Side::Carried))
+        .with("work", Value::Work(times(OPENING, opening.holes.len())))
 }
 
 /// One finding for each plate that is drilled.
@@ -66,14 +67,14 @@ fn drill(context: &Context, meeting: &Meeting, plates: &Plates, drilling: &Drill
         }
         let (item, port) = meeting.end(side);
         let decided = context.is_drilled(item, &port.name);
-        let mut finding = work(meeting, if decided { "holes-drilled" } else { "holes-need-drilling" })
+        let finding = work(meeting, if decided { "holes-drilled" } else { "holes-need-drilling" })
             .with("bolts", plates.bolts())
             .with("drill", count(holes.len()))
             .with("margin", Value::Length(Length::from_m(drilling.registration.margin)))
             .with("side", Value::Item(item))
-            .with("port", port_name(meeting, side));
+            .with("port", port_name(meeting, side))
+            .with("work", Value::Work(times(DRILLING, holes.len())));
         if decided {
-            finding = finding.with("work", Value::Work(times(DRILLING, holes.len())));
             add_drilled(&mut drawn, &holes);
         }
         findings.push(finding);
