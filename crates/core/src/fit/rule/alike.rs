@@ -1,7 +1,7 @@
 //! When two items may stand for each other before a rule.
 
 use crate::build::Step;
-use crate::item::{Catalogue, Frame, Implement, ItemRef, Machine, Seat};
+use crate::item::{Catalogue, Frame, Implement, ItemRef, Machine, Role, Seat};
 
 /// When two items of a step may stand for each other before a rule: everything that the rule
 /// reads of them is equal, so that it comes to the same verdict with either, whatever the rest of
@@ -17,7 +17,7 @@ pub(in crate::fit) struct Alike {
 }
 
 /// What a rule reads that asks where items stand. It may ask the place of the items that `stand` names and of the build's
-/// adapters, not how they come to stand there: no joint but those that place them.
+/// adapters, but of the joints no more than whether there is one of certain roles.
 #[derive(Clone, Copy)]
 pub(in crate::fit) struct Placed {
     /// What it reads of the items themselves.
@@ -26,6 +26,13 @@ pub(in crate::fit) struct Placed {
     pub stand: &'static [Step],
     /// The two steps, earlier first, of whose items it asks whether they are listed together.
     pub listed: Option<[Step; 2]>,
+    /// The roles of which it asks whether any two ports meet.
+    pub joined: &'static [Role],
+}
+
+impl Placed {
+    /// Of a rule that reads nothing.
+    pub const NOTHING: Self = Self { alike: Alike::ALL, stand: &[], listed: None, joined: &[] };
 }
 
 impl Alike {

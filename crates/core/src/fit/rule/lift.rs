@@ -1,12 +1,12 @@
 //! Lift capacity of the hitch against the implement's mass.
 
-use crate::build::Carrying;
+use crate::build::{Carrying, Step};
 use crate::finding::{Check, Finding, Grade, Subject, Value, Verdict};
 use crate::fit::context::Context;
 use crate::fit::mating::three_point::LIFT_REFERENCE;
-use crate::fit::rule::Alike;
+use crate::fit::rule::{Alike, Placed};
 use crate::item::{Implement, ItemRef, Machine, Port, PortKind, Role, ThreePoint};
-use crate::quantity::Length;
+use crate::quantity::{Length, Mass};
 
 /// Distance behind the lower hitch points at which the second lift rating is taken.
 const LIFT_POINT_BEHIND: Length = Length::from_m(LIFT_REFERENCE);
@@ -17,6 +17,25 @@ pub(super) const ALIKE: Alike = Alike {
     implement: |_, a, b| a.body.mass.is_some() == b.body.mass.is_some(),
     ..Alike::ALL
 };
+
+/// Of [`rule`]: reads the hitch's ratings and where it is, and mass and centre of gravity where the implement stands.
+pub(super) const PLACED: Placed = Placed {
+    alike: Alike {
+        machine: |_, a, b| {
+            let known = |(port, hitch): (&Port, &ThreePoint)| (port.pose, hitch.lift, hitch.lift_610);
+            hitch(a).map(known) == hitch(b).map(known)
+        },
+        implement: |_, a, b| mass(a) == mass(b) && a.body.centre_of_gravity == b.body.centre_of_gravity,
+        ..Alike::ALL
+    },
+    stand: &[Step::Implement],
+    joined: &[Role::Hitch],
+    ..Placed::NOTHING
+};
+
+fn mass(implement: &Implement) -> Option<Mass> {
+    implement.body.mass.map(|mass| mass.value)
+}
 
 /// Whether the machine's hitch has a rating; `None` if it has no hitch.
 fn rated(machine: &Machine) -> Option<bool> {

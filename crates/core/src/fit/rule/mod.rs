@@ -64,7 +64,7 @@ impl Rule {
         Self { judge, reads: Reads::Joined(alike) }
     }
 
-    /// A rule that asks where some items stand, but not how they are joined.
+    /// A rule that asks where some items stand.
     const fn of_placed(judge: fn(&Context, &mut Vec<Finding>), placed: Placed) -> Self {
         Self { judge, reads: Reads::Placed(placed) }
     }
@@ -102,7 +102,7 @@ pub(super) const RULES: &[Rule] = &[
     Rule::of_placed(clearance::implement_and_seat, clearance::IMPLEMENT_AND_SEAT),
     Rule::of_placed(clearance::swivel, clearance::SWIVEL),
     Rule::of_placed(seat_room::rule, seat_room::PLACED),
-    Rule::of_whole(lift::rule),
+    Rule::of_placed(lift::rule, lift::PLACED),
     Rule::of_whole(loads::rule),
 ];
 

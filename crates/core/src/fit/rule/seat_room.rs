@@ -45,7 +45,7 @@ pub(super) const PLACED: Placed = Placed {
         ..Alike::ALL
     },
     stand: &[Step::Seat, Step::Implement],
-    listed: None,
+    ..Placed::NOTHING
 };
 
 /// For an implement worked from a seat: the controls have to be far enough behind the seat index

@@ -10,7 +10,7 @@ use crate::build::{Linkage, Step};
 use crate::finding::Verdict;
 use crate::fit::desk::Desk;
 use crate::fit::rule::{Placed, RULES};
-use crate::item::{AdapterId, ItemRef, Pose, Towards};
+use crate::item::{AdapterId, ItemRef, Pose, Role, Towards};
 use crate::ordered::{Map, Set};
 
 use super::bits::Bits;
@@ -30,14 +30,15 @@ pub(super) struct OfPlaces {
 /// Rule, step, block, and the ports that place something.
 type StepKey = (usize, usize, usize, Vec<usize>);
 
-/// Rule, by step the classes it looks at, and how the items it asks of are placed.
-type TermKey = (usize, [Option<usize>; 4], Vec<Chain>);
+/// Rule, by step the classes it looks at, how the items it asks of are placed, and the roles it asks for of which ports meet.
+type TermKey = (usize, [Option<usize>; 4], Vec<Chain>, Vec<Role>);
 
 #[derive(Debug)]
 struct PlacedRule {
     /// Index in [`RULES`].
     index: usize,
     stand: &'static [Step],
+    joined: &'static [Role],
     /// Options of which the rule reads the same.
     classes: Classes,
 }
@@ -95,7 +96,7 @@ impl OfPlaces {
         options: [usize; 4],
         apart: &Set<(Step, usize)>,
         index: usize,
-        &Placed { alike, stand, listed }: &Placed,
+        &Placed { alike, stand, listed, joined }: &Placed,
     ) {
         let partners = listed.map(|steps| (steps, partners(desk, options, steps)));
         let classes = Classes::new(options, apart, |step, a, b| {
@@ -105,7 +106,7 @@ impl OfPlaces {
                     of.map(|(_, partners)| partners).all(|partners| partners[a] == partners[b])
                 })
         });
-        self.rules.push(PlacedRule { index, stand, classes });
+        self.rules.push(PlacedRule { index, stand, joined, classes });
     }
 
     /// The terms of builds with one option of each of four blocks, those that look at earlier steps first.
@@ -141,7 +142,9 @@ impl OfPlaces {
             let looks = !ports.is_empty() || self.rules[rule].classes.counts()[step] > 1;
             looks.then(|| self.classes(desk, &blocks[step][block[step]], rule, step, block[step], ports))
         });
-        let key = (rule, classes, chains);
+        let meets = |role: &Role| linkage.unplaced().joints.iter().any(|joint| joint.role == *role);
+        let joined = self.rules[rule].joined.iter().copied().filter(meets).collect();
+        let key = (rule, classes, chains, joined);
         if let Some(&known) = self.known_terms.get(&key) {
             return known;
         }

@@ -17,22 +17,29 @@ pub(super) const MOST_COMBINATIONS: usize = 50_000;
 pub(super) struct Table {
     counts: [usize; 4],
     verdicts: Vec<Verdict>,
+    /// The best verdict of any combination with a class of a step, by step and class.
+    best_by_class: [Vec<Verdict>; 4],
 }
 
 impl Table {
     /// Asks `verdict` for every combination of classes.
     pub fn new(counts: [usize; 4], mut verdict: impl FnMut([usize; 4]) -> Verdict) -> Self {
         let mut verdicts = Vec::with_capacity(counts.iter().product());
+        let mut best_by_class = counts.map(|count| vec![Verdict::WontMount; count]);
         for m in 0..counts[0] {
             for c in 0..counts[1] {
                 for s in 0..counts[2] {
                     for i in 0..counts[3] {
-                        verdicts.push(verdict([m, c, s, i]));
+                        let verdict = verdict([m, c, s, i]);
+                        verdicts.push(verdict);
+                        for (best, class) in best_by_class.iter_mut().zip([m, c, s, i]) {
+                            best[class] = best[class].min(verdict);
+                        }
                     }
                 }
             }
         }
-        Self { counts, verdicts }
+        Self { counts, verdicts, best_by_class }
     }
 
     pub fn at(&self, [m, c, s, i]: [usize; 4]) -> Verdict {
@@ -56,7 +63,7 @@ impl Table {
         (0..4).filter(move |&step| counts[step] > 1)
     }
 
-    /// The best verdict of any combination with these classes of two steps (or of one, twice), row by row.
+    /// The best verdict of any combination with these classes of two steps, row by row.
     pub fn best(&self, a: usize, b: usize) -> Vec<Verdict> {
         let mut best = vec![Verdict::WontMount; self.counts[a] * self.counts[b]];
         let mut at = 0;
@@ -76,9 +83,8 @@ impl Table {
     }
 
     /// The best verdict of any combination with this class of a step, by class.
-    pub fn best_by_class(&self, step: usize) -> Vec<Verdict> {
-        let square = self.best(step, step);
-        (0..self.counts[step]).map(|class| square[class * self.counts[step] + class]).collect()
+    pub fn best_by_class(&self, step: usize) -> &[Verdict] {
+        &self.best_by_class[step]
     }
 }
 

@@ -18,6 +18,7 @@ pub(in crate::fit::rule) const FRAME: Placed = Placed {
     alike: Alike { machine: |_, a, b| same_tyres(a, b), frame: |_, _, _| false, ..Alike::ALL },
     stand: &[Step::Frame],
     listed: Some([Step::Machine, Step::Frame]),
+    ..Placed::NOTHING
 };
 
 /// Of [`seat_and_machine`](super::seat_and_machine): reads cab and roll-over bar, and what a seat shows of itself.
@@ -29,6 +30,7 @@ pub(in crate::fit::rule) const SEAT_AND_MACHINE: Placed = Placed {
     },
     stand: &[Step::Seat],
     listed: Some([Step::Machine, Step::Seat]),
+    ..Placed::NOTHING
 };
 
 /// Of [`implement_and_machine`](super::implement_and_machine): no two implements have one outline; reads cab, roll-over bar and
@@ -41,6 +43,7 @@ pub(in crate::fit::rule) const IMPLEMENT_AND_MACHINE: Placed = Placed {
     },
     stand: &[Step::Implement],
     listed: Some([Step::Machine, Step::Implement]),
+    ..Placed::NOTHING
 };
 
 /// Of [`implement_and_seat`](super::implement_and_seat): no two implements have one outline; reads what a seat shows of itself.
@@ -52,6 +55,7 @@ pub(in crate::fit::rule) const IMPLEMENT_AND_SEAT: Placed = Placed {
     },
     stand: &[Step::Seat, Step::Implement],
     listed: Some([Step::Seat, Step::Implement]),
+    ..Placed::NOTHING
 };
 
 /// Of [`swivel`](super::swivel()): reads how the operator's seat turns and what stands behind it.
@@ -69,7 +73,7 @@ pub(in crate::fit::rule) const SWIVEL: Placed = Placed {
         ..Alike::ALL
     },
     stand: &[Step::Implement],
-    listed: None,
+    ..Placed::NOTHING
 };
 
 fn is_own(kind: SeatKind) -> bool {
