@@ -159,7 +159,7 @@ impl Desk {
     }
 
     /// Like [`Desk::listed`], for a joint of `role`: a set that is carried by a frame says
-    /// nothing about the hitch.
+    /// nothing about the hitch, neither for it nor against what the maker says elsewhere.
     pub(super) fn listed_at(&self, role: Role, a: ItemRef, b: ItemRef) -> Option<ListedBy> {
         let row = self.listed(a, b)?;
         if role != Role::Hitch {
@@ -172,8 +172,15 @@ impl Desk {
                 .rows
                 .iter()
                 .position(|row| matches!(row.frame, Named::Without) && row.names_both(a, b))
-                .map(ListedBy::Guide),
+                .map(ListedBy::Guide)
+                .or_else(|| self.is_paired(a, b).then_some(ListedBy::Maker)),
         }
+    }
+
+    /// Whether the maker pairs two items outside the guide.
+    fn is_paired(&self, a: ItemRef, b: ItemRef) -> bool {
+        let (a, b) = (self.catalogue.body(a), self.catalogue.body(b));
+        a.listed_with.contains(&b.id) || b.listed_with.contains(&a.id)
     }
 
     pub(super) fn listings(&self, role: Role) -> &[Listing] {

@@ -97,6 +97,22 @@ macro_rules! quantity {
                 }
                 assert_eq!($unit::from_symbol("furlong per fortnight"), None);
             }
+
+            #[test]
+            fn any_value_survives_the_way_through_every_unit() {
+                let chance = crate::search::tests::chance::Chance::new(7);
+                for _ in 0..1_000 {
+                    let digits = f64::from(u32::try_from(chance.below(2_000_001)).expect("small")) - 1e6;
+                    let power = i32::try_from(chance.below(13)).expect("small") - 9;
+                    let value = digits * 10_f64.powi(power);
+                    let mut quantity = $name::from_si(value);
+                    for &unit in $unit::ALL {
+                        quantity = $name::new(quantity.value_in(unit), unit);
+                    }
+                    let off = (quantity.si() - value).abs();
+                    assert!(off <= value.abs() * 8.0 * f64::EPSILON, "{value}: {quantity:?}");
+                }
+            }
         }
     };
 }

@@ -41,6 +41,11 @@ impl Chance {
         self.once_in(6 * self.tidy)
     }
 
+    /// Any one of these.
+    pub fn any<T: Clone>(&self, of: &[T]) -> T {
+        of[self.below(of.len())].clone()
+    }
+
     /// The usual one of these, the first, or any.
     pub fn one<T: Clone>(&self, of: &[T]) -> T {
         let at = if self.once_in(self.tidy) { self.below(of.len()) } else { 0 };

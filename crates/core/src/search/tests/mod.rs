@@ -3,6 +3,7 @@
 pub(crate) mod catalogues;
 pub(crate) mod chance;
 mod outlines;
+mod removing;
 mod series;
 
 use super::reachable::{Reach, Rows, search};
@@ -74,14 +75,15 @@ fn agrees(desk: &Desk, build: &Build, plain: &Rows, found: &Rows, counted: bool)
     }
 }
 
-fn catalogues() -> u64 {
+/// How many catalogues are tried.
+fn catalogues_tried() -> u64 {
     std::env::var("FITUP_CATALOGUES").ok().and_then(|count| count.parse().ok()).unwrap_or(CATALOGUES)
 }
 
 #[test]
 fn completions_agree_with_judging_every_build() {
     let (mut reached, mut judged) = ([0_u64; 4], [0_u64; 4]);
-    for seed in 0..catalogues() {
+    for seed in 0..catalogues_tried() {
         let chance = &Chance::new(seed);
         let desk = Desk::new(catalogues::catalogue(chance));
         let build = catalogues::build(chance, desk.catalogue());
@@ -99,7 +101,7 @@ fn completions_agree_with_judging_every_build() {
         }
     }
     println!("options by the verdict they reach: {reached:?}; completed builds by verdict: {judged:?}");
-    assert!(reached.iter().all(|&count| count > catalogues() / 10), "every verdict is met: {reached:?}");
+    assert!(reached.iter().all(|&count| count > catalogues_tried() / 10), "every verdict is met: {reached:?}");
 }
 
 #[test]
