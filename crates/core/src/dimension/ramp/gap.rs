@@ -41,8 +41,8 @@ pub(super) const NO_GAP: Gap = Gap { value: f64::INFINITY, change: 0.0, share: 0
 /// Most gaps one piece can have: two ends over four stretches, and three corners.
 pub(super) const MOST_GAPS: usize = 11;
 
-/// The gaps of one piece in one stand.
-#[derive(Debug, Clone, Copy)]
+/// The gaps of one piece in one stand. Filled anew for every piece: there are millions in a search.
+#[derive(Debug)]
 pub(super) struct Gaps {
     pub list: [Gap; MOST_GAPS],
     pub count: usize,
@@ -51,7 +51,7 @@ pub(super) struct Gaps {
 }
 
 impl Gaps {
-    const fn none() -> Self {
+    pub const fn none() -> Self {
         Self { list: [NO_GAP; MOST_GAPS], count: 0, fastest: 0.0 }
     }
 
@@ -78,29 +78,28 @@ struct Moving {
     motion: Point,
 }
 
-/// The gaps of `piece` in `stand`.
-pub(super) fn gaps(profile: &Profile, stand: &Stand, piece: &Piece, measure: Measure) -> Gaps {
+/// Fills in the gaps of `piece` in `stand`.
+pub(super) fn gaps(profile: &Profile, stand: &Stand, piece: &Piece, measure: Measure, gaps: &mut Gaps) {
     let ends = piece.ends.map(|end| {
         let at = stand.place(end);
         Moving { at, motion: stand.motion_at(at) }
     });
-    let mut gaps = Gaps::none();
+    (gaps.count, gaps.fastest) = (0, 0.0);
     match measure {
         Measure::Vertical => {
-            let steepest = profile.steepest();
+            let steepest = profile.steepest;
             for end in ends {
                 gaps.fastest = gaps.fastest.max(end.motion.y.abs() + steepest * end.motion.x.abs());
             }
-            vertical(profile, ends, &mut gaps);
+            vertical(profile, ends, gaps);
         }
         Measure::Shortest => {
             for end in ends {
                 gaps.fastest = gaps.fastest.max(end.motion.norm());
             }
-            shortest(profile, ends, &mut gaps);
+            shortest(profile, ends, gaps);
         }
     }
-    gaps
 }
 
 /// Ends straight down to the profile; edge straight down to each crest under it. Over a valley an edge has no least.

@@ -1,5 +1,6 @@
 //! The least gap of a whole drive.
 
+use super::bunch::{Bunch, bunches};
 use super::gap::{Gap, Gaps, Measure, Piece, gaps};
 use super::rolling::{Rolling, Stage, Stand};
 
@@ -31,9 +32,9 @@ const MOST_HALVINGS: u32 = 48;
 /// The least gap over the drive, by halving stretches of the drive until none can hold a gap
 /// noticeably below the least known. `known` is a gap that is known from elsewhere: nothing above it is looked for.
 pub(super) fn least(rolling: &Rolling, pieces: &[Piece], measure: Measure, known: Option<Least>) -> Option<Least> {
-    let mut search = Search { rolling, pieces, measure, least: known, alive: Vec::new() };
-    search.alive.extend(0..pieces.len());
-    let all = 0..search.alive.len();
+    let ends = [Gaps::none(), Gaps::none()];
+    let mut search =
+        Search { rolling, pieces, bunches: bunches(pieces), measure, least: known, alive: Vec::new(), ends };
     // Both ends of every stage first, so that a good bound is known early; the first stand, on
     // level ground, is the one named where others only equal it.
     for stage in &rolling.stages {
@@ -45,7 +46,7 @@ pub(super) fn least(rolling: &Rolling, pieces: &[Piece], measure: Measure, known
         let step = (stage.to - stage.from) / f64::from(FIRST_PARTS);
         let place = |i: u32| if i == FIRST_PARTS { stage.to } else { stage.from + step * f64::from(i) };
         for i in 0..FIRST_PARTS {
-            search.part(stage, place(i), place(i + 1), all.clone());
+            search.part(stage, place(i), place(i + 1));
         }
     }
     search.least
@@ -54,10 +55,13 @@ pub(super) fn least(rolling: &Rolling, pieces: &[Piece], measure: Measure, known
 struct Search<'a> {
     rolling: &'a Rolling,
     pieces: &'a [Piece],
+    bunches: Vec<Bunch>,
     measure: Measure,
     least: Option<Least>,
     /// Pieces that can still hold the least, list behind list.
     alive: Vec<usize>,
+    /// Of the piece looked at, at both ends of a part.
+    ends: [Gaps; 2],
 }
 
 /// A stretch of a stage still open.
@@ -75,21 +79,39 @@ impl Search<'_> {
 
     fn look(&mut self, stage: &Stage, x: f64) {
         let Some(stand) = self.rolling.stand(stage, x) else { return };
-        for (index, piece) in self.pieces.iter().enumerate() {
-            let gaps = gaps(&self.rolling.profile, &stand, piece, self.measure);
-            self.keep(&gaps, stand, index);
+        for at in 0..self.bunches.len() {
+            let bunch = &self.bunches[at];
+            if bunch.reach(&self.rolling.profile, &stand, self.measure).nearest >= self.known() {
+                continue;
+            }
+            for index in bunch.pieces.clone() {
+                gaps(&self.rolling.profile, &stand, &self.pieces[index], self.measure, &mut self.ends[0]);
+                self.keep(0, stand, index);
+            }
         }
     }
 
-    fn keep(&mut self, gaps: &Gaps, stand: Stand, piece: usize) {
-        let Gap { value, share, .. } = gaps.least();
+    /// Keeps the least gap at one end of a part if it is less than the least known.
+    fn keep(&mut self, end: usize, stand: Stand, piece: usize) {
+        let Gap { value, share, .. } = self.ends[end].least();
         if value < self.known() - CLOSE_ENOUGH / 4.0 {
             self.least = Some(Least { value, stand, piece, share });
         }
     }
 
-    fn part(&mut self, stage: &Stage, from: f64, to: f64, alive: core::ops::Range<usize>) {
+    fn part(&mut self, stage: &Stage, from: f64, to: f64) {
         let (Some(a), Some(b)) = (self.rolling.stand(stage, from), self.rolling.stand(stage, to)) else { return };
+        self.alive.clear();
+        for bunch in &self.bunches {
+            let [at_a, at_b] = [&a, &b].map(|stand| bunch.reach(&self.rolling.profile, stand, self.measure));
+            let fastest = at_a.fastest.max(at_b.fastest) * FASTER_BETWEEN;
+            let between = f64::midpoint(at_a.nearest, at_b.nearest) - fastest * (to - from) / 2.0;
+            // What holds for the whole bunch holds for each of its pieces.
+            if between.min(at_a.nearest).min(at_b.nearest) < self.known() {
+                self.alive.extend(bunch.pieces.clone());
+            }
+        }
+        let alive = 0..self.alive.len();
         let mut open = vec![Open { from: (from, a), to: (to, b), alive, halvings: 0 }];
         while let Some(part) = open.pop() {
             let start = part.alive.end;
@@ -114,11 +136,11 @@ impl Search<'_> {
 
     /// Whether the piece can come nearer in this part than the least known. Looks at both ends on the way.
     fn can_hold_less(&mut self, part: &Open, index: usize) -> bool {
-        let piece = &self.pieces[index];
-        let at = |stand: &Stand| gaps(&self.rolling.profile, stand, piece, self.measure);
-        let (a, b) = (at(&part.from.1), at(&part.to.1));
-        self.keep(&a, part.from.1, index);
-        self.keep(&b, part.to.1, index);
+        for (end, stand) in [part.from.1, part.to.1].into_iter().enumerate() {
+            gaps(&self.rolling.profile, &stand, &self.pieces[index], self.measure, &mut self.ends[end]);
+            self.keep(end, stand, index);
+        }
+        let [a, b] = &self.ends;
         let floor = self.known() - CLOSE_ENOUGH;
         let width = part.to.0 - part.from.0;
         // No point of the piece moves faster, whichever gap is the least meanwhile.

@@ -4,6 +4,7 @@
 //! for, so that a wheel may touch two faces in a valley and pivots on a crest. The machine is rigid:
 //! the distance of the two centres stays, and the pitch follows from where they are.
 
+mod bunch;
 mod gap;
 mod least;
 mod profile;

@@ -59,6 +59,8 @@ impl Corner {
 pub(super) struct Profile {
     pub stretches: Vec<Stretch>,
     pub corners: Vec<Corner>,
+    /// Greatest slope.
+    pub steepest: f64,
 }
 
 impl Profile {
@@ -82,7 +84,8 @@ impl Profile {
         push(&mut stretches, Stretch { from: end.x, to: f64::INFINITY, slope: 0.0, base: end });
         let corner = |pair: &[Stretch]| Corner { at: pair[1].base, slopes: (pair[0].slope, pair[1].slope) };
         let corners = stretches.windows(2).map(corner).collect();
-        Ok(Self { stretches, corners })
+        let steepest = stretches.iter().map(|stretch| stretch.slope).fold(0.0, f64::max);
+        Ok(Self { stretches, corners, steepest })
     }
 
     /// Index of the stretch over `x`.
@@ -90,9 +93,9 @@ impl Profile {
         self.corners.iter().take_while(|corner| corner.at.x <= x).count()
     }
 
-    /// Greatest slope.
-    pub fn steepest(&self) -> f64 {
-        self.stretches.iter().map(|stretch| stretch.slope).fold(0.0, f64::max)
+    /// Height over `x`; nowhere less than over any lesser `x`.
+    pub fn height(&self, x: f64) -> f64 {
+        self.stretches[self.stretch_at(x)].height(x)
     }
 }
 
@@ -134,7 +137,7 @@ mod tests {
         assert!((straight.corners[1].at.norm() - 3.0).abs() < 1e-15);
         let only_tail = of(&Ramp { angle: 0.2, length: 0.0, beaver_angle: 0.1, beaver_length: 1.0 });
         assert_eq!(only_tail.corners.len(), 2);
-        assert!((only_tail.steepest() - libm::tan(0.1)).abs() < 1e-15);
+        assert!((only_tail.steepest - libm::tan(0.1)).abs() < 1e-15);
     }
 
     #[test]
