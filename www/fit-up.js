@@ -5,8 +5,16 @@ const own = new URL("./", import.meta.url);
 // A shadow root cannot bring a font of its own: the page's document has to know it.
 const lettering = new URL("fonts/sheet-lettering.woff2", own);
 document.fonts.add(new FontFace("Fit-up Lettering", `url("${lettering}")`, { display: "swap", weight: "400 700" }));
+// The texts of the language that the reader most likely wants come together with the widget, which
+// asks for whatever else is wanted.
+const languages = ["en", "de", "es", "fr"];
+const wishes = [document.querySelector("fit-up")?.lang, ...navigator.languages].map((tag) => tag?.slice(0, 2));
+const lang = wishes.find((tag) => languages.includes(tag)) ?? languages[0];
+const texts = fetch(new URL(`words/${lang}.txt`, own)).then((answer) => answer.ok && answer.text()).catch(() => false);
 await fitup.default({ module_or_path: new URL("fitup-widget_bg.wasm", own) });
 fitup.home(own.href);
+const known = await texts;
+if (known) fitup.teach(lang, known);
 define(fitup);
 globalThis.fitup = fitup;
 dispatchEvent(new CustomEvent("fitup-ready"));

@@ -4,7 +4,7 @@ use std::fmt::Write as _;
 
 use clap::ValueEnum;
 use fitup_catalogue::{Position, Problem, Severity};
-use fitup_words::{Units, Words};
+use fitup_words::{Lang, Units, Words};
 use serde_json::{Value, json};
 
 /// How findings and problems are printed.
@@ -41,7 +41,7 @@ pub fn problems_text(file: &str, text: Option<&str>, problems: &[Problem], forma
 
 /// The words that problems are told in.
 pub fn english() -> Words {
-    Words::english(Units::Metric)
+    Words::new(Lang::En, Units::Metric)
 }
 
 /// Where a problem is, as compilers write it: line and column, or table, row and column.

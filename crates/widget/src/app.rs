@@ -6,10 +6,11 @@ use fitup_words::{Lang, Units};
 use web_sys::HtmlElement;
 use yew::prelude::*;
 
-use crate::hooks::{use_address, use_catalogue, use_words};
+use crate::hooks::{tell_trouble, use_address, use_catalogue, use_words};
 use crate::same::Same;
 use crate::shown::Shown;
-use crate::state::{Action, Mode, Session};
+use crate::state::{Action, Mode, Notice, Session, Trouble};
+use crate::texts;
 
 /// The element's attributes, as they stand.
 #[derive(Properties, Clone, PartialEq)]
@@ -58,10 +59,24 @@ pub fn App(props: &AppProps) -> Html {
 
     let words = use_words(lang(&session, props), units(&session, props), act.clone());
     let retry = use_callback(attempt, |(), attempt| attempt.set(**attempt + 1));
-    let Some(words) = words else { return Html::default() };
+    let missing = words.is_none() && session.notice == Some(Notice::Unspoken(Lang::En));
+    use_effect_with((props.host.clone(), missing), |(host, missing)| {
+        if *missing {
+            let address = texts::address(Lang::En);
+            tell_trouble(host, &Trouble::Unreachable { address, reason: String::new() });
+        }
+    });
+    let Some(words) = words else {
+        return if missing { speechless(lang(&Session::default(), props)) } else { Html::default() };
+    };
     let mode = props.mode.as_deref().and_then(Mode::named).unwrap_or_default();
     let session = Same::from(Rc::new((*session).clone()));
     html! { <Shown host={props.host.clone()} {session} {words} {mode} {act} {retry} /> }
+}
+
+/// What is shown when there are no texts to show anything with.
+fn speechless(lang: Lang) -> Html {
+    html! { <div class="fitup" lang={lang.tag()}><p class="trouble" role="alert">{ lang.unspoken() }</p></div> }
 }
 
 /// The reader's choice, else the attribute, else the browser's first language that there is.

@@ -1,5 +1,5 @@
-//! The languages at hand. English is inside the widget; every other is a file beside its script,
-//! loaded once when it is first wanted.
+//! The languages at hand. Each is a file beside the widget's script, loaded once when it is first
+//! wanted.
 
 use std::cell::RefCell;
 
@@ -32,15 +32,22 @@ pub fn teach(lang: &str, texts: String) -> bool {
 
 /// Whether the texts of a language are at hand.
 pub fn knows(lang: Lang) -> bool {
-    lang == Lang::En || LEARNT.with_borrow(|learnt| learnt.iter().any(|(known, _)| *known == lang))
+    LEARNT.with_borrow(|learnt| learnt.iter().any(|(known, _)| *known == lang))
 }
 
-/// The words of a language; the English ones if its texts are not at hand.
-pub fn words(lang: Lang, units: Units) -> Words {
-    LEARNT.with_borrow(|learnt| match learnt.iter().find(|(known, _)| *known == lang) {
-        Some((lang, texts)) => Words::of_texts(*lang, texts, units),
-        None => Words::english(units),
+/// The words of a language; if its texts are not at hand, those of English, or else of the first
+/// language that was learnt.
+pub fn words(lang: Lang, units: Units) -> Option<Words> {
+    LEARNT.with_borrow(|learnt| {
+        let of = |lang| learnt.iter().find(|(known, _)| *known == lang);
+        let (lang, texts) = of(lang).or_else(|| of(Lang::En)).or_else(|| learnt.first())?;
+        Some(Words::of_texts(*lang, texts, units))
     })
+}
+
+/// Where the texts of a language are.
+pub fn address(lang: Lang) -> String {
+    HOME.with_borrow(|home| format!("{home}words/{}.txt", lang.tag()))
 }
 
 /// Brings the texts of a language; whether they are at hand now.
@@ -48,8 +55,7 @@ pub async fn learn(lang: Lang) -> bool {
     if knows(lang) {
         return true;
     }
-    let address = HOME.with_borrow(|home| format!("{home}words/{}.txt", lang.tag()));
-    match fetch(&address, None, &|_, _| ()).await.map(String::from_utf8) {
+    match fetch(&address(lang), None, &|_, _| ()).await.map(String::from_utf8) {
         Ok(Ok(texts)) => teach(lang.tag(), texts),
         _ => false,
     }

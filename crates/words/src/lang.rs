@@ -38,6 +38,16 @@ impl Lang {
         }
     }
 
+    /// What is said when not even the texts can be had: all that is left to say it with.
+    pub const fn unspoken(self) -> &'static str {
+        match self {
+            Self::En => "The texts could not be loaded. Load the page again.",
+            Self::De => "Die Texte ließen sich nicht laden. Laden Sie die Seite neu.",
+            Self::Es => "No se han podido cargar los textos. Vuelva a cargar la página.",
+            Self::Fr => "Les textes n’ont pas pu être chargés. Rechargez la page.",
+        }
+    }
+
     /// The language of a tag, whatever region it names: `de-AT` is German.
     ///
     /// # Examples

@@ -5,8 +5,8 @@
 //! in a language or shows other values than the English one, and lays them out so that the program
 //! need not know Fluent.
 //!
-//! English is always inside. The other languages are inside with the feature `languages`; in the
-//! browser each is a file of its own, loaded when it is wanted.
+//! The languages are inside with the feature `languages`; in the browser each is a file of its own,
+//! loaded when it is wanted.
 
 mod explain;
 mod figure;

@@ -61,27 +61,18 @@ impl From<Span> for Arg {
 #[cfg(feature = "languages")]
 pub const fn texts(lang: Lang) -> &'static str {
     match lang {
-        Lang::En => ENGLISH,
+        Lang::En => include_str!(concat!(env!("OUT_DIR"), "/en.txt")),
         Lang::De => include_str!(concat!(env!("OUT_DIR"), "/de.txt")),
         Lang::Es => include_str!(concat!(env!("OUT_DIR"), "/es.txt")),
         Lang::Fr => include_str!(concat!(env!("OUT_DIR"), "/fr.txt")),
     }
 }
 
-/// The texts that are always at hand.
-const ENGLISH: &str = include_str!(concat!(env!("OUT_DIR"), "/en.txt"));
-
 impl Words {
     /// The texts of a language, with figures in these units.
     #[cfg(feature = "languages")]
     pub fn new(lang: Lang, units: Units) -> Self {
         Self::of_texts(lang, texts(lang), units)
-    }
-
-    /// The English texts, with figures in these units: what there is when another language is not
-    /// at hand.
-    pub fn english(units: Units) -> Self {
-        Self::of_texts(Lang::En, ENGLISH, units)
     }
 
     /// The texts of a language as the build laid them out, with figures in these units. What of

@@ -39,13 +39,13 @@ fn finish(staging: &Path, release: bool) -> std::io::Result<()> {
     Ok(())
 }
 
-/// The folder of the languages that are not inside the widget. The files are called `.txt` because
+/// The folder of the languages, a file each. The files are called `.txt` because
 /// hosts know it for text and compress it.
 pub const WORDS: &str = "words";
 
 fn lay_out_words(folder: &Path) -> std::io::Result<()> {
     fs::create_dir_all(folder)?;
-    for lang in Lang::ALL.into_iter().filter(|&lang| lang != Lang::En) {
+    for lang in Lang::ALL {
         fs::write(folder.join(format!("{}.txt", lang.tag())), texts(lang))?;
     }
     Ok(())
@@ -130,13 +130,21 @@ mod tests {
     fn the_service_worker_lists_every_file_and_changes_with_its_contents() {
         let (one, two) = (staged("one", "<p>one</p>"), staged("two", "<p>two</p>"));
         let worker = |folder: &Path| fs::read_to_string(folder.join("sw.js")).expect("written");
-        let listed = r#"["catalogue/demo.json", "index.html", "words/de.txt", "words/es.txt", "words/fr.txt"]"#;
+        let listed =
+            r#"["catalogue/demo.json", "index.html", "words/de.txt", "words/en.txt", "words/es.txt", "words/fr.txt"]"#;
         assert!(worker(&one).contains(listed), "{}", worker(&one));
         assert!(!worker(&one).contains("{{"));
         assert_ne!(worker(&one), worker(&two));
         for folder in [one, two] {
             fs::remove_dir_all(folder).expect("was there");
         }
+    }
+
+    #[test]
+    fn the_script_asks_early_for_any_language_there_is() {
+        let script = fs::read_to_string(crate::root().join("www/fit-up.js")).expect("it is there");
+        let tags = Lang::ALL.map(|lang| format!("{:?}", lang.tag())).join(", ");
+        assert!(script.contains(&format!("[{tags}]")), "www/fit-up.js has to name the languages [{tags}]");
     }
 
     #[test]

@@ -136,3 +136,21 @@ fn a_language_that_cannot_be_loaded_leaves_english_and_says_so() {
         Ok(())
     });
 }
+
+#[test]
+fn without_any_texts_the_widget_still_says_what_is_wrong_and_tells_the_page() {
+    browse("trouble-speechless", LAPTOP, async |page| {
+        let script = "window.heard = []; document.addEventListener('fitup-error', (e) => window.heard.push(e.detail)); \
+             const real = window.fetch.bind(window); window.fetch = (address, more) => \
+             String(address).includes('words/') ? Promise.reject(new TypeError('no network')) : real(address, more);";
+        page.cdp("Page.addScriptToEvaluateOnNewDocument", json!({ "source": script })).await?;
+        page.open("").await?;
+        assert!(page.text("[role=alert]").await?.contains("could not be loaded"));
+        page.until(
+            "the event",
+            "window.heard.some((d) => d.kind === 'unreachable' && d.address.endsWith('words/en.txt'))",
+        )
+        .await?;
+        Ok(())
+    });
+}

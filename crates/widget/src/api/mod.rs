@@ -2,7 +2,7 @@
 //!
 //! ```js
 //! const catalogue = fitup.load(await (await fetch("catalogue.json")).text());
-//! fitup.teach("de", await (await fetch("words/de.txt")).text());
+//! fitup.teach("de", await (await fetch("words/de.txt")).text()); // the page's own is taught already
 //! const report = catalogue.evaluate({ format: 1, machine: "wren-open" }, "de", "metric");
 //! ```
 
@@ -59,15 +59,16 @@ pub fn load(text: &str) -> Result<JsCatalogue, JsValue> {
 
 #[wasm_bindgen(js_class = FitupCatalogue)]
 impl JsCatalogue {
-    /// The whole answer to a build; ids that are not in the catalogue are left out. Its sentences
-    /// are English where the language has not been taught.
+    /// The whole answer to a build; ids that are not in the catalogue are left out. Where the
+    /// language has not been taught its sentences are English, or else of the language taught first.
     ///
     /// # Errors
-    /// Throws a text if the build is not one.
+    /// Throws a text if the build is not one, or if no language has been taught.
     pub fn evaluate(&self, build: &JsBuild, lang: &str, units: &str) -> Result<JsReport, JsValue> {
         let build = self.build(build)?;
         let lang = Lang::from_tag(lang).unwrap_or_default();
         let words = texts::words(lang, Units::from_name(units).unwrap_or_default());
+        let words = words.ok_or_else(|| JsValue::from_str("no language has been taught"))?;
         let report = words.report(self.desk.catalogue(), &build, &judge(&self.desk, &build));
         Ok(plain(&report).unchecked_into())
     }

@@ -10,7 +10,7 @@ mod use_words;
 
 pub use use_address::use_address;
 pub use use_catalogue::use_catalogue;
-pub use use_events::use_events;
+pub use use_events::{tell_trouble, use_events};
 pub use use_later::use_later;
 pub use use_room::use_room;
 pub use use_trial::use_trial;

@@ -64,9 +64,14 @@ pub fn use_events(
     let host = host.clone();
     use_effect_with(trouble.cloned(), move |trouble| {
         if let Some(trouble) = trouble {
-            event::tell(&host, event::ERROR, &failure(trouble));
+            tell_trouble(&host, trouble);
         }
     });
+}
+
+/// Sends `fitup-error`.
+pub fn tell_trouble(host: &HtmlElement, trouble: &Trouble) {
+    event::tell(host, event::ERROR, &failure(trouble));
 }
 
 fn failure(trouble: &Trouble) -> Failure<'_> {

@@ -36,6 +36,6 @@ pub fn use_words(lang: Lang, units: Units, act: Callback<Action>) -> Option<Same
             move || wanted.set(false)
         });
     }
-    let words = use_memo((*spoken, units), |&(spoken, units)| spoken.map(|lang| Same::new(texts::words(lang, units))));
+    let words = use_memo((*spoken, units), |&(spoken, units)| texts::words(spoken?, units).map(Same::new));
     (*words).clone()
 }
