@@ -45,5 +45,5 @@ pub fn Slider(props: &SliderProps) -> Html {
 }
 
 fn number(input: &HtmlInputElement) -> Option<f64> {
-    input.value().parse().ok().filter(|value: &f64| value.is_finite())
+    Some(input.value_as_number()).filter(|value| value.is_finite())
 }
