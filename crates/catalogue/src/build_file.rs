@@ -7,9 +7,8 @@ mod lower;
 mod of;
 mod read;
 
-use std::collections::BTreeMap;
-
-use serde::Serialize;
+use fitup_core::ordered::Map;
+use serde::{Serialize, Serializer};
 
 pub use lower::{Unresolved, UnresolvedIn};
 
@@ -50,8 +49,8 @@ pub struct BuildFile {
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub looked: Vec<LookedFile>,
     /// Serial numbers by item.
-    #[serde(skip_serializing_if = "BTreeMap::is_empty")]
-    pub serials: BTreeMap<String, u64>,
+    #[serde(skip_serializing_if = "Map::is_empty", serialize_with = "as_record")]
+    pub serials: Map<String, u64>,
     /// Ids of what is on hand.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub on_hand: Vec<String>,
@@ -76,7 +75,7 @@ impl Default for BuildFile {
             changes: Vec::new(),
             measured: Vec::new(),
             looked: Vec::new(),
-            serials: BTreeMap::new(),
+            serials: Map::new(),
             on_hand: Vec::new(),
             trailer: None,
             site: None,
@@ -173,4 +172,8 @@ pub struct LookedFile {
 #[expect(clippy::trivially_copy_pass_by_ref, reason = "serde calls it with a reference")]
 const fn is_false(value: &bool) -> bool {
     !*value
+}
+
+fn as_record<S: Serializer>(map: &Map<String, u64>, serializer: S) -> Result<S::Ok, S::Error> {
+    serializer.collect_map(map.iter())
 }

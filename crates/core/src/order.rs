@@ -16,7 +16,7 @@ use std::cmp::Ordering;
 /// ```
 pub fn sort<T>(list: &mut [T], compare: impl Fn(&T, &T) -> Ordering) {
     let mut places: Vec<usize> = (0..list.len()).collect();
-    sort_places(&mut places, &|a, b| compare(&list[a], &list[b]));
+    merge_sort(&mut places, &mut Vec::new(), &|a, b| compare(&list[a], &list[b]));
     for start in 0..places.len() {
         // Round the ring of entries that have to change places with each other.
         let mut at = start;
@@ -36,8 +36,54 @@ pub fn sort_by_key<T, K: Ord>(list: &mut [T], key: impl Fn(&T) -> K) {
     sort(list, |a, b| key(a).cmp(&key(b)));
 }
 
-fn sort_places(places: &mut [usize], compare: &dyn Fn(usize, usize) -> Ordering) {
-    places.sort_by(|&a, &b| compare(a, b));
+/// Sorts numbers as [`f64::total_cmp`] orders them: insertion with gaps that shrink (Shell), which
+/// wants no memory.
+///
+/// # Examples
+/// ```
+/// let mut list = [2.0, -0.0, -7.5, 0.0];
+/// fitup_core::order::sort_numbers(&mut list);
+/// assert_eq!(list, [-7.5, -0.0, 0.0, 2.0]);
+/// ```
+pub fn sort_numbers(list: &mut [f64]) {
+    for gap in GAPS {
+        for start in gap..list.len() {
+            let (value, mut at) = (list[start], start);
+            while at >= gap && value.total_cmp(&list[at - gap]).is_lt() {
+                list[at] = list[at - gap];
+                at -= gap;
+            }
+            list[at] = value;
+        }
+    }
+}
+
+/// Gaps that need few comparisons.
+///
+/// # Source
+/// M. Ciura, *Best Increments for the Average Case of Shellsort*, 2001.
+const GAPS: [usize; 8] = [701, 301, 132, 57, 23, 10, 4, 1];
+
+/// Sorts both halves and merges them, the left one set aside in `spare`. Halves that follow on
+/// each other are left as they are, so that a list in order is gone through once.
+fn merge_sort(places: &mut [usize], spare: &mut Vec<usize>, compare: &dyn Fn(usize, usize) -> Ordering) {
+    let middle = places.len() / 2;
+    if middle == 0 {
+        return;
+    }
+    merge_sort(&mut places[..middle], spare, compare);
+    merge_sort(&mut places[middle..], spare, compare);
+    if compare(places[middle - 1], places[middle]).is_le() {
+        return;
+    }
+    spare.clear();
+    spare.extend_from_slice(&places[..middle]);
+    let (mut left, mut right) = (0, middle);
+    while left < middle {
+        let take_right = right < places.len() && compare(spare[left], places[right]).is_gt();
+        places[left + right - middle] = if take_right { places[right] } else { spare[left] };
+        *(if take_right { &mut right } else { &mut left }) += 1;
+    }
 }
 
 #[cfg(test)]
@@ -58,6 +104,28 @@ mod tests {
             let (mut ours, mut theirs) = (list.clone(), list);
             sort_by_key(&mut ours, |entry| entry.0);
             theirs.sort_by_key(|entry| entry.0);
+            assert_eq!(ours, theirs);
+        }
+    }
+
+    #[test]
+    fn long_lists_come_out_as_the_standard_librarys_sort_leaves_them() {
+        let mut state = 1u32;
+        for length in [0, 1, 2, 9, 60, 700, 3000] {
+            let list: Vec<(u32, usize)> = (0..length)
+                .map(|place| {
+                    state = state.wrapping_mul(1_664_525).wrapping_add(1_013_904_223);
+                    ((state >> 16) % 997, place)
+                })
+                .collect();
+            let (mut ours, mut theirs) = (list.clone(), list.clone());
+            sort_by_key(&mut ours, |entry| entry.0);
+            theirs.sort_by_key(|entry| entry.0);
+            assert_eq!(ours, theirs);
+            let mut ours: Vec<f64> = list.iter().map(|entry| f64::from(entry.0) - 500.0).collect();
+            let mut theirs = ours.clone();
+            sort_numbers(&mut ours);
+            theirs.sort_by(f64::total_cmp);
             assert_eq!(ours, theirs);
         }
     }

@@ -1,7 +1,5 @@
 //! From the core's build to the file.
 
-use std::collections::BTreeMap;
-
 use fitup_core::build::{Build, Carrying, Change, Measurement, Presence};
 use fitup_core::item::{Catalogue, ItemRef};
 use fitup_core::quantity::Tool;
@@ -12,8 +10,6 @@ impl BuildFile {
     /// The file of a build made against `catalogue`.
     pub fn of(catalogue: &Catalogue, build: &Build) -> Self {
         let id = |item: ItemRef| catalogue.body(item).id.clone();
-        let mut serials = BTreeMap::new();
-        serials.extend(build.serials.iter().map(|(&item, &number)| (id(item), number)));
         Self {
             machine: build.machine.map(|m| id(ItemRef::Machine(m))),
             frame: build.carrying.frame().map(|f| id(ItemRef::Frame(f))),
@@ -32,7 +28,7 @@ impl BuildFile {
                     there: *seen == Presence::Yes,
                 })
                 .collect(),
-            serials,
+            serials: build.serials.iter().map(|(&item, &number)| (id(item), number)).collect(),
             on_hand: build.on_hand.iter().map(|&item| id(item)).collect(),
             trailer: build.trailer.map(|t| catalogue.trailer(t).id.clone()),
             site: build.site.map(|s| catalogue.site(s).id.clone()),

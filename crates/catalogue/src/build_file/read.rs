@@ -1,15 +1,14 @@
 //! Reading a build file, as strictly as a catalogue.
 
-use std::collections::BTreeMap;
-
 use bumpalo::Bump;
+use fitup_core::ordered::Map;
 
 use super::{BUILD_FORMAT, BuildFile, ChangeFile, LookedFile, MeasuredFile, ToolFile};
 use crate::at::At;
 use crate::decode::{Decode, Record, chosen, word, wrong_type};
 use crate::problem::{Code, Problem};
 use crate::report::Report;
-use crate::tree::{self, Kind, Node};
+use crate::tree::{self, Entry, Kind, Node};
 
 impl BuildFile {
     /// Reads a build file.
@@ -188,17 +187,15 @@ impl Decode for LookedFile {
 }
 
 /// Serial numbers by the ids of items.
-impl Decode for BTreeMap<String, u64> {
+impl Decode for Map<String, u64> {
     fn decode(node: Node<'_>, at: At<'_>, report: &mut Report) -> Self {
         let Kind::Record(entries) = node.kind else {
             wrong_type(node, "record", at, report);
             return Self::new();
         };
-        let mut serials = Self::new();
-        for entry in entries {
-            serials.insert(entry.name.to_owned(), u64::decode(entry.value, at.field(entry.name), report));
-        }
-        serials
+        let mut serial =
+            |entry: &Entry<'_>| (entry.name.to_owned(), u64::decode(entry.value, at.field(entry.name), report));
+        entries.iter().map(&mut serial).collect()
     }
 
     fn invented() -> Self {
@@ -236,7 +233,7 @@ mod tests {
                 note: "cold \"morning\"\nü".into(),
             }],
             looked: vec![LookedFile { item: "m".into(), what: "stay".into(), there: true }],
-            serials: BTreeMap::from([("m".to_owned(), 12_345)]),
+            serials: [("m".to_owned(), 12_345)].into_iter().collect(),
             on_hand: vec!["s".into()],
             trailer: Some("t".into()),
             site: Some("g".into()),

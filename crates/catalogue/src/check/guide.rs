@@ -1,12 +1,12 @@
 //! The guide's own form.
 
-use std::collections::BTreeMap;
+use fitup_core::ordered::Map;
 
 use crate::at::At;
 use crate::problem::{Code, Problem};
 use crate::report::Report;
 use crate::shortened::shortened;
-use crate::wire::guide::{ANY, Guide, WITHOUT};
+use crate::wire::guide::{ANY, Guide, GuideSet, WITHOUT};
 
 /// Checks date and sets of the guide.
 pub fn guide(guide: &Guide, report: &mut Report) {
@@ -16,17 +16,24 @@ pub fn guide(guide: &Guide, report: &mut Report) {
         report.add(Problem::new(Code::BadDate, top.field("date")).with("found", shortened(&guide.date)));
     }
     let sets = top.field("sets");
-    let mut seen = BTreeMap::new();
+    // Of sets that are alike the first counts.
+    let first_of: Map<[&str; 4], usize> =
+        guide.sets.iter().enumerate().rev().map(|(index, set)| (columns(set), index)).collect();
     for (index, set) in guide.sets.iter().enumerate() {
-        let columns = [&set.machine, &set.frame, &set.seat, &set.implement];
+        let columns = columns(set);
         if columns.iter().all(|id| *id == ANY || *id == WITHOUT) {
             report.add(Problem::new(Code::SetNamesNothing, sets.index(index)));
         }
-        let first = *seen.entry(columns).or_insert(index);
-        if first != index {
+        if let Some(&first) = first_of.get(&columns)
+            && first != index
+        {
             report.add(Problem::new(Code::DuplicateSet, sets.index(index)).with("other", sets.index(first)));
         }
     }
+}
+
+fn columns(set: &GuideSet) -> [&str; 4] {
+    [&set.machine, &set.frame, &set.seat, &set.implement]
 }
 
 /// Whether a date is written as ISO 8601 writes a calendar date: year, year and month, or the day.

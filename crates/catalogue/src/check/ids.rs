@@ -1,7 +1,8 @@
 //! Ids: spelled as ids are, and each given once.
 
-use std::collections::BTreeMap;
 use std::fmt::Write as _;
+
+use fitup_core::ordered::Map;
 
 use crate::at::At;
 use crate::problem::{Code, Problem};
@@ -10,39 +11,41 @@ use crate::shortened::shortened;
 use crate::wire::CatalogueFile;
 use crate::wire::guide::{ANY, WITHOUT};
 
-/// The ids of the file, by table.
-#[derive(Debug, Default)]
+/// The ids of the file; of two that are alike the first counts.
+#[derive(Debug)]
 pub struct Known<'f> {
-    /// Table of each item, by id.
-    pub items: BTreeMap<&'f str, &'static str>,
+    /// Ids of rows.
+    pub rows: Map<&'f str, Row>,
     /// Part numbers.
-    pub parts: BTreeMap<&'f str, usize>,
+    pub parts: Map<&'f str, usize>,
 }
+
+/// A row: its table and its index there.
+pub type Row = (&'static str, usize);
 
 /// Checks the ids of all rows.
 pub fn ids<'f>(file: &'f CatalogueFile, report: &mut Report) -> Known<'f> {
-    let mut known = Known::default();
-    let mut seen = BTreeMap::new();
+    let mut all: Vec<(&str, Row)> = Vec::new();
     macro_rules! tables {
         ($($table:ident),+) => { $(
-            for (index, row) in file.$table.iter().enumerate() {
-                one(&row.id, (stringify!($table), index), &mut seen, report);
-            }
+            all.extend(file.$table.iter().enumerate().map(|(index, row)| (&*row.id, (stringify!($table), index))));
         )+ };
     }
     tables!(machines, frames, seats, implements, adapters, trailers, sites);
-    known.items.extend(file.machines.iter().map(|row| (row.id.as_str(), "machines")));
-    known.items.extend(file.frames.iter().map(|row| (row.id.as_str(), "frames")));
-    known.items.extend(file.seats.iter().map(|row| (row.id.as_str(), "seats")));
-    known.items.extend(file.implements.iter().map(|row| (row.id.as_str(), "implements")));
-    known.items.extend(file.adapters.iter().map(|row| (row.id.as_str(), "adapters")));
-
+    let known = Known {
+        rows: all.iter().copied().rev().collect(),
+        parts: file.parts.iter().enumerate().rev().map(|(index, row)| (&*row.number, index)).collect(),
+    };
+    for (id, row) in all {
+        one(id, row, &known, report);
+    }
     let parts = At::top("parts");
     for (index, row) in file.parts.iter().enumerate() {
         let at = parts.index(index);
         super::rows::not_blank(&row.number, at.field("number"), report);
-        if let Some(first) = known.parts.insert(&row.number, index) {
-            known.parts.insert(&row.number, first);
+        if let Some(&first) = known.parts.get(&*row.number)
+            && first != index
+        {
             let problem = Problem::new(Code::DuplicatePart, at.field("number")).with("found", shortened(&row.number));
             report.add(problem.with("other", parts.index(first)));
         }
@@ -50,10 +53,7 @@ pub fn ids<'f>(file: &'f CatalogueFile, report: &mut Report) -> Known<'f> {
     known
 }
 
-/// A row: its table and its index there.
-type Row = (&'static str, usize);
-
-fn one<'f>(id: &'f str, row: Row, seen: &mut BTreeMap<&'f str, Row>, report: &mut Report) {
+fn one(id: &str, row: Row, known: &Known<'_>, report: &mut Report) {
     let table = At::top(row.0);
     let at = table.index(row.1);
     let place = at.field("id");
@@ -67,8 +67,9 @@ fn one<'f>(id: &'f str, row: Row, seen: &mut BTreeMap<&'f str, Row>, report: &mu
     if id == ANY || id == WITHOUT {
         report.add(Problem::new(Code::ReservedId, place).with("found", id));
     }
-    let first = *seen.entry(id).or_insert(row);
-    if first != row {
+    if let Some(&first) = known.rows.get(id)
+        && first != row
+    {
         let problem = Problem::new(Code::DuplicateId, place).with("found", shortened(id));
         report.add(problem.with("other", At::top(first.0).index(first.1)));
     }

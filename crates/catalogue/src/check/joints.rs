@@ -1,11 +1,10 @@
 //! Joints that the guide lists but whose dimensions cannot mate.
 
-use std::collections::BTreeSet;
-
 use fitup_core::build::{Build, Carrying, Seating};
 use fitup_core::finding::{Subject, Verdict};
 use fitup_core::fit::{Desk, judge, role_name};
 use fitup_core::item::{Catalogue, GuideRow, ItemRef, Named};
+use fitup_core::ordered::Set;
 
 use crate::at::At;
 use crate::problem::{Code, Problem};
@@ -17,7 +16,7 @@ use crate::shortened::shortened;
 pub fn listed_joints(catalogue: &Catalogue, report: &mut Report) {
     let Some(guide) = &catalogue.guide else { return };
     let desk = Desk::new(catalogue.clone());
-    let mut said: BTreeSet<Subject> = BTreeSet::new();
+    let mut said: Set<Subject> = Set::default();
     for (index, row) in guide.rows.iter().enumerate() {
         for finding in judge(&desk, &build_of(row)).findings {
             let Subject::Joint(role, carrier, carried) = finding.subject else { continue };

@@ -1,7 +1,5 @@
 //! Lineage: no part comes to replace itself, and no replacement is recorded two ways.
 
-use std::collections::BTreeMap;
-
 use fitup_core::ordered::Map;
 
 use crate::at::At;
@@ -21,7 +19,12 @@ pub fn lineage(parts: &[Part], report: &mut Report) {
 
 fn contradictions(parts: &[Part], report: &mut Report) {
     let table = At::top("parts");
-    let mut seen: BTreeMap<(&str, &str), (usize, Serves)> = BTreeMap::new();
+    let replaced = parts.iter().enumerate().filter_map(|(index, part)| Some((index, part, part.replaced.as_ref()?)));
+    let pairs = replaced.rev().flat_map(|(index, part, replaced)| {
+        replaced.by.iter().map(move |by| ((part.number.as_str(), by.as_str()), (index, replaced.serves)))
+    });
+    // Of records of the same replacement the first counts.
+    let first_of: Map<(&str, &str), (usize, Serves)> = pairs.collect();
     for (index, part) in parts.iter().enumerate() {
         let Some(replaced) = &part.replaced else { continue };
         let at = table.index(index);
@@ -29,8 +32,9 @@ fn contradictions(parts: &[Part], report: &mut Report) {
             report.add(Problem::new(Code::ReplacedByNothing, at.field("replaced").field("by")));
         }
         for by in &replaced.by {
-            let first = *seen.entry((&part.number, by)).or_insert((index, replaced.serves));
-            if first.1 != replaced.serves {
+            if let Some(first) = first_of.get(&(part.number.as_str(), by.as_str()))
+                && first.1 != replaced.serves
+            {
                 let problem = Problem::new(Code::LineageContradictory, at.field("replaced").field("serves"));
                 let problem = problem.with("part", shortened(&part.number)).with("by", shortened(by));
                 report.add(problem.with("other", table.index(first.0)));

@@ -1,7 +1,7 @@
 //! References: each leads to a row that is there.
 
 use super::each_item;
-use super::ids::Known;
+use super::ids::{Known, Row};
 use crate::at::At;
 use crate::problem::{Code, Problem};
 use crate::report::Report;
@@ -55,11 +55,15 @@ pub fn references(file: &CatalogueFile, known: &Known<'_>, report: &mut Report) 
 
 /// An item of any table, or of the one named.
 fn item(id: &str, table: Option<&'static str>, known: &Known<'_>, at: At<'_>, report: &mut Report) {
-    let is_known = known.items.get(id).is_some_and(|&found| table.is_none_or(|table| table == found));
+    let is_meant = |row: &Row| match table {
+        Some(table) => table == row.0,
+        None => !["trailers", "sites"].contains(&row.0),
+    };
+    let is_known = known.rows.get(id).is_some_and(is_meant);
     if is_known || report.skips() {
         return;
     }
-    let of_table = known.items.iter().filter(|(_, found)| table.is_none_or(|table| table == **found));
+    let of_table = known.rows.iter().filter(|(_, row)| is_meant(row));
     let suggestion = report.nearest(id, of_table.map(|(&id, _)| id));
     let problem = Problem::new(Code::UnknownReference, at).with("found", shortened(id));
     let problem = problem.with("table", table.unwrap_or("items"));

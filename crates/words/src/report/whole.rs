@@ -6,6 +6,7 @@ use fitup_core::fit::{
     TrailerStand, WIDTH_LIMITS, Weight, Whole,
 };
 use fitup_core::item::Catalogue;
+use fitup_core::order;
 use fitup_core::quantity::{Angle, Flow, Length, Mass, Pressure};
 use serde::Serialize;
 
@@ -122,7 +123,7 @@ pub(super) fn report(catalogue: &Catalogue, whole: &Whole) -> WholeReport {
         whole.hydraulics.as_ref().map(|it| &it.missing),
     ];
     let mut missing: Vec<Missing> = lists.into_iter().flatten().flatten().copied().collect();
-    missing.sort();
+    order::sort(&mut missing, Ord::cmp);
     missing.dedup();
     WholeReport {
         loading: whole.loading.as_ref().map(|it| loading(catalogue, it, whole.shortest_ramps)),

@@ -2,6 +2,7 @@
 
 use super::DiggingArm;
 use super::reaches::reaches;
+use crate::order;
 use crate::plane::{Arc, Point};
 
 /// Every arc on which the tip has only one way to go: the edge of its reach lies on them, and all of them are reachable.
@@ -93,7 +94,7 @@ pub(super) fn outline(arm: &DiggingArm, arcs: &[Arc]) -> Vec<Arc> {
         for other in arcs.iter().filter(|other| same_circle(arc, other)) {
             cuts.extend([other.from, other.from + other.sweep].into_iter().filter_map(|angle| arc.along(angle)));
         }
-        cuts.sort_by(f64::total_cmp);
+        order::sort_numbers(&mut cuts);
         for pair in cuts.windows(2).filter(|pair| pair[1] - pair[0] > SHORTEST) {
             let middle = arc.from + f64::midpoint(pair[0], pair[1]);
             let beside =

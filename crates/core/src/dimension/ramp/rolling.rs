@@ -5,6 +5,7 @@ use super::profile::{Profile, Ramp};
 use super::track::{Path, Track};
 use crate::dimension::Wheels;
 use crate::dimension::input::{Fault, InputError, positive};
+use crate::order;
 use crate::plane::Point;
 
 /// Both wheels on their tracks, seen in the direction of travel: the *leading* wheel goes up first.
@@ -175,7 +176,7 @@ impl Rolling {
         }
         let (from, to) = self.whole_drive(extent);
         places.extend([from, to]);
-        places.sort_by(f64::total_cmp);
+        order::sort_numbers(&mut places);
         let mut stages = Vec::new();
         for pair in places.windows(2).filter(|pair| pair[1] - pair[0] > NO_STAGE) {
             let middle = f64::midpoint(pair[0], pair[1]);

@@ -1,6 +1,7 @@
 //! The path of a wheel's centre over a profile.
 
 use super::profile::Profile;
+use crate::order;
 use crate::plane::{Circle, Point};
 
 /// One piece of a centre's path.
@@ -79,7 +80,7 @@ impl Track {
             }
         }
         places.retain(|x| x.is_finite());
-        places.sort_by(f64::total_cmp);
+        order::sort_numbers(&mut places);
         let mut spans: Vec<Span> = Vec::new();
         let ends = places.iter().copied().chain([f64::INFINITY]);
         let starts = [f64::NEG_INFINITY].into_iter().chain(places.iter().copied());

@@ -6,6 +6,7 @@ use crate::finding::{Caution, Finding, Grade, Subject, Value, Verdict};
 use crate::fit::Footprint;
 use crate::fit::context::Context;
 use crate::fit::whole::{Drive, RAMP_MARGIN, Rolling};
+use crate::order;
 use crate::quantity::Length;
 
 /// The underside has to clear the trailer's ramp by [`RAMP_MARGIN`], forwards or backwards: whichever is better counts.
@@ -16,7 +17,7 @@ pub(super) fn rule(context: &Context, _: &Footprint, out: &mut Vec<Finding>) {
     let room = |drive: &Drive| drive.clearance().map_or(f64::INFINITY, Length::m);
     let drives = [Facing::Forward, Facing::Backward].map(|facing| rolling.drive(facing));
     let mut drives: Vec<Drive> = drives.into_iter().flatten().collect();
-    drives.sort_by(|a, b| room(b).total_cmp(&room(a)));
+    order::sort(&mut drives, |a, b| room(b).total_cmp(&room(a)));
     let Some(best) = drives.first() else { return };
     let Some((nearest, item)) = best.touch() else { return };
     let clearance = Length::from_m(nearest.vertical);

@@ -358,7 +358,7 @@ impl Search<'_> {
             let Some(arc) = self.narrowed(&pair, arc) else { continue };
             list.push((excess(&pair, sin, cos, pose.shift), pair, arc));
         }
-        list.sort_by(|a, b| a.0.total_cmp(&b.0).then(a.1.col.cmp(&b.1.col)));
+        order::sort(&mut list, |a, b| a.0.total_cmp(&b.0).then(a.1.col.cmp(&b.1.col)));
         list
     }
 
@@ -405,7 +405,7 @@ fn turn_size(seed: &Seed) -> f64 {
 fn ceiling(plates: &Plates) -> f64 {
     let width = plates.cols.len();
     let nth = |mut best: Vec<f64>| {
-        best.sort_by(f64::total_cmp);
+        order::sort_numbers(&mut best);
         best.len().checked_sub(plates.required).map_or(f64::NEG_INFINITY, |place| best[place])
     };
     let mut rows = vec![f64::NEG_INFINITY; plates.rows.len()];

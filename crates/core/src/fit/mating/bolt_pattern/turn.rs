@@ -8,6 +8,7 @@ use core::f64::consts::{FRAC_PI_2, PI, TAU};
 
 use super::pair::{Arc, P, Pair, cross, dot, turned};
 use super::shift::{CLOSED, Shifted, StillRoom, Support, Until, best_shift};
+use crate::order;
 
 /// An improvement smaller than this, in metres, is not looked for.
 ///
@@ -257,7 +258,7 @@ fn open_parts(wave: &Wave, lo: f64, hi: f64, mark: f64, part: &mut dyn FnMut(f64
             kink += PI;
         }
     }
-    cuts[1..count].sort_by(f64::total_cmp);
+    order::sort_numbers(&mut cuts[1..count]);
     cuts[count] = hi;
     for piece in cuts[..=count].windows(2) {
         below(wave, piece[0], piece[1], mark, part);
