@@ -2,12 +2,12 @@
 
 use std::io;
 
+use fitup_core::quantity::shortest;
 use serde::Serialize;
 use serde_json::Serializer;
 use serde_json::ser::Formatter;
 
-/// A value as JSON text without spaces; numbers as Rust shows them, the same natively and in the
-/// browser.
+/// A value as JSON text without spaces, for numbers of a file: below 10¹⁸ and to 19 places.
 ///
 /// # Examples
 /// ```
@@ -20,13 +20,13 @@ pub fn json(value: &impl Serialize) -> String {
     String::from_utf8(bytes).expect("JSON of text is text")
 }
 
-/// Writes numbers by the means that are there anyway: those of the JSON library are as large in
-/// the browser as everything else it does here.
+/// Writes numbers as the house does: the JSON library's own means are as large in the browser as
+/// everything else it does here.
 struct Numbers;
 
 impl Formatter for Numbers {
     fn write_f64<W: ?Sized + io::Write>(&mut self, writer: &mut W, value: f64) -> io::Result<()> {
-        write!(writer, "{value}")
+        writer.write_all(shortest(value).as_bytes())
     }
 }
 
@@ -36,9 +36,9 @@ mod tests {
 
     #[test]
     fn numbers_come_back_as_they_were() {
-        for number in [0.0, -0.0, 0.1 + 0.2, 1e-7, 1.5e300, f64::MIN_POSITIVE, 123_456_789.125, -25.1] {
+        for number in [0.0f64, -0.0, 0.1 + 0.2, 1e-7, 1e9, 123_456_789.125, -25.1] {
             let read: f64 = serde_json::from_str(&json(&number)).unwrap();
-            assert!((read - number).abs() <= number.abs() * 1e-15, "{number}");
+            assert!(read.to_bits() == number.to_bits(), "{number}");
         }
         assert_eq!(json(&f64::NAN), "null");
     }

@@ -3,6 +3,7 @@
 use std::fmt::Write;
 
 use fitup_core::plane::Point;
+use fitup_core::quantity::fixed;
 
 use crate::look::Look;
 use crate::scene::{Anchor, Node, Path, PathStep, Scene, Target, Text};
@@ -54,7 +55,7 @@ pub fn number(value: f64) -> String {
     if !value.is_finite() {
         return "0".to_owned();
     }
-    let mut text = format!("{value:.2}");
+    let mut text = fixed(value, 2);
     while text.ends_with('0') {
         text.pop();
     }

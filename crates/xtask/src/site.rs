@@ -24,6 +24,12 @@ fn finish(staging: &Path, release: bool) -> std::io::Result<()> {
     list(staging, staging, &mut files)?;
     files.retain(|name| name != "sw.js");
     files.sort();
+    if release {
+        for name in files.iter().filter(|name| name.ends_with(".js")) {
+            let script = staging.join(name);
+            fs::write(&script, tight(&fs::read_to_string(&script)?))?;
+        }
+    }
     let version = version(staging, &files)?;
     let names: Vec<String> = files.iter().map(|name| format!("{name:?}")).collect();
     let worker = fs::read_to_string(crate::root().join("www/sw.template.js"))?
@@ -49,6 +55,13 @@ fn lay_out_words(folder: &Path) -> std::io::Result<()> {
         fs::write(folder.join(format!("{}.txt", lang.tag())), texts(lang))?;
     }
     Ok(())
+}
+
+/// A script without indentation and without the lines that are comments. It has to have no text
+/// that goes over several lines; neither the house's scripts nor wasm-bindgen's have.
+fn tight(script: &str) -> String {
+    let is_kept = |line: &&str| !line.is_empty() && !["//", "/*", "*"].iter().any(|mark| line.starts_with(mark));
+    script.lines().map(str::trim).filter(is_kept).flat_map(|line| [line, "\n"]).collect()
 }
 
 fn list(base: &Path, folder: &Path, files: &mut Vec<String>) -> std::io::Result<()> {
@@ -145,6 +158,12 @@ mod tests {
         let script = fs::read_to_string(crate::root().join("www/fit-up.js")).expect("it is there");
         let tags = Lang::ALL.map(|lang| format!("{:?}", lang.tag())).join(", ");
         assert!(script.contains(&format!("[{tags}]")), "www/fit-up.js has to name the languages [{tags}]");
+    }
+
+    #[test]
+    fn scripts_lose_comments_and_indentation_alone() {
+        let script = "/**\n * What it does.\n */\nexport function f() {\n    // why\n    return \"//x\"; // so\n}\n";
+        assert_eq!(tight(script), "export function f() {\nreturn \"//x\"; // so\n}\n");
     }
 
     #[test]

@@ -1,5 +1,7 @@
 //! Single numbers: above zero, not below zero, a share.
 
+use fitup_core::quantity::shortest;
+
 use crate::at::At;
 use crate::problem::{Code, Problem};
 use crate::report::Report;
@@ -49,7 +51,7 @@ pub fn above_zero(number: impl Figures, at: At<'_>, report: &mut Report) {
     let Some(figure) = number.figure() else { return };
     if figure.value <= 0.0 {
         let code = if figure.is_mass { Code::MassNotPositive } else { Code::NotPositive };
-        report.add(Problem::new(code, at).with("found", figure.value));
+        report.add(Problem::new(code, at).with("found", shortest(figure.value)));
     }
     half_range(figure, at, report);
 }
@@ -58,7 +60,7 @@ pub fn above_zero(number: impl Figures, at: At<'_>, report: &mut Report) {
 pub fn not_below_zero(number: impl Figures, at: At<'_>, report: &mut Report) {
     let Some(figure) = number.figure() else { return };
     if figure.value < 0.0 {
-        report.add(Problem::new(Code::Negative, at).with("found", figure.value));
+        report.add(Problem::new(Code::Negative, at).with("found", shortest(figure.value)));
     }
     half_range(figure, at, report);
 }
@@ -75,7 +77,7 @@ pub fn share(share: Option<Share>, at: At<'_>, report: &mut Report) {
     if let Some(Share(value)) = share
         && !(0.0..=1.0).contains(&value)
     {
-        report.add(Problem::new(Code::ShareOutOfRange, at).with("found", value));
+        report.add(Problem::new(Code::ShareOutOfRange, at).with("found", shortest(value)));
     }
 }
 
@@ -86,7 +88,7 @@ pub fn price(price: Option<Money>, at: At<'_>, report: &mut Report) {
         let hundredths = value * 100.0;
         // 0.001 of a hundredth is far more than rounding leaves and far less than a third decimal.
         if (hundredths - hundredths.round()).abs() > 1e-3 {
-            report.add(Problem::new(Code::PriceTooFine, at).with("found", value));
+            report.add(Problem::new(Code::PriceTooFine, at).with("found", shortest(value)));
         }
     }
 }
@@ -95,6 +97,6 @@ fn half_range(figure: Figure, at: At<'_>, report: &mut Report) {
     if let Some(half) = figure.plus_minus
         && half < 0.0
     {
-        report.add(Problem::new(Code::Negative, at.field("plus_minus")).with("found", half));
+        report.add(Problem::new(Code::Negative, at.field("plus_minus")).with("found", shortest(half)));
     }
 }

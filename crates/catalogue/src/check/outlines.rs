@@ -3,6 +3,7 @@
 
 use fitup_core::build::{ArmAngles, ArmPose, arm_pose};
 use fitup_core::item::{Body, Carrier, Catalogue, Machine, Shape, View, flatten};
+use fitup_core::quantity::shortest;
 
 use super::centre::is_inside;
 use super::crossing::{Budget, Crossing, crossing};
@@ -114,9 +115,9 @@ impl Look<'_> {
     }
 
     /// A length in the file's unit, to three decimals.
-    fn shown(&self, metres: f64) -> f64 {
+    fn shown(&self, metres: f64) -> String {
         let rounded = (self.units.shown_length(metres) * 1e3).round() / 1e3;
-        if rounded == 0.0 { 0.0 } else { rounded }
+        shortest(if rounded == 0.0 { 0.0 } else { rounded })
     }
 }
 

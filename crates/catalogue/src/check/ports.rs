@@ -1,7 +1,7 @@
 //! Ports: each can be placed and can mate with something.
 
 use super::figures::{above_zero, any_value, not_below_zero};
-use super::ranges::upright;
+use super::ranges::upright_whole;
 use super::rows::not_blank;
 use crate::at::At;
 use crate::problem::{Code, Problem};
@@ -39,7 +39,7 @@ fn port(port: &Port, at: At<'_>, report: &mut Report) {
         if serials == Serials::default() {
             report.add(Problem::new(Code::EmptyRecord, at.field("serials")));
         }
-        upright(serials.first, serials.last, at.field("serials"), report);
+        upright_whole(serials.first, serials.last, at.field("serials"), report);
     }
     not_below_zero(port.tolerance, at.field("tolerance"), report);
     match port.pose {

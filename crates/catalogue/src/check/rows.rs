@@ -1,7 +1,9 @@
 //! The figures of each table's own fields.
 
+use fitup_core::quantity::shortest;
+
 use super::figures::{above_zero, any_value, not_below_zero, price, share};
-use super::ranges::{inside, upright};
+use super::ranges::{inside, upright, upright_whole};
 use crate::at::At;
 use crate::problem::{Code, Problem};
 use crate::report::Report;
@@ -46,10 +48,10 @@ pub fn body(at: At<'_>, body: Body<'_>, report: &mut Report) {
     not_empty(body.years.as_ref(), &Years::default(), at.field("years"), report);
     not_empty(body.serials.as_ref(), &Serials::default(), at.field("serials"), report);
     if let Some(years) = body.years {
-        upright(years.first, years.last, at.field("years"), report);
+        upright_whole(years.first, years.last, at.field("years"), report);
     }
     if let Some(serials) = body.serials {
-        upright(serials.first, serials.last, at.field("serials"), report);
+        upright_whole(serials.first, serials.last, at.field("serials"), report);
     }
     price(body.price, at.field("price"), report);
     above_zero(body.mass, at.field("mass"), report);
@@ -167,8 +169,8 @@ fn adapter(row: &Adapter, at: At<'_>, report: &mut Report) {
     let place = at.field("sleeve");
     fields!(above_zero(sleeve, place, report): outer, inner);
     if sleeve.inner >= sleeve.outer {
-        let problem = Problem::new(Code::SleeveInsideOut, place).with("inner", sleeve.inner.0);
-        report.add(problem.with("outer", sleeve.outer.0));
+        let problem = Problem::new(Code::SleeveInsideOut, place).with("inner", shortest(sleeve.inner.0));
+        report.add(problem.with("outer", shortest(sleeve.outer.0)));
     }
     if sleeve.count == 0 {
         report.add(Problem::new(Code::NotPositive, place.field("count")).with("found", 0));

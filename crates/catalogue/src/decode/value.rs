@@ -1,6 +1,6 @@
 //! Numbers, flags, texts and lists.
 
-use fitup_core::quantity::decimal;
+use fitup_core::quantity::{decimal, shortest};
 
 use super::{Decode, wrong_type};
 use crate::at::At;
@@ -74,7 +74,7 @@ fn whole(node: Node<'_>, greatest: u64, at: At<'_>, report: &mut Report) -> u64 
 
 fn out_of_range(node: Node<'_>, number: &str, (least, greatest): (f64, f64), at: At<'_>, report: &mut Report) {
     report.fault(Code::NumberOutOfRange, at, node.at, || {
-        vec![("found", shortened(number)), ("least", least.to_string()), ("greatest", greatest.to_string())]
+        vec![("found", shortened(number)), ("least", shortest(least)), ("greatest", shortest(greatest))]
     });
 }
 

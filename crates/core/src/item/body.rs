@@ -93,8 +93,17 @@ impl Body {
         if !port.parts.is_empty() {
             return port.parts.clone();
         }
-        let heading = port.name.to_lowercase();
-        let rows = self.parts_list.rows.iter().filter(|row| row.assembly.to_lowercase() == heading);
+        let rows = self.parts_list.rows.iter().filter(|row| is_headed(&row.assembly, &port.name));
         rows.map(|row| row.part.clone()).collect()
     }
+}
+
+/// Whether two headings are alike, upper and lower case alike: of the letters of western Europe
+/// (Latin-1), which need no table.
+fn is_headed(heading: &str, port: &str) -> bool {
+    let small = |letter| match letter {
+        'À'..='Ö' | 'Ø'..='Þ' => char::from_u32(u32::from(letter) + 32).unwrap_or(letter),
+        _ => letter.to_ascii_lowercase(),
+    };
+    heading.chars().map(small).eq(port.chars().map(small))
 }

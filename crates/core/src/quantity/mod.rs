@@ -16,6 +16,7 @@ mod power;
 mod pressure;
 mod stated;
 mod work;
+mod written;
 
 pub use angle::{Angle, AngleUnit};
 pub use decimal::decimal;
@@ -28,3 +29,4 @@ pub use power::{Power, PowerUnit};
 pub use pressure::{Pressure, PressureUnit};
 pub use stated::{Source, Stated, Tool};
 pub use work::{Work, WorkUnit};
+pub use written::{fixed, places, shortest};

@@ -1,5 +1,7 @@
 //! Numbers as a language writes them.
 
+use fitup_core::quantity::{fixed, places};
+
 use crate::Lang;
 
 /// Joins a number and its unit, so that no line breaks between them.
@@ -91,16 +93,12 @@ fn rounded(value: f64, decimals: usize) -> Option<(String, String)> {
     if !value.is_finite() || value.abs() >= 1e15 {
         return None;
     }
-    // d.ddddddddddde±x with 12 significant digits.
-    let text = format!("{:.11e}", value.abs());
-    let (mantissa, exponent) = text.split_once('e')?;
-    let exponent: i64 = exponent.parse().ok()?;
-    let digits: Vec<u8> = mantissa.bytes().filter(u8::is_ascii_digit).map(|digit| digit - b'0').collect();
-    // Digit number `index` of the result counts from the highest place that is kept or needed.
-    let digit = |place: i64| usize::try_from(exponent - place).ok().and_then(|i| digits.get(i)).copied().unwrap_or(0);
-    let last = -i64::try_from(decimals).ok()?;
-    let mut kept: Vec<u8> = (last..=exponent.max(0)).rev().map(digit).collect();
-    if digit(last - 1) >= 5 {
+    let text = fixed(value.abs(), places(value, 12));
+    let (whole, fraction) = text.split_once('.').unwrap_or((&text, ""));
+    let mut digits = fraction.bytes().map(|digit| digit - b'0').chain(std::iter::repeat(0));
+    let mut kept: Vec<u8> = whole.bytes().map(|digit| digit - b'0').collect();
+    kept.extend(digits.by_ref().take(decimals));
+    if digits.next() >= Some(5) {
         let mut at = kept.len();
         loop {
             if at == 0 {

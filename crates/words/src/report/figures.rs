@@ -3,7 +3,7 @@
 use fitup_core::finding::{Figure, Value};
 use fitup_core::fit::{EndAngle, Footprint};
 use fitup_core::item::Catalogue;
-use fitup_core::quantity::{Angle, Length, Mass};
+use fitup_core::quantity::{Angle, Length, Mass, decimal, fixed, places};
 use serde::ser::SerializeMap;
 use serde::{Serialize, Serializer};
 
@@ -97,7 +97,7 @@ pub(super) fn tidy(value: f64) -> Option<f64> {
     if !value.is_finite() {
         return None;
     }
-    let rounded = fitup_core::quantity::decimal(&format!("{value:.11e}"))?;
+    let rounded = decimal(&fixed(value, places(value, 12)))?;
     // Minus zero would be written with its sign.
     Some(if rounded == 0.0 { 0.0 } else { rounded })
 }

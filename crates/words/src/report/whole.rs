@@ -7,7 +7,7 @@ use fitup_core::fit::{
 };
 use fitup_core::item::Catalogue;
 use fitup_core::order;
-use fitup_core::quantity::{Angle, Flow, Length, Mass, Pressure};
+use fitup_core::quantity::{Angle, Flow, Length, Mass, Pressure, shortest};
 use serde::Serialize;
 
 use super::figures::{FigureValue, Figures, tidy};
@@ -349,7 +349,7 @@ fn hydraulics(oil: &Hydraulics) -> Figures {
         to.number("cycle_time_to_least_flow", oil.time_to_least);
         to.number("cycle_time_to_greatest_flow", oil.time_to_greatest);
         for (bore, speed) in &oil.line_speeds {
-            let name = format!("line_speed_{}_mm_m_s", bore.mm().to_string().replace('.', "_"));
+            let name = format!("line_speed_{}_mm_m_s", shortest(bore.mm()).replace('.', "_"));
             to.number(&name, Some(*speed));
         }
     })
