@@ -58,6 +58,24 @@ pub fn sort_numbers(list: &mut [f64]) {
     }
 }
 
+/// A number held between two others, if they are in order; one that is none stays so. Unlike
+/// [`f64::clamp`] it holds whatever it is given.
+///
+/// # Examples
+/// ```
+/// use fitup_core::order::within;
+/// assert_eq!([-2.0, 0.5, 7.0].map(|value| within(value, 0.0, 1.0)), [0.0, 0.5, 1.0]);
+/// ```
+pub fn within(value: f64, least: f64, greatest: f64) -> f64 {
+    if value < least {
+        least
+    } else if value > greatest {
+        greatest
+    } else {
+        value
+    }
+}
+
 /// Gaps that need few comparisons.
 ///
 /// # Source

@@ -2,6 +2,7 @@
 
 use fitup_core::finding::Verdict;
 use fitup_core::fit::{Overlay, OverlayHole};
+use fitup_core::order;
 use fitup_core::plane::Point;
 
 use crate::fact::Fact;
@@ -150,7 +151,7 @@ fn bolt_place(a: &OverlayHole, b: &OverlayHole) -> Point {
 fn nearest((a, b): (Point, Point), p: Point) -> Point {
     let along = b - a;
     let length = along.dot(along);
-    if length <= 0.0 { a } else { a.lerp(b, ((p - a).dot(along) / length).clamp(0.0, 1.0)) }
+    if length <= 0.0 { a } else { a.lerp(b, order::within((p - a).dot(along) / length, 0.0, 1.0)) }
 }
 
 fn alone(holes: &[OverlayHole], paired: impl Iterator<Item = usize>) -> impl Iterator<Item = &OverlayHole> {

@@ -1,6 +1,7 @@
 //! The sheet a picture is drawn on: its room, its lettering, and where a model's point lies on it.
 
 use fitup_core::finding::Verdict;
+use fitup_core::order;
 use fitup_core::plane::Point;
 use fitup_core::quantity::{Angle, Length, Mass};
 
@@ -71,7 +72,7 @@ impl<'a> Sheet<'a> {
 }
 
 fn sound(length: f64) -> f64 {
-    if length.is_nan() { 180.0 } else { length.clamp(WIDTHS.0, WIDTHS.1) }
+    if length.is_nan() { 180.0 } else { order::within(length, WIDTHS.0, WIDTHS.1) }
 }
 
 /// A rectangle of a view, metres, that grows.

@@ -2,7 +2,7 @@
 
 use fitup_core::build::{Build, Carrying, Change, Measurement, Presence, Seating};
 use fitup_core::item::{Catalogue, ItemRef};
-use fitup_core::quantity::{Length, Mass, Tool};
+use fitup_core::quantity::{Length, Mass, Tool, shortest};
 
 use super::{BuildFile, ChangeFile, MeasuredFile, ToolFile};
 
@@ -207,7 +207,7 @@ impl Find<'_> {
 
     fn length(&mut self, place: UnresolvedIn, mm: f64) -> Option<Length> {
         let possible = mm.is_finite() && mm.abs() <= LONGEST_MM;
-        self.note_unless(possible, place, &format!("{mm} mm"));
+        self.note_unless(possible, place, &format!("{} mm", shortest(mm)));
         possible.then(|| Length::from_mm(mm))
     }
 }

@@ -3,6 +3,7 @@
 use fitup_core::item as core;
 use fitup_core::item::PartsListRow;
 use fitup_core::ordered::Map;
+use fitup_core::quantity::shortest;
 
 use super::path::PathFault;
 use super::units::{self, Units};
@@ -86,7 +87,7 @@ fn shape(shape: &Shape, at: At<'_>, units: Units, report: &mut Report) -> core::
 fn unreadable(fault: PathFault, data: &str, at: At<'_>) -> Problem {
     match fault {
         PathFault::Unreadable => Problem::new(Code::PathUnreadable, at).with("found", shortened(data)),
-        PathFault::OutOfRange => Problem::new(Code::PathOutOfRange, at).with("greatest", path::GREATEST),
+        PathFault::OutOfRange => Problem::new(Code::PathOutOfRange, at).with("greatest", shortest(path::GREATEST)),
         PathFault::Curved => Problem::new(Code::PathCurved, at),
     }
 }

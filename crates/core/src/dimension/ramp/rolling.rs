@@ -144,7 +144,7 @@ impl Rolling {
         let last = self.stages.last()?;
         let stage = self.stages.iter().find(|stage| trailing <= stage.to).unwrap_or(last);
         // Before the first and after the last stage the machine is level and only moves along.
-        let inside = trailing.clamp(first.from, last.to);
+        let inside = order::within(trailing, first.from, last.to);
         let mut stand = self.stand(stage, inside)?;
         let beyond = Point::new(trailing - inside, 0.0);
         stand.trailing = stand.trailing + beyond;

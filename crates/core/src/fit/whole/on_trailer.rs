@@ -13,6 +13,7 @@ use crate::fit::footprint::footprint;
 use crate::fit::loads::Loads;
 use crate::fit::rated_load::RatedLoad;
 use crate::item::{ItemRef, Machine, Trailer, TrailerId};
+use crate::order;
 use crate::quantity::{Length, Mass};
 
 /// A limit of width on the road.
@@ -203,7 +204,7 @@ fn standing(
         let places = places_on_deck.and_then(|wheels| wheels.and(nose_in_range));
         let rear_axle = match (places, places_on_deck) {
             (Some(both), _) => f64::midpoint(both.low, both.high),
-            (None, Some(wheels)) => nose_in_range.low.clamp(wheels.low, wheels.high),
+            (None, Some(wheels)) => order::within(nose_in_range.low, wheels.low, wheels.high),
             (None, None) => f64::midpoint(wheels.low, wheels.high),
         };
         let body = footprint.extent_x.map(|(low, high)| Stretch { low: low.m(), high: high.m() });

@@ -1,5 +1,6 @@
 //! A slider with its value beside its name.
 
+use fitup_core::quantity::shortest;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
@@ -35,8 +36,8 @@ pub fn Slider(props: &SliderProps) -> Html {
             <span>{ props.name.clone() }</span>
             <output>{ props.shown.clone() }</output>
             <input
-                type="range" min={props.range.0.to_string()} max={props.range.1.to_string()}
-                step={props.step.to_string()} value={props.value.to_string()} aria-valuetext={props.shown.clone()}
+                type="range" min={shortest(props.range.0)} max={shortest(props.range.1)}
+                step={shortest(props.step)} value={shortest(props.value)} aria-valuetext={props.shown.clone()}
                 oninput={move |event: InputEvent| live(event.target_dyn_into().as_ref().and_then(number))}
                 onchange={move |event: Event| done(event.target_dyn_into().as_ref().and_then(number))}
             />

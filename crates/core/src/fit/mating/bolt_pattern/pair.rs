@@ -1,5 +1,7 @@
 //! Two holes taken together, and what their distance says before any motion is tried.
 
+use crate::order;
+
 /// A vector or point of the plane.
 pub(super) type P = [f64; 2];
 
@@ -143,7 +145,7 @@ pub(super) fn beyond(x: P, s: P, r: P) -> (f64, P) {
 }
 
 fn from_segment(x: P, half: P) -> (f64, P) {
-    let along = (dot(x, half) / dot(half, half)).clamp(-1.0, 1.0);
+    let along = order::within(dot(x, half) / dot(half, half), -1.0, 1.0);
     from_point([x[0] - along * half[0], x[1] - along * half[1]])
 }
 

@@ -70,7 +70,7 @@ pub(super) fn best_turn(
     rooms.stack.clear();
     rooms.stack.push(Stretch { lo, hi, left: None, right: None });
     let near = arc.mid + libm::remainder(near.turn - arc.mid, TAU);
-    let mut first = Some(near.clamp(lo, hi));
+    let mut first = Some(order::within(near, lo, hi));
     while let Some(stretch) = rooms.stack.pop() {
         if *work > limit || floor >= mark {
             return best;
@@ -291,7 +291,7 @@ fn below(wave: &Wave, lo: f64, hi: f64, mark: f64, part: &mut dyn FnMut(f64, f64
         return;
     }
     let crest = libm::atan2(sine, cosine);
-    let shut = libm::acos((needed / amplitude).clamp(-1.0, 1.0));
+    let shut = libm::acos(order::within(needed / amplitude, -1.0, 1.0));
     let mut from = lo;
     let mut centre = crest + TAU * libm::ceil((lo - shut - crest) / TAU);
     while from < hi {
