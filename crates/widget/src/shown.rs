@@ -14,7 +14,7 @@ use crate::ctx::Ctx;
 use crate::hooks::{use_events, use_later};
 use crate::same::Same;
 use crate::state::{Action, Mode, Session};
-use crate::views::Sheet;
+use crate::views::sheet;
 
 #[derive(Properties, Clone, PartialEq)]
 pub struct ShownProps {
@@ -50,8 +50,8 @@ pub fn Shown(props: &ShownProps) -> Html {
         boundary::prepare(LastWords { title, body, reload });
     });
     html! {
-        <ContextProvider<Ctx> context={ctx}>
-            <Sheet session={session.clone()} {build} {answer} {reach} retry={props.retry.clone()} />
+        <ContextProvider<Ctx> context={ctx.clone()}>
+            { sheet(&ctx, session, &build, &answer, reach.as_ref(), &props.retry) }
         </ContextProvider<Ctx>>
     }
 }

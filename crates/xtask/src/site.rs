@@ -25,7 +25,7 @@ fn finish(staging: &Path, release: bool) -> std::io::Result<()> {
     files.retain(|name| name != "sw.js");
     files.sort();
     if release {
-        for name in files.iter().filter(|name| name.ends_with(".js")) {
+        for name in files.iter().filter(|name| name.split('.').next_back() == Some("js")) {
             let script = staging.join(name);
             fs::write(&script, tight(&fs::read_to_string(&script)?))?;
         }

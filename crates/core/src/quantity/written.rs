@@ -31,14 +31,20 @@ pub fn fixed(value: f64, places: u32) -> String {
     let one = 10u128.pow(places);
     let digits = times(value.abs().min(GREATEST), one);
     let sign = if value.is_sign_negative() { "-" } else { "" };
-    let mut text = format!("{sign}{}", (digits / one) as u64);
+    let (whole, fraction) = (of_64_bits(digits / one), of_64_bits(digits % one));
+    let mut text = format!("{sign}{whole}");
     if places > 0 {
-        let fraction = ((digits % one) as u64).to_string();
+        let fraction = fraction.to_string();
         text.push('.');
         text.extend(std::iter::repeat_n('0', places as usize - fraction.len()));
         text.push_str(&fraction);
     }
     text
+}
+
+/// A number below 10¹⁹: the standard library writes those of 128 bits by a routine of its own.
+fn of_64_bits(number: u128) -> u64 {
+    u64::try_from(number).unwrap_or(u64::MAX)
 }
 
 /// `value · factor`, rounded to the nearest whole number, a half to the even one.

@@ -4,7 +4,7 @@ use fitup_core::build::Build;
 use fitup_core::item::ItemRef;
 use yew::prelude::*;
 
-use super::icon::{Glyph, icon};
+use super::icon::{Glyph, icon_button};
 use crate::ctx::Ctx;
 use crate::state::Edit;
 
@@ -28,12 +28,11 @@ pub fn also(ctx: &Ctx, build: &Build) -> Html {
             for (at, (words, out)) in all.into_iter().enumerate() {
                 <li key={at}>
                     <span>{ words.clone() }</span>
-                    <button
-                        type="button" class="button bare" aria-label={format!("{}: {words}", ctx.text("ui-take-out"))}
-                        title={ctx.text("ui-take-out")} onclick={out}
-                    >
-                        { icon(Glyph::Close) }
-                    </button>
+                    {
+                        icon_button(
+                            Glyph::Close, ctx.text("ui-take-out"), format!("{}: {words}", ctx.text("ui-take-out")), true, out,
+                        )
+                    }
                 </li>
             }
         </ul>

@@ -6,26 +6,13 @@ use fitup_core::fit::Answer;
 use yew::prelude::*;
 
 use super::remedies::Remedies;
-use super::row::RowItem;
-use crate::ctx::use_ctx;
+use super::row::row_body;
+use crate::ctx::Ctx;
 use crate::same::Same;
 use crate::state::rows;
 
-#[derive(Properties, PartialEq)]
-pub struct DetailsProps {
-    /// The answer.
-    pub answer: Same<Answer>,
-    /// The build.
-    pub build: Same<Build>,
-    /// What is opened.
-    pub opened: Option<Subject>,
-}
-
 /// Joints first, then what lies beyond them; remedies on top where something is open.
-#[component]
-pub fn Details(props: &DetailsProps) -> Html {
-    let ctx = use_ctx();
-    let DetailsProps { answer, build, opened } = props;
+pub fn details(ctx: &Ctx, answer: &Same<Answer>, build: &Same<Build>, opened: Option<Subject>) -> Html {
     if answer.findings.is_empty() {
         return html! { <p class="details-none soft">{ ctx.text("ui-details-none") }</p> };
     }
@@ -35,11 +22,10 @@ pub fn Details(props: &DetailsProps) -> Html {
             if !rows.is_empty() {
                 <h2>{ ctx.text(key) }</h2>
                 <ul class="rows">
-                    for row in rows {
-                        <RowItem
-                            key={format!("{:?}", row.subject)} open={*opened == Some(row.subject)}
-                            row={row.clone()} answer={answer.clone()} build={build.clone()}
-                        />
+                    for row in rows.iter() {
+                        <li key={format!("{:?}", row.subject)} class="joint">
+                            { row_body(ctx, row, answer, build, opened == Some(row.subject)) }
+                        </li>
                     }
                 </ul>
             }

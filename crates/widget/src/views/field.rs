@@ -6,67 +6,52 @@ use fitup_core::search::Reachable;
 use yew::prelude::*;
 
 use super::drawing::Drawing;
-use super::figures::Figures;
-use super::tabs::Tabs;
+use super::figures::figures;
+use super::tabs::tabs;
+use super::whole::switch::switch;
 use super::whole::{Digging, Loading, Site, Weight};
-use crate::ctx::use_ctx;
+use crate::ctx::Ctx;
 use crate::same::Same;
-use crate::state::{Action, DrawingView, View};
-
-#[derive(Properties, PartialEq)]
-pub struct FieldProps {
-    /// The answer.
-    pub answer: Same<Answer>,
-    /// The build.
-    pub build: Same<Build>,
-    /// The view.
-    pub view: View,
-    /// How the machine is looked at.
-    pub drawing: DrawingView,
-    /// What can be reached, for a ghost to begin with.
-    pub reach: Option<Same<Reachable>>,
-    /// Whether the drawing is folded in where there is little room.
-    pub folded: bool,
-}
+use crate::state::{Action, DrawingView, Session, View};
 
 /// The drawing field.
-#[component]
-pub fn Field(props: &FieldProps) -> Html {
-    let ctx = use_ctx();
-    let FieldProps { answer, build, view, drawing, reach, folded } = props;
+pub fn field(
+    ctx: &Ctx,
+    session: &Session,
+    answer: &Same<Answer>,
+    build: &Same<Build>,
+    reach: Option<&Same<Reachable>>,
+) -> Html {
+    let sides = DrawingView::ALL.iter().map(|side| ctx.text(&format!("ui-look-{}", side.name()))).collect();
+    let taken = DrawingView::ALL.iter().position(|side| *side == session.drawing).unwrap_or_default();
+    let look = ctx.act.reform(|at: usize| Action::Look(DrawingView::ALL[at]));
     html! {
         <>
-            <section class="field" id="drawing" aria-label={ctx.text("ui-drawing")} data-folded={folded.to_string()}>
+            <section
+                class="field" id="drawing" aria-label={ctx.text("ui-drawing")} data-folded={session.folded.to_string()}
+            >
                 <div class="views">
-                    <Tabs view={*view} />
-                    if matches!(view, View::Fit | View::Parts) {
-                        <div class="switch" role="group" aria-label={ctx.text("ui-look-from")}>
-                            for side in DrawingView::ALL.iter().copied() {
-                                <button
-                                    key={side.name()} type="button" aria-pressed={(side == *drawing).to_string()}
-                                    onclick={{ let act = ctx.act.clone(); move |_| act.emit(Action::Look(side)) }}
-                                >
-                                    { ctx.text(&format!("ui-look-{}", side.name())) }
-                                </button>
-                            }
-                        </div>
+                    { tabs(ctx, session.view) }
+                    if matches!(session.view, View::Fit | View::Parts) {
+                        { switch(ctx.text("ui-look-from"), sides, taken, &look) }
                     }
                 </div>
                 {
-                    match view {
+                    match session.view {
                         View::Loading => html! { <Loading answer={answer.clone()} build={build.clone()} /> },
                         View::Weight => html! { <Weight answer={answer.clone()} build={build.clone()} /> },
                         View::Digging => html! { <Digging answer={answer.clone()} build={build.clone()} /> },
                         View::Site => html! { <Site answer={answer.clone()} build={build.clone()} /> },
                         View::Fit | View::Parts => html! {
                             <Drawing
-                                answer={answer.clone()} build={build.clone()} drawing={*drawing} reach={reach.clone()}
+                                answer={answer.clone()} build={build.clone()} drawing={session.drawing}
+                                reach={reach.cloned()}
                             />
                         },
                     }
                 }
             </section>
-            <Figures answer={answer.clone()} />
+            { figures(ctx, answer) }
         </>
     }
 }

@@ -3,24 +3,15 @@
 use fitup_core::fit::{Answer, footprint_figures};
 use yew::prelude::*;
 
-use crate::ctx::use_ctx;
-use crate::same::Same;
+use crate::ctx::Ctx;
 use crate::say;
 
 /// The figures that the sheet shows; the rest stand in the weight view and on the fit sheet.
 const SHOWN: [&str; 7] = ["length", "width", "height", "ground-clearance", "departure", "mass", "front-load"];
 
-#[derive(Properties, PartialEq)]
-pub struct FiguresProps {
-    /// The answer.
-    pub answer: Same<Answer>,
-}
-
-/// The figures.
-#[component]
-pub fn Figures(props: &FiguresProps) -> Html {
-    let ctx = use_ctx();
-    let figures = footprint_figures(&props.answer.footprint, &props.answer.bare);
+/// The figures of an answer.
+pub fn figures(ctx: &Ctx, answer: &Answer) -> Html {
+    let figures = footprint_figures(&answer.footprint, &answer.bare);
     html! {
         <dl class="figures" aria-label={ctx.text("ui-footprint")}>
             for name in SHOWN {
@@ -30,9 +21,9 @@ pub fn Figures(props: &FiguresProps) -> Html {
                         match figures.iter().find(|figure| figure.name == name) {
                             Some(figure) => html! {
                                 <dd>
-                                    { figure.value.as_ref().map_or_else(|| "–".to_owned(), |v| say::value(&ctx, v)) }
+                                    { figure.value.as_ref().map_or_else(|| "–".to_owned(), |v| say::value(ctx, v)) }
                                     <span class="change">
-                                        { figure.change.as_ref().map(|change| say::change(&ctx, change)) }
+                                        { figure.change.as_ref().map(|change| say::change(ctx, change)) }
                                     </span>
                                 </dd>
                             },

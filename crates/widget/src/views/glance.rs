@@ -5,49 +5,36 @@ use yew::prelude::*;
 
 use super::icon::{Glyph, icon};
 use super::verdict::verdict_word;
-use crate::ctx::{use_ctx, verdict_class};
-use crate::same::Same;
+use crate::ctx::{Ctx, verdict_class};
 use crate::say;
 use crate::state::Action;
 
 /// The figures that matter most in passing.
 const SHOWN: [&str; 2] = ["length", "departure"];
 
-#[derive(Properties, PartialEq)]
-pub struct GlanceProps {
-    /// The answer.
-    pub answer: Same<Answer>,
-    /// Whether anything is chosen.
-    pub begun: bool,
-    /// Whether the drawing is folded in.
-    pub folded: bool,
-}
-
 /// The bar with verdict and figures.
-#[component]
-pub fn Glance(props: &GlanceProps) -> Html {
-    let ctx = use_ctx();
-    let verdict = props.begun.then_some(props.answer.verdict);
-    let figures = footprint_figures(&props.answer.footprint, &props.answer.bare);
+pub fn glance(ctx: &Ctx, answer: &Answer, begun: bool, folded: bool) -> Html {
+    let verdict = begun.then_some(answer.verdict);
+    let figures = footprint_figures(&answer.footprint, &answer.bare);
     let fold = {
-        let (act, folded) = (ctx.act.clone(), props.folded);
+        let act = ctx.act.clone();
         move |_: MouseEvent| act.emit(Action::Fold(!folded))
     };
     html! {
         <section class={classes!("glance", verdict_class(verdict))} aria-label={ctx.text("ui-answer")}>
-            { verdict_word(&ctx, verdict) }
+            { verdict_word(ctx, verdict) }
             <dl>
                 for figure in figures.iter().filter(|figure| SHOWN.contains(&figure.name)) {
                     <div key={figure.name}>
                         <dt>{ ctx.text(&format!("ui-short-{}", figure.name)) }</dt>
                         <dd>
-                            { figure.value.as_ref().map_or_else(|| "–".to_owned(), |value| say::value(&ctx, value)) }
+                            { figure.value.as_ref().map_or_else(|| "–".to_owned(), |value| say::value(ctx, value)) }
                         </dd>
                     </div>
                 }
             </dl>
             <button
-                type="button" class="button bare fold" aria-expanded={(!props.folded).to_string()}
+                type="button" class="button bare fold" aria-expanded={(!folded).to_string()}
                 aria-controls="drawing" aria-label={ctx.text("ui-drawing")} title={ctx.text("ui-drawing")}
                 onclick={fold}
             >

@@ -41,3 +41,12 @@ pub fn icon(glyph: Glyph) -> Html {
         <svg class="icon" viewBox="0 0 20 20" aria-hidden="true" focusable="false"><path d={path} /></svg>
     }
 }
+
+/// A button that shows an icon alone. Its name is seen when it is pointed at; `spoken` may say more.
+pub fn icon_button(glyph: Glyph, name: String, spoken: String, usable: bool, onclick: Callback<MouseEvent>) -> Html {
+    html! {
+        <button type="button" class="button bare" disabled={!usable} aria-label={spoken} title={name} {onclick}>
+            { icon(glyph) }
+        </button>
+    }
+}

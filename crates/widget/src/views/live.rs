@@ -3,26 +3,15 @@
 use fitup_core::fit::Answer;
 use yew::prelude::*;
 
-use crate::ctx::use_ctx;
-use crate::same::Same;
+use crate::ctx::Ctx;
 use crate::say;
 
-#[derive(Properties, PartialEq)]
-pub struct LiveProps {
-    /// The answer.
-    pub answer: Same<Answer>,
-    /// Whether anything is chosen.
-    pub begun: bool,
-}
-
 /// The live region: always there, spoken when its words change.
-#[component]
-pub fn Live(props: &LiveProps) -> Html {
-    let ctx = use_ctx();
-    let said = if props.begun {
-        let verdict = ctx.words.verdict(props.answer.verdict);
-        match props.answer.findings.first() {
-            Some(worst) => format!("{verdict}. {}", say::short(&ctx, worst)),
+pub fn live(ctx: &Ctx, answer: &Answer, begun: bool) -> Html {
+    let said = if begun {
+        let verdict = ctx.words.verdict(answer.verdict);
+        match answer.findings.first() {
+            Some(worst) => format!("{verdict}. {}", say::short(ctx, worst)),
             None => verdict,
         }
     } else {

@@ -33,4 +33,4 @@ mod title;
 mod verdict;
 mod whole;
 
-pub use sheet::Sheet;
+pub use sheet::sheet;

@@ -3,7 +3,7 @@
 use fitup_catalogue::link::LinkError;
 use yew::prelude::*;
 
-use super::icon::{Glyph, icon};
+use super::icon::{Glyph, icon_button};
 use crate::ctx::Ctx;
 use crate::state::{Action, Notice};
 
@@ -37,16 +37,11 @@ pub fn notice(ctx: &Ctx, notice: &Notice) -> Html {
             </>
         },
     };
-    let act = ctx.act.clone();
+    let close = ctx.act.reform(|_| Action::Tell(None));
     html! {
         <div class="notice" role="alert">
             <div>{ said }</div>
-            <button
-                type="button" class="button bare" aria-label={ctx.text("ui-close")} title={ctx.text("ui-close")}
-                onclick={move |_| act.emit(Action::Tell(None))}
-            >
-                { icon(Glyph::Close) }
-            </button>
+            { icon_button(Glyph::Close, ctx.text("ui-close"), ctx.text("ui-close"), true, close) }
         </div>
     }
 }

@@ -1,26 +1,14 @@
 //! Parts to buy: what the build needs, what is on hand, what it costs.
 
-use fitup_core::build::Build;
 use fitup_core::fit::{Answer, ComeBy, PartsLine};
 use yew::prelude::*;
 
 use super::on_hand::on_hand_box;
-use crate::ctx::use_ctx;
-use crate::same::Same;
-
-#[derive(Properties, PartialEq)]
-pub struct PartsProps {
-    /// The answer.
-    pub answer: Same<Answer>,
-    /// The build.
-    pub build: Same<Build>,
-}
+use crate::ctx::Ctx;
 
 /// The table of parts.
-#[component]
-pub fn Parts(props: &PartsProps) -> Html {
-    let ctx = use_ctx();
-    let parts = &props.answer.parts;
+pub fn parts(ctx: &Ctx, answer: &Answer) -> Html {
+    let parts = &answer.parts;
     if parts.lines.is_empty() {
         return html! { <p class="details-none soft">{ ctx.text("ui-details-none") }</p> };
     }
@@ -37,7 +25,7 @@ pub fn Parts(props: &PartsProps) -> Html {
                 <td class="figure">{ ctx.words.reader().count(line.quantity.into()) }</td>
                 <td class="figure">{ price }</td>
                 <td>
-                    { on_hand_box(&ctx, item, line.come_by == ComeBy::OnHand) }
+                    { on_hand_box(ctx, item, line.come_by == ComeBy::OnHand) }
                 </td>
             </>
         }

@@ -8,12 +8,12 @@ use super::icon::{Glyph, icon};
 use super::on_hand::on_hand_box;
 use super::options::Options;
 use super::silhouette::Silhouette;
-use crate::ctx::use_ctx;
+use crate::ctx::Ctx;
 use crate::same::Same;
-use crate::state::{Action, Edit, Pick, Sort};
+use crate::state::{Action, Edit, Pick, Session};
 
-#[derive(Properties, PartialEq)]
-pub struct StepItemProps {
+/// One step as it stands.
+pub struct StepRow {
     /// The step.
     pub step: Step,
     /// What is picked.
@@ -26,28 +26,24 @@ pub struct StepItemProps {
     pub roomy: bool,
     /// The step that is open to answer after this one.
     pub next: Option<Step>,
-    /// The build, while open.
-    pub build: Option<Same<Build>>,
-    /// What each option leads to, while open.
-    pub reach: Option<Same<Reachable>>,
-    /// The search.
-    pub search: AttrValue,
-    /// The order.
-    pub sort: Sort,
 }
 
 /// A row of the item list; opened, its options.
-#[component]
-pub fn StepItem(props: &StepItemProps) -> Html {
-    let ctx = use_ctx();
-    let StepItemProps { step, chosen, on_hand, open, roomy, next, build, reach, search, sort } = props;
-    let (step, name) = (*step, step.name());
+pub fn step_body(
+    ctx: &Ctx,
+    row: &StepRow,
+    session: &Session,
+    build: &Same<Build>,
+    reach: Option<&Same<Reachable>>,
+) -> Html {
+    let &StepRow { step, chosen, on_hand, open, roomy, next } = row;
+    let name = step.name();
     let toggle = {
         let (act, to) = (ctx.act.clone(), (!open).then_some(step));
         move |_: MouseEvent| act.emit(Action::OpenStep(to))
     };
     let aside = match chosen.and_then(Pick::item) {
-        Some(_) if *on_hand => ctx.text("ui-on-hand"),
+        Some(_) if on_hand => ctx.text("ui-on-hand"),
         Some(item) => ctx.catalogue().body(item).price.map(|price| ctx.money(price)).unwrap_or_default(),
         None if chosen.is_some() => String::new(),
         None => ctx.text_with("ui-options", &[("count", Pick::all(ctx.catalogue(), step).len().into())]),
@@ -57,7 +53,7 @@ pub fn StepItem(props: &StepItemProps) -> Html {
         (next, move |_: MouseEvent| act.emit(Action::OpenStep(Some(next))))
     });
     html! {
-        <li class="step" data-open={open.then_some("")} data-chosen={chosen.map(|_| "")}>
+        <>
             <h2>
                 <button
                     type="button" class="step-head" id={format!("step-{name}")} aria-expanded={open.to_string()}
@@ -70,22 +66,22 @@ pub fn StepItem(props: &StepItemProps) -> Html {
                             { chosen.map_or_else(|| ctx.text("ui-step-choose"), |pick| ctx.pick_label(pick)) }
                         </span>
                     </span>
-                    if let Some(item) = chosen.and_then(Pick::item).filter(|_| *roomy) {
+                    if let Some(item) = chosen.and_then(Pick::item).filter(|_| roomy) {
                         <span class="step-shape"><Silhouette {item} span={None::<f64>} /></span>
                     }
                     <span class="step-aside">{ aside }</span>
                     { icon(Glyph::Chevron) }
                 </button>
             </h2>
-            if let Some(build) = build {
+            if open {
                 <div class="step-body" id={format!("options-{name}")}>
                     <Options
-                        {step} chosen={*chosen} build={build.clone()} reach={reach.clone()}
-                        search={search.clone()} sort={*sort}
+                        {step} {chosen} build={build.clone()} reach={reach.cloned()}
+                        search={AttrValue::from(session.search.clone())} sort={session.sort}
                     />
                     <div class="step-foot">
                         if let Some(item) = chosen.and_then(Pick::item) {
-                            { on_hand_box(&ctx, item, *on_hand) }
+                            { on_hand_box(ctx, item, on_hand) }
                         }
                         if chosen.is_some() {
                             <button type="button" class="button bare" onclick={ctx.on(move || Edit::Clear(step))}>
@@ -101,6 +97,6 @@ pub fn StepItem(props: &StepItemProps) -> Html {
                     </div>
                 </div>
             }
-        </li>
+        </>
     }
 }

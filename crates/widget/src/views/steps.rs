@@ -5,51 +5,43 @@ use fitup_core::search::Reachable;
 use yew::prelude::*;
 
 use super::also::also;
-use super::step::StepItem;
-use crate::ctx::use_ctx;
+use super::step::{StepRow, step_body};
+use crate::ctx::Ctx;
 use crate::same::Same;
-use crate::state::{Pick, Sort};
-
-#[derive(Properties, PartialEq)]
-pub struct StepsProps {
-    /// The build.
-    pub build: Same<Build>,
-    /// What each option leads to.
-    pub reach: Option<Same<Reachable>>,
-    /// The open step.
-    pub open: Option<Step>,
-    /// The search in it.
-    pub search: AttrValue,
-    /// The order of its options.
-    pub sort: Sort,
-}
+use crate::state::{Pick, Session};
 
 /// The item list.
-#[component]
-pub fn Steps(props: &StepsProps) -> Html {
-    let ctx = use_ctx();
-    let StepsProps { build, reach, open, search, sort } = props;
+pub fn steps(ctx: &Ctx, session: &Session, build: &Same<Build>, reach: Option<&Same<Reachable>>) -> Html {
     let unanswered = |step: &Step| step.chosen(build).is_none();
     let next_after = |step: Step| {
         let at = step as usize + 1;
         let around = Step::ALL[at..].iter().chain(&Step::ALL[..at - 1]);
         around.copied().find(unanswered)
     };
+    let row = |step: Step| {
+        let chosen = Pick::of(build, step);
+        StepRow {
+            step,
+            chosen,
+            on_hand: chosen.and_then(Pick::item).is_some_and(|item| build.on_hand.contains(&item)),
+            open: session.step == Some(step),
+            roomy: session.step.is_none(),
+            next: next_after(step),
+        }
+    };
     html! {
         <>
         <ol class="steps" aria-label={ctx.text("ui-steps")}>
-            for step in Step::ALL {
-                <StepItem
-                    key={step.name()} {step} chosen={Pick::of(build, step)}
-                    on_hand={Pick::of(build, step).and_then(Pick::item).is_some_and(|i| build.on_hand.contains(&i))}
-                    open={*open == Some(step)} roomy={open.is_none()} next={next_after(step)}
-                    build={(*open == Some(step)).then(|| build.clone())}
-                    reach={reach.clone().filter(|_| *open == Some(step))}
-                    search={if *open == Some(step) { search.clone() } else { AttrValue::default() }} sort={*sort}
-                />
+            for row in Step::ALL.map(row) {
+                <li
+                    key={row.step.name()} class="step" data-open={row.open.then_some("")}
+                    data-chosen={row.chosen.map(|_| "")}
+                >
+                    { step_body(ctx, &row, session, build, reach) }
+                </li>
             }
         </ol>
-        { also(&ctx, build) }
+        { also(ctx, build) }
         </>
     }
 }

@@ -3,23 +3,14 @@
 use web_sys::{HtmlElement, KeyboardEvent};
 use yew::prelude::*;
 
-use crate::ctx::use_ctx;
+use crate::ctx::Ctx;
 use crate::state::{Action, View};
 
-#[derive(Properties, PartialEq)]
-pub struct TabsProps {
-    /// The view that is turned to.
-    pub view: View,
-}
-
 /// The tabs: one tab stop; the arrow keys turn.
-#[component]
-pub fn Tabs(props: &TabsProps) -> Html {
-    let ctx = use_ctx();
-    let list = use_node_ref();
-    let at = View::ALL.iter().position(|&view| view == props.view).unwrap_or_default();
+pub fn tabs(ctx: &Ctx, shown: View) -> Html {
+    let at = View::ALL.iter().position(|&view| view == shown).unwrap_or_default();
     let turn = {
-        let (act, list) = (ctx.act.clone(), list.clone());
+        let act = ctx.act.clone();
         move |event: KeyboardEvent| {
             let count = View::ALL.len();
             let to = match event.key().as_str() {
@@ -31,9 +22,9 @@ pub fn Tabs(props: &TabsProps) -> Html {
             };
             event.prevent_default();
             act.emit(Action::Turn(View::ALL[to]));
-            let tab = list.cast::<HtmlElement>().and_then(|list| {
+            let tab = event.target_dyn_into::<HtmlElement>().and_then(|from| {
                 let index = u32::try_from(to).ok()?;
-                wasm_bindgen::JsCast::dyn_into::<HtmlElement>(list.children().item(index)?).ok()
+                wasm_bindgen::JsCast::dyn_into::<HtmlElement>(from.parent_element()?.children().item(index)?).ok()
             });
             if let Some(tab) = tab {
                 let _ = tab.focus();
@@ -41,11 +32,11 @@ pub fn Tabs(props: &TabsProps) -> Html {
         }
     };
     html! {
-        <div class="tabs" role="tablist" aria-label={ctx.text("ui-views")} ref={list} onkeydown={turn}>
+        <div class="tabs" role="tablist" aria-label={ctx.text("ui-views")} onkeydown={turn}>
             for view in View::ALL.iter().copied() {
                 <button
-                    key={view.name()} type="button" role="tab" aria-selected={(view == props.view).to_string()}
-                    aria-controls="details" tabindex={if view == props.view { "0" } else { "-1" }}
+                    key={view.name()} type="button" role="tab" aria-selected={(view == shown).to_string()}
+                    aria-controls="details" tabindex={if view == shown { "0" } else { "-1" }}
                     onclick={{ let act = ctx.act.clone(); move |_| act.emit(Action::Turn(view)) }}
                 >
                     { ctx.text(&format!("ui-view-{}", view.name())) }

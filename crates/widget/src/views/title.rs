@@ -4,39 +4,27 @@ use fitup_core::fit::Answer;
 use yew::prelude::*;
 
 use super::verdict::verdict_mark;
-use crate::ctx::{use_ctx, verdict_class};
-use crate::same::Same;
+use crate::ctx::{Ctx, verdict_class};
 use crate::say;
 
-#[derive(Properties, PartialEq)]
-pub struct TitleProps {
-    /// The answer.
-    pub answer: Same<Answer>,
-    /// Whether anything is chosen.
-    pub begun: bool,
-}
-
 /// The title block.
-#[component]
-pub fn Title(props: &TitleProps) -> Html {
-    let ctx = use_ctx();
-    let answer = &props.answer;
-    let verdict = props.begun.then_some(answer.verdict);
+pub fn title(ctx: &Ctx, answer: &Answer, begun: bool) -> Html {
+    let verdict = begun.then_some(answer.verdict);
     let word = verdict.map_or_else(|| ctx.text("ui-verdict-open"), |verdict| ctx.words.verdict(verdict));
     let why = match (verdict, answer.findings.first()) {
         (None, _) => ctx.text("ui-verdict-open.meaning"),
         (Some(verdict), Some(worst))
             if worst.verdict == verdict && verdict != fitup_core::finding::Verdict::BoltsUp =>
         {
-            say::short(&ctx, worst)
+            say::short(ctx, worst)
         }
         (Some(_), _) if !answer.complete => ctx.text("ui-so-far"),
         (Some(verdict), _) => ctx.words.verdict_meaning(verdict),
     };
     let standing = answer.standing.map_or_else(|| "–".to_owned(), |standing| ctx.words.standing(standing));
-    let begun = |shown: String| if props.begun { shown } else { "–".to_owned() };
-    let to_buy = begun(answer.parts.total.map_or_else(|| ctx.text("ui-price-on-request"), |total| ctx.money(total)));
-    let work = begun(ctx.words.reader().work(answer.parts.work));
+    let so_far = |shown: String| if begun { shown } else { "–".to_owned() };
+    let to_buy = so_far(answer.parts.total.map_or_else(|| ctx.text("ui-price-on-request"), |total| ctx.money(total)));
+    let work = so_far(ctx.words.reader().work(answer.parts.work));
     let cells = [("ui-standing", standing), ("ui-to-buy", to_buy), ("ui-work-time", work)];
     html! {
         <div class="title">

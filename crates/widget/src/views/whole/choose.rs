@@ -3,25 +3,16 @@
 use web_sys::HtmlSelectElement;
 use yew::prelude::*;
 
-use crate::ctx::use_ctx;
+use crate::ctx::Ctx;
 
-#[derive(Properties, PartialEq)]
-pub struct ChooseProps {
-    /// What is chosen.
-    pub name: String,
-    /// The names.
-    pub labels: Vec<String>,
-    /// Which of them is chosen.
-    pub chosen: Option<usize>,
-    /// Chooses another.
-    pub choose: Callback<Option<usize>>,
-}
-
-/// The choice.
-#[component]
-pub fn Choose(props: &ChooseProps) -> Html {
-    let ctx = use_ctx();
-    let choose = props.choose.clone();
+/// The choice: the key of what is chosen, the names, which of them is chosen, and what chooses another.
+pub fn choose(
+    ctx: &Ctx,
+    key: &str,
+    names: Vec<String>,
+    chosen: Option<usize>,
+    choose: Callback<Option<usize>>,
+) -> Html {
     let changed = move |event: Event| {
         if let Some(select) = event.target_dyn_into::<HtmlSelectElement>() {
             choose.emit(select.value().parse().ok());
@@ -29,11 +20,11 @@ pub fn Choose(props: &ChooseProps) -> Html {
     };
     html! {
         <label class="choose">
-            <span>{ props.name.clone() }</span>
+            <span>{ ctx.text(key) }</span>
             <select class="entry" onchange={changed}>
-                <option value="" selected={props.chosen.is_none()}>{ ctx.text("ui-none") }</option>
-                for (at, label) in props.labels.iter().enumerate() {
-                    <option key={at} value={at.to_string()} selected={props.chosen == Some(at)}>{ label.clone() }</option>
+                <option value="" selected={chosen.is_none()}>{ ctx.text("ui-none") }</option>
+                for (at, name) in names.into_iter().enumerate() {
+                    <option key={at} value={at.to_string()} selected={chosen == Some(at)}>{ name }</option>
                 }
             </select>
         </label>

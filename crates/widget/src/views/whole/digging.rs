@@ -7,8 +7,9 @@ use fitup_core::quantity::{Angle, Length, Mass};
 use fitup_drawing::{Subject, digging};
 use yew::prelude::*;
 
-use super::facts::{Facts, Figure};
-use super::slider::Slider;
+use super::facts::Figure;
+use super::frame::{Frame, bare, frame};
+use super::slider::{Slider, slider};
 use crate::ctx::{Ctx, use_ctx};
 use crate::hooks::use_room;
 use crate::picture;
@@ -35,37 +36,32 @@ pub fn Digging(props: &DiggingProps) -> Html {
     let found = use_memo(key, |(desk, build)| Some((arm_at_work(desk, build)?, lifting(desk, build))));
     let arm = build.implement.and_then(|id| ctx.catalogue().implement(id).arm);
     let (Some((found, lifts)), Some(arm)) = (&*found, arm) else {
-        return html! {
-            <div class="whole">
-                <div class="drawing-box" ref={node}><p class="drawing-none">{ ctx.text("ui-digging-none") }</p></div>
-            </div>
-        };
+        return bare(&ctx, &node, "ui-digging-none", None);
     };
     let pose = held.unwrap_or_else(|| found.pose.unwrap_or_else(|| ArmAngles::transport(&arm)));
     let subject = Subject { pose: Some(pose), ..Subject::new(ctx.catalogue(), build, &answer.stack) };
     let drawn = picture::drawn(&ctx, answer, room, |sheet| Some(digging(&subject, answer, &found.reach, sheet)));
     let link = |key: &str, link: ArmLink, value: Angle, with: fn(ArmAngles, Angle) -> ArmAngles| {
         let held = held.setter();
-        html! {
-            <Slider
-                name={ctx.text(key)} shown={ctx.words.reader().angle(value)}
-                range={(link.least.deg(), link.greatest.deg())} step={1.0} value={value.deg()}
-                live={Callback::from(move |deg: f64| held.set(Some(with(pose, Angle::from_deg(deg)))))}
-            />
-        }
+        slider(Slider {
+            name: ctx.text(key),
+            shown: ctx.words.reader().angle(value),
+            range: (link.least.deg(), link.greatest.deg()),
+            step: 1.0,
+            value: value.deg(),
+            live: Callback::from(move |deg: f64| held.set(Some(with(pose, Angle::from_deg(deg))))),
+            done: Callback::noop(),
+        })
     };
-    html! {
-        <div class="whole">
-            <div class="drawing-box tall" ref={node}>{ drawn }</div>
-            <div class="controls">
-                { link("ui-boom", arm.boom, pose.boom, |pose, boom| ArmAngles { boom, ..pose }) }
-                { link("ui-dipper", arm.dipper, pose.dipper, |pose, dipper| ArmAngles { dipper, ..pose }) }
-                { link("ui-bucket", arm.bucket, pose.bucket, |pose, bucket| ArmAngles { bucket, ..pose }) }
-            </div>
-            <Facts figures={figures(&ctx, found, lifts.as_ref())} />
-            <p class="aside small soft">{ ctx.words.caution(fitup_core::finding::Caution::Excavations) }</p>
-        </div>
-    }
+    let controls = html! {
+        <>
+            { link("ui-boom", arm.boom, pose.boom, |pose, boom| ArmAngles { boom, ..pose }) }
+            { link("ui-dipper", arm.dipper, pose.dipper, |pose, dipper| ArmAngles { dipper, ..pose }) }
+            { link("ui-bucket", arm.bucket, pose.bucket, |pose, bucket| ArmAngles { bucket, ..pose }) }
+        </>
+    };
+    let aside = Some(ctx.words.caution(fitup_core::finding::Caution::Excavations));
+    frame(&node, Frame { drawn, tall: true, controls, figures: figures(&ctx, found, lifts.as_ref()), aside })
 }
 
 fn figures(ctx: &Ctx, found: &ArmAtWork, lifts: Option<&Lifting>) -> Vec<Figure> {

@@ -3,7 +3,6 @@
 use yew::prelude::*;
 
 /// One figure: name, value, a line beneath, and whether it is out of bounds.
-#[derive(Clone, PartialEq)]
 pub struct Figure {
     /// Name.
     pub name: String,
@@ -15,23 +14,16 @@ pub struct Figure {
     pub out: bool,
 }
 
-#[derive(Properties, PartialEq)]
-pub struct FactsProps {
-    /// The figures.
-    pub figures: Vec<Figure>,
-}
-
 /// The figures in cells.
-#[component]
-pub fn Facts(props: &FactsProps) -> Html {
+pub fn facts(figures: Vec<Figure>) -> Html {
     html! {
         <dl class="facts">
-            for (at, figure) in props.figures.iter().enumerate() {
+            for (at, figure) in figures.into_iter().enumerate() {
                 <div key={at} class={classes!(figure.out.then_some("is-out is-wont"))}>
-                    <dt>{ figure.name.clone() }</dt>
+                    <dt>{ figure.name }</dt>
                     <dd>
-                        { figure.value.clone().unwrap_or_else(|| "–".to_owned()) }
-                        <span class="change">{ figure.against.clone() }</span>
+                        { figure.value.unwrap_or_else(|| "–".to_owned()) }
+                        <span class="change">{ figure.against }</span>
                     </dd>
                 </div>
             }

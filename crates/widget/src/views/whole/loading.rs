@@ -8,11 +8,11 @@ use fitup_core::quantity::Length;
 use fitup_drawing::{OnTrailer, RampDrive, Subject, ramp, ramp_places, trailer};
 use yew::prelude::*;
 
-use super::choose::Choose;
-use super::facts::Facts;
+use super::choose::choose;
+use super::frame::{Frame, bare, frame};
 use super::loading_figures::figures;
-use super::slider::Slider;
-use super::switch::Switch;
+use super::slider::{Slider, slider};
+use super::switch::switch;
 use crate::ctx::use_ctx;
 use crate::hooks::{use_later, use_room, use_trial};
 use crate::picture;
@@ -45,19 +45,14 @@ pub fn Loading(props: &LoadingProps) -> Html {
     let shortest =
         use_later(AFTER, (ctx.desk.clone(), props.build.clone()), |(desk, build)| shortest_ramps(desk, build));
     let trailers = ctx.catalogue().trailers.iter().map(|row| row.label.clone()).collect::<Vec<_>>();
-    let choose = {
+    let taken = {
         let done = done.clone();
         Callback::from(move |at: Option<usize>| done.emit(Edit::Trailer(at.map(TrailerId::at))))
     };
     let chosen = build.trailer.map(TrailerId::index);
-    let choice = html! { <Choose name={ctx.text("ui-trailer")} labels={trailers} {chosen} {choose} /> };
+    let choice = choose(&ctx, "ui-trailer", trailers, chosen, taken);
     let (Some(found), Some(on)) = (loading(&ctx.desk, &build), on_trailer(&ctx.desk, &build)) else {
-        return html! {
-            <div class="whole">
-                <div class="drawing-box" ref={node}><p class="drawing-none">{ ctx.text("ui-loading-none") }</p></div>
-                <div class="controls">{ choice }</div>
-            </div>
-        };
+        return bare(&ctx, &node, "ui-loading-none", Some(choice));
     };
     let facing = if *backward == 0 { Facing::Forward } else { Facing::Backward };
     let heading = if *backward == 0 { Heading::Forward } else { Heading::Backward };
@@ -82,36 +77,52 @@ pub fn Loading(props: &LoadingProps) -> Html {
     let ways = vec![ctx.text("ui-forwards"), ctx.text("ui-backwards")];
     let pictures = vec![ctx.text("ui-on-ramp"), ctx.text("ui-on-deck")];
     let ramps = |to: &Callback<Edit>| to.reform(|mm: f64| Edit::Ramps(Length::from_mm(mm)));
-    html! {
-        <div class="whole">
-            <div class="drawing-box" ref={node}>{ drawn }</div>
-            <div class="controls">
-                { choice }
-                <Switch
-                    name={ctx.text("ui-way")} {ways} taken={*backward}
-                    take={{ let (way, place) = (backward.setter(), place.setter());
-                        Callback::from(move |at| { way.set(at); place.set(None); }) }}
-                />
-                <Switch
-                    name={ctx.text("ui-drawing")} ways={pictures} taken={*on_deck}
-                    take={{ let on_deck = on_deck.setter(); Callback::from(move |at| on_deck.set(at)) }}
-                />
-                if let (Some(length), Some((least, most))) = (length, found.ramp_lengths()) {
-                    <Slider
-                        name={ctx.text("ui-ramp-length")} shown={say::length(&ctx, length)}
-                        range={(least.mm(), most.mm())} step={10.0} value={length.mm()}
-                        live={ramps(&live)} done={ramps(&done)}
-                    />
-                }
-                if let (0, Some(at), [first, .., last]) = (*on_deck, at, places.as_slice()) {
-                    <Slider
-                        name={ctx.text("ui-place-on-ramp")} shown={say::length(&ctx, Length::from_m(at))}
-                        range={(*first, *last)} step={0.01} value={at}
-                        live={{ let place = place.setter(); Callback::from(move |at| place.set(Some(at))) }}
-                    />
-                }
-            </div>
-            <Facts figures={figures(&ctx, drive, shortest.and_then(|both| both[*backward]), stand, &on)} />
-        </div>
-    }
+    let turn = {
+        let (way, place) = (backward.setter(), place.setter());
+        Callback::from(move |at| {
+            way.set(at);
+            place.set(None);
+        })
+    };
+    let look = {
+        let on_deck = on_deck.setter();
+        Callback::from(move |at| on_deck.set(at))
+    };
+    let ramp_length = length.zip(found.ramp_lengths()).map(|(length, (least, most))| {
+        slider(Slider {
+            name: ctx.text("ui-ramp-length"),
+            shown: say::length(&ctx, length),
+            range: (least.mm(), most.mm()),
+            step: 10.0,
+            value: length.mm(),
+            live: ramps(&live),
+            done: ramps(&done),
+        })
+    });
+    let on_ramp = match (*on_deck, at, places.as_slice()) {
+        (0, Some(at), [first, .., last]) => {
+            let place = place.setter();
+            Some(slider(Slider {
+                name: ctx.text("ui-place-on-ramp"),
+                shown: say::length(&ctx, Length::from_m(at)),
+                range: (*first, *last),
+                step: 0.01,
+                value: at,
+                live: Callback::from(move |at| place.set(Some(at))),
+                done: Callback::noop(),
+            }))
+        }
+        _ => None,
+    };
+    let controls = html! {
+        <>
+            { choice }
+            { switch(ctx.text("ui-way"), ways, *backward, &turn) }
+            { switch(ctx.text("ui-drawing"), pictures, *on_deck, &look) }
+            { ramp_length }
+            { on_ramp }
+        </>
+    };
+    let figures = figures(&ctx, drive, shortest.and_then(|both| both[*backward]), stand, &on);
+    frame(&node, Frame { drawn, tall: false, controls, figures, aside: None })
 }

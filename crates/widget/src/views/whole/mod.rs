@@ -3,11 +3,12 @@
 mod choose;
 mod digging;
 mod facts;
+mod frame;
 mod loading;
 mod loading_figures;
 mod site;
 mod slider;
-mod switch;
+pub mod switch;
 mod weight;
 
 pub use digging::Digging;

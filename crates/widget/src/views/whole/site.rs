@@ -7,9 +7,10 @@ use fitup_core::quantity::{Length, Mass};
 use fitup_drawing::{GateTurn, Subject, gate};
 use yew::prelude::*;
 
-use super::choose::Choose;
-use super::facts::{Facts, Figure};
-use super::slider::Slider;
+use super::choose::choose;
+use super::facts::Figure;
+use super::frame::{Frame, bare, frame};
+use super::slider::{Slider, slider};
 use crate::ctx::{Ctx, use_ctx};
 use crate::hooks::use_room;
 use crate::picture;
@@ -37,7 +38,7 @@ pub fn Site(props: &SiteProps) -> Html {
     let node = use_node_ref();
     let room = use_room(&node);
     let (gate_width, path_width) = (use_state_eq(|| None::<Length>), use_state_eq(|| None::<Length>));
-    let choose = {
+    let taken = {
         let (act, gate_width, path_width) = (ctx.act.clone(), gate_width.setter(), path_width.setter());
         Callback::from(move |at: Option<usize>| {
             gate_width.set(None);
@@ -47,15 +48,10 @@ pub fn Site(props: &SiteProps) -> Html {
     };
     let labels = ctx.catalogue().sites.iter().map(|row| row.label.clone()).collect::<Vec<_>>();
     let chosen = build.site.map(SiteId::index);
-    let choice = html! { <Choose name={ctx.text("ui-site")} {labels} {chosen} {choose} /> };
+    let choice = choose(&ctx, "ui-site", labels, chosen, taken);
     let found = access(&ctx.desk, build, Widths { gate: *gate_width, path: *path_width });
     let Some(found) = found.filter(|_| build.site.is_some()) else {
-        return html! {
-            <div class="whole">
-                <div class="drawing-box" ref={node}><p class="drawing-none">{ ctx.text("ui-site-none") }</p></div>
-                <div class="controls">{ choice }</div>
-            </div>
-        };
+        return bare(&ctx, &node, "ui-site-none", Some(choice));
     };
     let subject = Subject::new(ctx.catalogue(), build, &answer.stack);
     let turn = found.turning_radius.zip(found.block).zip(found.swept.as_ref());
@@ -68,26 +64,25 @@ pub fn Site(props: &SiteProps) -> Html {
                  (least, most, step): (f64, f64, f64),
                  set: UseStateSetter<Option<Length>>| {
         value.map(|value| {
-            html! {
-                <Slider
-                    name={ctx.text(key)} shown={say::length(&ctx, value)} range={(least, most)} {step}
-                    value={value.mm()}
-                    live={Callback::from(move |mm: f64| set.set(Some(Length::from_mm(mm))))}
-                />
-            }
+            slider(Slider {
+                name: ctx.text(key),
+                shown: say::length(&ctx, value),
+                range: (least, most),
+                step,
+                value: value.mm(),
+                live: Callback::from(move |mm: f64| set.set(Some(Length::from_mm(mm)))),
+                done: Callback::noop(),
+            })
         })
     };
-    html! {
-        <div class="whole">
-            <div class="drawing-box tall" ref={node}>{ drawn }</div>
-            <div class="controls">
-                { choice }
-                { width("ui-gate-width", found.gate, GATE, gate_width.setter()) }
-                { width("ui-path-width", found.path, PATH, path_width.setter()) }
-            </div>
-            <Facts figures={figures(&ctx, &found)} />
-        </div>
-    }
+    let controls = html! {
+        <>
+            { choice }
+            { width("ui-gate-width", found.gate, GATE, gate_width.setter()) }
+            { width("ui-path-width", found.path, PATH, path_width.setter()) }
+        </>
+    };
+    frame(&node, Frame { drawn, tall: true, controls, figures: figures(&ctx, &found), aside: None })
 }
 
 fn figures(ctx: &Ctx, found: &Access) -> Vec<Figure> {

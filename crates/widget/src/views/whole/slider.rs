@@ -4,8 +4,8 @@ use fitup_core::quantity::shortest;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
-#[derive(Properties, PartialEq)]
-pub struct SliderProps {
+/// A slider.
+pub struct Slider {
     /// What it sets.
     pub name: String,
     /// The value with its unit.
@@ -19,25 +19,20 @@ pub struct SliderProps {
     /// While it moves.
     pub live: Callback<f64>,
     /// When it is let go.
-    #[prop_or_default]
     pub done: Callback<f64>,
 }
 
 /// The slider.
-#[component]
-pub fn Slider(props: &SliderProps) -> Html {
-    let tell = |to: &Callback<f64>| {
-        let to = to.clone();
-        move |value: Option<f64>| value.into_iter().for_each(|value| to.emit(value))
-    };
-    let (live, done) = (tell(&props.live), tell(&props.done));
+pub fn slider(of: Slider) -> Html {
+    let tell = |to: Callback<f64>| move |value: Option<f64>| value.into_iter().for_each(|value| to.emit(value));
+    let (live, done) = (tell(of.live), tell(of.done));
     html! {
         <label class="slider">
-            <span>{ props.name.clone() }</span>
-            <output>{ props.shown.clone() }</output>
+            <span>{ of.name }</span>
+            <output>{ of.shown.clone() }</output>
             <input
-                type="range" min={shortest(props.range.0)} max={shortest(props.range.1)}
-                step={shortest(props.step)} value={shortest(props.value)} aria-valuetext={props.shown.clone()}
+                type="range" min={shortest(of.range.0)} max={shortest(of.range.1)}
+                step={shortest(of.step)} value={shortest(of.value)} aria-valuetext={of.shown}
                 oninput={move |event: InputEvent| live(event.target_dyn_into().as_ref().and_then(number))}
                 onchange={move |event: Event| done(event.target_dyn_into().as_ref().and_then(number))}
             />

@@ -2,29 +2,16 @@
 
 use yew::prelude::*;
 
-#[derive(Properties, PartialEq)]
-pub struct SwitchProps {
-    /// What is chosen between.
-    pub name: String,
-    /// The ways.
-    pub ways: Vec<String>,
-    /// Which of them is taken.
-    pub taken: usize,
-    /// Takes another.
-    pub take: Callback<usize>,
-}
-
-/// The switch.
-#[component]
-pub fn Switch(props: &SwitchProps) -> Html {
+/// The switch: what is chosen between, the ways, which of them is taken, and what takes another.
+pub fn switch(name: String, ways: Vec<String>, taken: usize, take: &Callback<usize>) -> Html {
     html! {
-        <div class="switch" role="group" aria-label={props.name.clone()}>
-            for (at, way) in props.ways.iter().enumerate() {
+        <div class="switch" role="group" aria-label={name}>
+            for (at, way) in ways.into_iter().enumerate() {
                 <button
-                    key={at} type="button" aria-pressed={(at == props.taken).to_string()}
-                    onclick={{ let take = props.take.clone(); move |_| take.emit(at) }}
+                    key={at} type="button" aria-pressed={(at == taken).to_string()}
+                    onclick={{ let take = take.clone(); move |_| take.emit(at) }}
                 >
-                    { way.clone() }
+                    { way }
                 </button>
             }
         </div>

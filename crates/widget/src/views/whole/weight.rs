@@ -7,8 +7,9 @@ use fitup_core::quantity::{Angle, Length, Mass};
 use fitup_drawing::{Subject, support};
 use yew::prelude::*;
 
-use super::facts::{Facts, Figure};
-use super::slider::Slider;
+use super::facts::Figure;
+use super::frame::{Frame, bare, frame};
+use super::slider::{Slider, slider};
 use crate::ctx::{Ctx, use_ctx};
 use crate::hooks::{use_room, use_trial};
 use crate::picture;
@@ -38,17 +39,13 @@ pub fn Weight(props: &WeightProps) -> Html {
     let hung = build.ballast();
     let wanted = hung.map(|(_, x)| x).or(*place);
     let Some(found) = weight(&ctx.desk, &build, wanted) else {
-        return html! {
-            <div class="whole">
-                <div class="drawing-box" ref={node}><p class="drawing-none">{ ctx.text("ui-weight-none") }</p></div>
-            </div>
-        };
+        return bare(&ctx, &node, "ui-weight-none", None);
     };
     let leaning = tip(&ctx.desk, &build).and_then(|tip| tip.angles);
     let subject = Subject::new(ctx.catalogue(), &build, &props.answer.stack);
     let drawn = picture::drawn(&ctx, &props.answer, room, |sheet| Some(support(&subject, found.loads.as_ref(), sheet)));
     let mass = hung.map_or(Mass::ZERO, |(mass, _)| mass);
-    let slider = found.ballast_at.map(|at| {
+    let sliders = found.ballast_at.map(|at| {
         let by_mass = |to: &Callback<Edit>| to.reform(move |kg: f64| Edit::Ballast(Mass::from_kg(kg), at));
         let by_place = |to: &Callback<Edit>| to.reform(move |mm: f64| Edit::Ballast(mass, Length::from_mm(mm)));
         let moved = {
@@ -58,27 +55,29 @@ pub fn Weight(props: &WeightProps) -> Html {
                 live.emit(mm);
             })
         };
-        html! {
-            <>
-                <Slider
-                    name={ctx.text("ui-ballast")} shown={ctx.words.reader().mass(mass)} range={(BALLAST.0, BALLAST.1)}
-                    step={BALLAST.2} value={mass.kg()} live={by_mass(&live)} done={by_mass(&done)}
-                />
-                <Slider
-                    name={ctx.text("ui-ballast-place")} shown={say::length(&ctx, at)} range={(-1500.0, 2600.0)}
-                    step={10.0} value={at.mm()} live={moved} done={by_place(&done)}
-                />
-            </>
-        }
+        let hung = slider(Slider {
+            name: ctx.text("ui-ballast"),
+            shown: ctx.words.reader().mass(mass),
+            range: (BALLAST.0, BALLAST.1),
+            step: BALLAST.2,
+            value: mass.kg(),
+            live: by_mass(&live),
+            done: by_mass(&done),
+        });
+        let placed = slider(Slider {
+            name: ctx.text("ui-ballast-place"),
+            shown: say::length(&ctx, at),
+            range: (-1500.0, 2600.0),
+            step: 10.0,
+            value: at.mm(),
+            live: moved,
+            done: by_place(&done),
+        });
+        html! { <>{ hung }{ placed }</> }
     });
-    html! {
-        <div class="whole">
-            <div class="drawing-box" ref={node}>{ drawn }</div>
-            <div class="controls">{ slider }</div>
-            <Facts figures={figures(&ctx, &found, leaning)} />
-            <p class="aside small soft">{ ctx.words.caution(fitup_core::finding::Caution::Slopes) }</p>
-        </div>
-    }
+    let (controls, figures) = (sliders.unwrap_or_default(), figures(&ctx, &found, leaning));
+    let aside = Some(ctx.words.caution(fitup_core::finding::Caution::Slopes));
+    frame(&node, Frame { drawn, tall: false, controls, figures, aside })
 }
 
 fn figures(
