@@ -35,6 +35,9 @@ pub struct Breakover {
 /// above rounding. Smaller costs time only. Common practice, no source.
 const CLOSE_ENOUGH: f64 = 1e-12;
 
+/// Far more than rounding amounts to in an angle, radians, or in a radius, as a share. Own choice.
+const WELL_ABOVE_ROUNDING: f64 = 1e-9;
+
 /// Share of an edge below which a stretch of it is rounding, not a stretch: it keeps an edge that ends exactly where a
 /// tyre stands from counting as outside that tyre. Own choice.
 const SLIVER: f64 = 1e-9;
@@ -73,22 +76,31 @@ pub fn breakover<L: AsRef<[Point]>>(wheels: Wheels, lines: &[L]) -> Result<Optio
     positive("wheelbase", wheels.wheelbase)?;
     sound_points("underside", lines)?;
     let mut least = None;
+    // From each point in turn; `None` beyond an axle or within a tyre.
+    let mut seen = Vec::new();
     for (line, points) in lines.iter().map(AsRef::as_ref).enumerate() {
         for &point in points {
             let rear = tangent_angle(point.x, point.y, wheels.rear);
             let front = tangent_angle(wheels.wheelbase - point.x, point.y, wheels.front);
-            if let (Some(rear), Some(front)) = (rear, front) {
-                keep(&mut least, Sight { rear, front }, line, point);
+            let sight = rear.zip(front).map(|(rear, front)| Sight { rear, front });
+            if let Some(sight) = sight {
+                keep(&mut least, sight, line, point);
             }
+            seen.push(sight);
         }
     }
+    let mut first = 0;
     for (line, points) in lines.iter().map(AsRef::as_ref).enumerate() {
-        for pair in points.windows(2) {
+        for (pair, ends) in points.windows(2).zip(seen[first..].windows(2)) {
             let edge = Edge { wheels, a: pair[0], b: pair[1] };
+            if edge.is_beaten(ends, least.as_ref()) {
+                continue;
+            }
             for (from, to) in edge.stretches() {
                 search(edge, from, to, line, &mut least);
             }
         }
+        first += points.len();
     }
     Ok(least)
 }
@@ -168,6 +180,22 @@ impl Edge {
         }
         free.retain(|(from, to)| to - from > SLIVER);
         free
+    }
+
+    /// Whether the angles seen from its ends show that nothing on it comes near the least known: an edge clear of both tyres is
+    /// one stretch, and each part of the angle has its least at an end of it.
+    fn is_beaten(self, ends: &[Option<Sight>], least: Option<&Breakover>) -> bool {
+        let (&[Some(a), Some(b)], Some(least)) = (ends, least) else { return false };
+        let beside = |wheel: Circle| {
+            let reach = wheel.radius * (1.0 + WELL_ABOVE_ROUNDING);
+            let (low, high) = (self.a.y.min(self.b.y), self.a.x.max(self.b.x));
+            low > wheel.centre.y + reach
+                || high < wheel.centre.x - reach
+                || self.a.x.min(self.b.x) > wheel.centre.x + reach
+        };
+        a.rear.min(b.rear) + a.front.min(b.front) > least.angle + WELL_ABOVE_ROUNDING
+            && beside(self.rear_wheel())
+            && beside(self.front_wheel())
     }
 
     /// The two angles; at a cut with a tyre or an axle, their limit from outside.

@@ -47,16 +47,21 @@ pub(super) const MOST_GAPS: usize = 11;
 pub(super) struct Gaps {
     pub list: [Gap; MOST_GAPS],
     pub count: usize,
+    /// Place in the list of the least, the first of equal ones.
+    least: usize,
     /// How fast any gap of the piece can change at most for each metre driven.
     pub fastest: f64,
 }
 
 impl Gaps {
     pub const fn none() -> Self {
-        Self { list: [NO_GAP; MOST_GAPS], count: 0, fastest: 0.0 }
+        Self { list: [NO_GAP; MOST_GAPS], count: 0, least: 0, fastest: 0.0 }
     }
 
     fn push(&mut self, gap: Gap) {
+        if gap.value < self.list[self.least].value || self.count == 0 {
+            self.least = self.count;
+        }
         self.list[self.count] = gap;
         self.count += 1;
     }
@@ -66,9 +71,9 @@ impl Gaps {
         &self.list[..self.count]
     }
 
-    /// The least of them.
-    pub fn least(&self) -> Gap {
-        self.as_slice().iter().copied().fold(NO_GAP, |least, gap| if gap.value < least.value { gap } else { least })
+    /// The least of them; there are always two at least.
+    pub const fn least(&self) -> &Gap {
+        &self.list[self.least]
     }
 }
 
@@ -85,7 +90,7 @@ pub(super) fn gaps(profile: &Profile, stand: &Stand, piece: &Piece, measure: Mea
         let at = stand.place(end);
         Moving { at, motion: stand.motion_at(at) }
     });
-    (gaps.count, gaps.fastest) = (0, 0.0);
+    (gaps.count, gaps.least, gaps.fastest) = (0, 0, 0.0);
     match measure {
         Measure::Vertical => {
             let steepest = profile.steepest;

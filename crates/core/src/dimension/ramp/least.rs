@@ -93,7 +93,7 @@ impl Search<'_> {
 
     /// Keeps the least gap at one end of a part if it is less than the least known.
     fn keep(&mut self, end: usize, stand: Stand, piece: usize) {
-        let Gap { value, share, .. } = self.ends[end].least();
+        let &Gap { value, share, .. } = self.ends[end].least();
         if value < self.known() - CLOSE_ENOUGH / 4.0 {
             self.least = Some(Least { value, stand, piece, share });
         }
