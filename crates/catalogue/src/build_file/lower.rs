@@ -169,12 +169,12 @@ impl Find<'_> {
             ChangeFile::PutOn(what) => Change::PutOn(what.clone()),
             ChangeFile::Ramps { length_mm } => {
                 let length = self.length(place, *length_mm)?;
-                self.note_unless(length > Length::ZERO, place, &format!("{length_mm} mm"));
+                self.note_unless(length > Length::ZERO, place, &format!("{} mm", shortest(*length_mm)));
                 (length > Length::ZERO).then_some(Change::Ramps { length })?
             }
             ChangeFile::Ballast { mass_kg, x_mm } => {
                 let possible = mass_kg.is_finite() && (0.0..=HEAVIEST_KG).contains(mass_kg);
-                self.note_unless(possible, place, &format!("{mass_kg} kg"));
+                self.note_unless(possible, place, &format!("{} kg", shortest(*mass_kg)));
                 let x = self.length(place, *x_mm)?;
                 possible.then(|| Change::Ballast { mass: Mass::from_kg(*mass_kg), x })?
             }
