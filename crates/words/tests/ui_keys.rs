@@ -46,3 +46,22 @@ fn every_key_that_is_asked_for_has_a_text_in_every_language() {
         }
     }
 }
+
+#[test]
+fn every_text_of_the_interface_is_asked_for() {
+    let crates = Path::new(env!("CARGO_MANIFEST_DIR")).join("..");
+    let mut files = Vec::new();
+    ["widget/src", "cli/src", "words/src", "core/src/fit"].map(|folder| sources(&crates.join(folder), &mut files));
+    let all: String = files.iter().map(|file| fs::read_to_string(file).expect("a source file")).collect();
+    let asked: BTreeSet<String> = keys(&all).collect();
+    let written =
+        fs::read_to_string(Path::new(env!("CARGO_MANIFEST_DIR")).join("text/en/ui.ftl")).expect("it is there");
+    let texts = written.lines().filter_map(|line| line.split_once(" =").map(|(key, _)| key));
+    for key in texts.filter(|key| key.starts_with("ui-")) {
+        let named = asked.iter().any(|it| it == key || it.starts_with(&format!("{key}.")));
+        // Put together of "ui-step-" and a name, or of "ui-" and the name of a rule.
+        let put_together = asked.iter().any(|it| it.len() > 3 && it.ends_with('-') && key.starts_with(it));
+        let of_a_rule = all.contains(&format!("\"{}\"", &key[3..])) && asked.contains("ui-");
+        assert!(named || put_together || of_a_rule, "nobody asks for {key}");
+    }
+}

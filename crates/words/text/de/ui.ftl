@@ -6,28 +6,13 @@ ui-step-choose = Bitte wählen
 ui-on-hitch = Am Dreipunktanbau, ohne Rahmen
 ui-answer = Ergebnis
 ui-joints = Verbindungen
-ui-evidence = Beleg
 ui-footprint = Abmessungen
 ui-parts = Benötigte Teile
-ui-loading = Verladen
 ui-site = Baustelle
-ui-digging = Graben
-ui-weight = Gewicht
-ui-compare = Vergleichen
-ui-saved = Gespeicherte Zusammenstellungen
-ui-share = Teilen
-ui-fit-sheet = Anbaublatt
-ui-print = Drucken
 ui-undo = Rückgängig
 ui-redo = Wiederholen
-ui-clear = Alles leeren
 ui-start-again = Von vorn
 ui-close = Schließen
-ui-back = Zurück
-ui-next = Weiter
-ui-take = Wählen
-ui-taken = Gewählt
-ui-take-off = Entfernen
 ui-search = Suchen
 ui-sort = Sortieren nach
 ui-sort-verdict = Ergebnis
@@ -51,15 +36,12 @@ ui-price = Preis
 ui-work-time = Werkstattzeit
 ui-part-numbers = Teilenummern
 ui-hole-patterns = Lochbilder
-ui-margin = Reserve
 ui-measure = Messwert eingeben
 ui-checks = Was es klären würde
 ui-remedies = Was helfen würde
 ui-try-remedy = Ausprobieren
 ui-cautions = Hinweise zur Sicherheit
 ui-details = Einzelheiten
-ui-for-shopper = Kurz
-ui-for-workshop = Für die Werkstatt
 ui-bare-machine = Maschine allein
 ui-side-view = Seitenansicht
 ui-plan-view = Draufsicht
@@ -67,14 +49,9 @@ ui-rear-view = Rückansicht
 ui-loading-catalogue = Katalog wird geladen
 ui-try-again = Erneut versuchen
 ui-not-known = nicht bekannt
-ui-copy-link = Link kopieren
-ui-copied = Kopiert
-ui-offline = Funktioniert ohne Netz
-ui-new-version = Eine neue Version ist bereit. Sie startet beim Neuladen.
 ui-catalogue-slow = Das Laden des Katalogs dauert lange.
 ui-catalogue-missing = Der Katalog konnte nicht geladen werden.
 ui-catalogue-broken = Der Katalog enthält Fehler und ist noch nicht nutzbar.
-ui-storage-full = Auf dem Gerät ist kein Platz zum Speichern. Alles läuft weiter; zum Aufheben die Zusammenstellung exportieren.
 ui-link-cut-off = Der Link ist abgeschnitten oder verändert. Bitte neu anfordern.
 ui-link-newer = Der Link stammt von einer neueren Version. Seite neu laden, um sie zu erhalten.
 ui-link-not-ours = Diese Adresse enthält keine Zusammenstellung.
@@ -84,12 +61,7 @@ ui-options = { $count ->
     [one] { $count } Auswahl
    *[other] { $count } zur Auswahl
 }
-ui-open-checks = { $count ->
-    [one] { $count } Prüfung offen
-   *[other] { $count } Prüfungen offen
-}
 ui-against-bare = { $change } gegenüber der Maschine allein
-ui-reaches = Bestes noch erreichbares Ergebnis: { $verdict }
 ui-comes-with = Kommt mit { $item }
 
 ui-verdict-open = Noch offen

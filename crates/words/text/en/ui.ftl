@@ -8,28 +8,13 @@ ui-step-choose = Choose one
 ui-on-hitch = On the three-point hitch, without a frame
 ui-answer = Answer
 ui-joints = Joints
-ui-evidence = Evidence
 ui-footprint = Footprint
 ui-parts = Parts to buy
-ui-loading = Loading
 ui-site = Site
-ui-digging = Digging
-ui-weight = Weight
-ui-compare = Compare
-ui-saved = Saved builds
-ui-share = Share
-ui-fit-sheet = Fit sheet
-ui-print = Print
 ui-undo = Undo
 ui-redo = Redo
-ui-clear = Clear all
 ui-start-again = Start again
 ui-close = Close
-ui-back = Back
-ui-next = Next
-ui-take = Take
-ui-taken = Chosen
-ui-take-off = Remove
 ui-search = Search
 ui-sort = Sort by
 ui-sort-verdict = Verdict
@@ -53,15 +38,12 @@ ui-price = Price
 ui-work-time = Workshop time
 ui-part-numbers = Part numbers
 ui-hole-patterns = Hole patterns
-ui-margin = Margin
 ui-measure = Enter what you measured
 ui-checks = What would settle it
 ui-remedies = What would help
 ui-try-remedy = Try it
 ui-cautions = Cautions
 ui-details = Details
-ui-for-shopper = In short
-ui-for-workshop = For the workshop
 ui-bare-machine = Bare machine
 ui-side-view = Side view
 ui-plan-view = Plan view
@@ -69,14 +51,9 @@ ui-rear-view = Rear view
 ui-loading-catalogue = Loading the catalogue
 ui-try-again = Try again
 ui-not-known = not known
-ui-copy-link = Copy link
-ui-copied = Copied
-ui-offline = Works offline
-ui-new-version = A new version is ready. It starts when you reload.
 ui-catalogue-slow = The catalogue is taking long to load.
 ui-catalogue-missing = The catalogue could not be loaded.
 ui-catalogue-broken = The catalogue has mistakes and cannot be used yet.
-ui-storage-full = The device has no room to save. Everything still works; export the build to keep it.
 ui-link-cut-off = The link is cut off or has been changed. Ask for it again.
 ui-link-newer = The link was made by a newer version. Reload the page to get it.
 ui-link-not-ours = This address holds no build.
@@ -86,12 +63,7 @@ ui-options = { $count ->
     [one] { $count } option
    *[other] { $count } options
 }
-ui-open-checks = { $count ->
-    [one] { $count } check open
-   *[other] { $count } checks open
-}
 ui-against-bare = { $change } against the bare machine
-ui-reaches = Best still reachable: { $verdict }
 ui-comes-with = Comes with { $item }
 
 ui-verdict-open = Not started

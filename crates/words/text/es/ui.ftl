@@ -6,28 +6,13 @@ ui-step-choose = Elija uno
 ui-on-hitch = En el enganche de tres puntos, sin bastidor
 ui-answer = Resultado
 ui-joints = Uniones
-ui-evidence = Prueba
 ui-footprint = Medidas
 ui-parts = Piezas a comprar
-ui-loading = Carga
 ui-site = Lugar
-ui-digging = Excavación
-ui-weight = Peso
-ui-compare = Comparar
-ui-saved = Montajes guardados
-ui-share = Compartir
-ui-fit-sheet = Hoja de montaje
-ui-print = Imprimir
 ui-undo = Deshacer
 ui-redo = Rehacer
-ui-clear = Borrar todo
 ui-start-again = Empezar de nuevo
 ui-close = Cerrar
-ui-back = Atrás
-ui-next = Siguiente
-ui-take = Elegir
-ui-taken = Elegido
-ui-take-off = Quitar
 ui-search = Buscar
 ui-sort = Ordenar por
 ui-sort-verdict = Resultado
@@ -51,15 +36,12 @@ ui-price = Precio
 ui-work-time = Tiempo de taller
 ui-part-numbers = Referencias
 ui-hole-patterns = Patrones de agujeros
-ui-margin = Margen
 ui-measure = Introducir lo medido
 ui-checks = Lo que lo aclararía
 ui-remedies = Lo que ayudaría
 ui-try-remedy = Probarlo
 ui-cautions = Precauciones
 ui-details = Detalles
-ui-for-shopper = En breve
-ui-for-workshop = Para el taller
 ui-bare-machine = Máquina sola
 ui-side-view = Vista lateral
 ui-plan-view = Vista en planta
@@ -67,14 +49,9 @@ ui-rear-view = Vista trasera
 ui-loading-catalogue = Cargando el catálogo
 ui-try-again = Intentar de nuevo
 ui-not-known = no se sabe
-ui-copy-link = Copiar enlace
-ui-copied = Copiado
-ui-offline = Funciona sin conexión
-ui-new-version = Hay una versión nueva. Empieza al recargar.
 ui-catalogue-slow = El catálogo tarda en cargar.
 ui-catalogue-missing = No se pudo cargar el catálogo.
 ui-catalogue-broken = El catálogo tiene errores y aún no se puede usar.
-ui-storage-full = El dispositivo no tiene espacio para guardar. Todo sigue funcionando; exporte el montaje para conservarlo.
 ui-link-cut-off = El enlace está cortado o ha cambiado. Pídalo de nuevo.
 ui-link-newer = El enlace es de una versión más nueva. Recargue la página para obtenerla.
 ui-link-not-ours = Esta dirección no contiene ningún montaje.
@@ -84,12 +61,7 @@ ui-options = { $count ->
     [one] { $count } opción
    *[other] { $count } opciones
 }
-ui-open-checks = { $count ->
-    [one] { $count } comprobación pendiente
-   *[other] { $count } comprobaciones pendientes
-}
 ui-against-bare = { $change } respecto a la máquina sola
-ui-reaches = Lo mejor aún alcanzable: { $verdict }
 ui-comes-with = Viene con { $item }
 
 ui-verdict-open = Sin empezar

@@ -6,28 +6,13 @@ ui-step-choose = Choisissez
 ui-on-hitch = Sur l’attelage trois points, sans châssis
 ui-answer = Résultat
 ui-joints = Liaisons
-ui-evidence = Preuve
 ui-footprint = Encombrement
 ui-parts = Pièces à acheter
-ui-loading = Chargement
 ui-site = Chantier
-ui-digging = Terrassement
-ui-weight = Poids
-ui-compare = Comparer
-ui-saved = Montages enregistrés
-ui-share = Partager
-ui-fit-sheet = Fiche de montage
-ui-print = Imprimer
 ui-undo = Annuler
 ui-redo = Rétablir
-ui-clear = Tout effacer
 ui-start-again = Recommencer
 ui-close = Fermer
-ui-back = Retour
-ui-next = Suivant
-ui-take = Choisir
-ui-taken = Choisi
-ui-take-off = Retirer
 ui-search = Rechercher
 ui-sort = Trier par
 ui-sort-verdict = Résultat
@@ -51,15 +36,12 @@ ui-price = Prix
 ui-work-time = Temps d’atelier
 ui-part-numbers = Références
 ui-hole-patterns = Plans de perçage
-ui-margin = Marge
 ui-measure = Saisir la mesure
 ui-checks = Ce qui trancherait
 ui-remedies = Ce qui aiderait
 ui-try-remedy = Essayer
 ui-cautions = Précautions
 ui-details = Détails
-ui-for-shopper = En bref
-ui-for-workshop = Pour l’atelier
 ui-bare-machine = Machine seule
 ui-side-view = Vue de côté
 ui-plan-view = Vue de dessus
@@ -67,14 +49,9 @@ ui-rear-view = Vue arrière
 ui-loading-catalogue = Chargement du catalogue
 ui-try-again = Réessayer
 ui-not-known = inconnu
-ui-copy-link = Copier le lien
-ui-copied = Copié
-ui-offline = Fonctionne hors ligne
-ui-new-version = Une nouvelle version est prête. Elle démarre au rechargement.
 ui-catalogue-slow = Le catalogue met du temps à charger.
 ui-catalogue-missing = Le catalogue n’a pas pu être chargé.
 ui-catalogue-broken = Le catalogue contient des erreurs et n’est pas encore utilisable.
-ui-storage-full = L’appareil n’a plus de place pour enregistrer. Tout fonctionne encore ; exportez le montage pour le garder.
 ui-link-cut-off = Le lien est coupé ou modifié. Redemandez-le.
 ui-link-newer = Le lien vient d’une version plus récente. Rechargez la page pour l’obtenir.
 ui-link-not-ours = Cette adresse ne contient aucun montage.
@@ -84,12 +61,7 @@ ui-options = { $count ->
     [one] { $count } option
    *[other] { $count } options
 }
-ui-open-checks = { $count ->
-    [one] { $count } vérification ouverte
-   *[other] { $count } vérifications ouvertes
-}
 ui-against-bare = { $change } par rapport à la machine seule
-ui-reaches = Meilleur résultat encore possible : { $verdict }
 ui-comes-with = Fourni avec { $item }
 
 ui-verdict-open = Pas commencé
