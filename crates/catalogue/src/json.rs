@@ -16,8 +16,8 @@ use serde_json::ser::Formatter;
 pub fn json(value: &impl Serialize) -> String {
     let mut bytes = Vec::new();
     let written = value.serialize(&mut Serializer::with_formatter(&mut bytes, Numbers));
-    written.expect("keys are text and memory does not fail");
-    String::from_utf8(bytes).expect("JSON of text is text")
+    assert!(written.is_ok(), "keys are text and memory does not fail");
+    String::from_utf8(bytes).unwrap_or_else(|_| unreachable!("JSON of text is text"))
 }
 
 /// Writes numbers as the house does: the JSON library's own means are as large in the browser as

@@ -22,6 +22,7 @@ mod overlay;
 mod parts;
 mod remedies;
 mod row;
+mod select;
 mod settings;
 mod sheet;
 mod silhouette;

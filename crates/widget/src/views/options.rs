@@ -4,10 +4,11 @@ use fitup_core::build::{Build, Step};
 use fitup_core::item::{Catalogue, ItemRef};
 use fitup_core::search::Reachable;
 use fitup_drawing::common_span;
-use web_sys::{HtmlElement, HtmlInputElement, HtmlSelectElement, KeyboardEvent};
+use web_sys::{HtmlElement, HtmlInputElement, KeyboardEvent};
 use yew::prelude::*;
 
 use super::card::Card;
+use super::select::{Choice, select};
 use super::silhouette::card_sheet;
 use crate::ctx::use_ctx;
 use crate::picture::Lettering;
@@ -84,15 +85,15 @@ pub fn Options(props: &OptionsProps) -> Html {
             }
         }
     };
-    let ordered = {
-        let act = ctx.act.clone();
-        move |event: Event| {
-            let chosen = event.target_dyn_into::<HtmlSelectElement>().map(|select| select.value());
-            if let Some(sort) = Sort::ALL.into_iter().find(|sort| Some(sort.name()) == chosen.as_deref()) {
-                act.emit(Action::Order(sort));
-            }
-        }
-    };
+    let orders = Sort::ALL.into_iter().map(|one| Choice {
+        value: one.name().to_owned(),
+        shown: ctx.text(&format!("ui-sort-{}", one.name())),
+        lang: None,
+        chosen: one == *sort,
+    });
+    let ordered = ctx.act.reform(|name: String| {
+        Action::Order(Sort::ALL.into_iter().find(|sort| sort.name() == name).unwrap_or_default())
+    });
     let stop = chosen.filter(|pick| picks.contains(pick)).or_else(|| picks.first().copied());
     html! {
         <>
@@ -102,13 +103,7 @@ pub fn Options(props: &OptionsProps) -> Html {
                         class="entry" type="search" value={search.clone()} oninput={entered}
                         placeholder={ctx.text("ui-search")} aria-label={ctx.text("ui-search")}
                     />
-                    <select class="entry" aria-label={ctx.text("ui-sort")} onchange={ordered}>
-                        for one in Sort::ALL {
-                            <option key={one.name()} value={one.name()} selected={one == *sort}>
-                                { ctx.text(&format!("ui-sort-{}", one.name())) }
-                            </option>
-                        }
-                    </select>
+                    { select(Some(ctx.text("ui-sort")), orders.collect(), ordered) }
                 </div>
             }
             <div

@@ -1,10 +1,11 @@
 //! Language, colours and starting again, behind one button.
 
 use fitup_words::Lang;
-use web_sys::{HtmlSelectElement, KeyboardEvent};
+use web_sys::KeyboardEvent;
 use yew::prelude::*;
 
 use super::icon::{Glyph, icon};
+use super::select::{Choice, select};
 use crate::ctx::use_ctx;
 use crate::state::{Action, Edit, Theme};
 
@@ -32,23 +33,21 @@ pub fn Settings(props: &SettingsProps) -> Html {
             }
         }
     };
-    let speak = {
-        let act = ctx.act.clone();
-        move |event: Event| {
-            if let Some(lang) = chosen(&event).and_then(|tag| Lang::from_tag(&tag)) {
-                act.emit(Action::Speak(lang));
-            }
-        }
-    };
-    let colour = {
-        let act = ctx.act.clone();
-        move |event: Event| {
-            if let Some(theme) = chosen(&event).and_then(|name| Theme::named(&name)) {
-                act.emit(Action::Theme(theme));
-            }
-        }
-    };
     let lang = ctx.words.reader().lang;
+    let languages = Lang::ALL.into_iter().map(|one| Choice {
+        value: one.tag().to_owned(),
+        shown: one.own_name().to_owned(),
+        lang: Some(one.tag()),
+        chosen: one == lang,
+    });
+    let speak = ctx.act.reform(move |tag: String| Action::Speak(Lang::from_tag(&tag).unwrap_or(lang)));
+    let themes = Theme::ALL.iter().map(|theme| Choice {
+        value: theme.name().to_owned(),
+        shown: ctx.text(&format!("ui-theme-{}", theme.name())),
+        lang: None,
+        chosen: *theme == props.theme,
+    });
+    let colour = ctx.act.reform(|name: String| Action::Theme(Theme::named(&name).unwrap_or_default()));
     html! {
         <div class="settings" onkeydown={close_on_escape}>
             <button
@@ -61,23 +60,11 @@ pub fn Settings(props: &SettingsProps) -> Html {
                 <div class="settings-panel">
                     <label>
                         <span>{ ctx.text("ui-language") }</span>
-                        <select class="entry" onchange={speak}>
-                            for one in Lang::ALL {
-                                <option key={one.tag()} value={one.tag()} lang={one.tag()} selected={one == lang}>
-                                    { one.own_name() }
-                                </option>
-                            }
-                        </select>
+                        { select(None, languages.collect(), speak) }
                     </label>
                     <label>
                         <span>{ ctx.text("ui-theme") }</span>
-                        <select class="entry" onchange={colour}>
-                            for theme in Theme::ALL.iter().copied() {
-                                <option key={theme.name()} value={theme.name()} selected={theme == props.theme}>
-                                    { ctx.text(&format!("ui-theme-{}", theme.name())) }
-                                </option>
-                            }
-                        </select>
+                        { select(None, themes.collect(), colour) }
                     </label>
                     <button type="button" class="button" onclick={ctx.on(|| Edit::Empty)}>
                         { ctx.text("ui-start-again") }
@@ -86,8 +73,4 @@ pub fn Settings(props: &SettingsProps) -> Html {
             }
         </div>
     }
-}
-
-fn chosen(event: &Event) -> Option<String> {
-    event.target_dyn_into::<HtmlSelectElement>().map(|select| select.value())
 }

@@ -1,9 +1,9 @@
 //! A few names to choose one of, or none.
 
-use web_sys::HtmlSelectElement;
 use yew::prelude::*;
 
 use crate::ctx::Ctx;
+use crate::views::select::{Choice, select};
 
 /// The choice: the key of what is chosen, the names, which of them is chosen, and what chooses another.
 pub fn choose(
@@ -11,22 +11,20 @@ pub fn choose(
     key: &str,
     names: Vec<String>,
     chosen: Option<usize>,
-    choose: Callback<Option<usize>>,
+    choose: &Callback<Option<usize>>,
 ) -> Html {
-    let changed = move |event: Event| {
-        if let Some(select) = event.target_dyn_into::<HtmlSelectElement>() {
-            choose.emit(select.value().parse().ok());
-        }
-    };
+    let none = Choice { value: String::new(), shown: ctx.text("ui-none"), lang: None, chosen: chosen.is_none() };
+    let named = names.into_iter().enumerate().map(|(at, shown)| Choice {
+        value: at.to_string(),
+        shown,
+        lang: None,
+        chosen: chosen == Some(at),
+    });
+    let choices = std::iter::once(none).chain(named).collect();
     html! {
         <label class="choose">
             <span>{ ctx.text(key) }</span>
-            <select class="entry" onchange={changed}>
-                <option value="" selected={chosen.is_none()}>{ ctx.text("ui-none") }</option>
-                for (at, name) in names.into_iter().enumerate() {
-                    <option key={at} value={at.to_string()} selected={chosen == Some(at)}>{ name }</option>
-                }
-            </select>
+            { select(None, choices, choose.reform(|value: String| value.parse().ok())) }
         </label>
     }
 }

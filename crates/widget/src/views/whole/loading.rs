@@ -50,7 +50,7 @@ pub fn Loading(props: &LoadingProps) -> Html {
         Callback::from(move |at: Option<usize>| done.emit(Edit::Trailer(at.map(TrailerId::at))))
     };
     let chosen = build.trailer.map(TrailerId::index);
-    let choice = choose(&ctx, "ui-trailer", trailers, chosen, taken);
+    let choice = choose(&ctx, "ui-trailer", trailers, chosen, &taken);
     let (Some(found), Some(on)) = (loading(&ctx.desk, &build), on_trailer(&ctx.desk, &build)) else {
         return bare(&ctx, &node, "ui-loading-none", Some(choice));
     };

@@ -48,7 +48,7 @@ pub fn Site(props: &SiteProps) -> Html {
     };
     let labels = ctx.catalogue().sites.iter().map(|row| row.label.clone()).collect::<Vec<_>>();
     let chosen = build.site.map(SiteId::index);
-    let choice = choose(&ctx, "ui-site", labels, chosen, taken);
+    let choice = choose(&ctx, "ui-site", labels, chosen, &taken);
     let found = access(&ctx.desk, build, Widths { gate: *gate_width, path: *path_width });
     let Some(found) = found.filter(|_| build.site.is_some()) else {
         return bare(&ctx, &node, "ui-site-none", Some(choice));
