@@ -51,7 +51,9 @@ fn every_key_that_is_asked_for_has_a_text_in_every_language() {
 fn every_text_of_the_interface_is_asked_for() {
     let crates = Path::new(env!("CARGO_MANIFEST_DIR")).join("..");
     let mut files = Vec::new();
-    ["widget/src", "cli/src", "words/src", "core/src/fit"].map(|folder| sources(&crates.join(folder), &mut files));
+    for folder in ["widget/src", "cli/src", "words/src", "core/src/fit"] {
+        sources(&crates.join(folder), &mut files);
+    }
     let all: String = files.iter().map(|file| fs::read_to_string(file).expect("a source file")).collect();
     let asked: BTreeSet<String> = keys(&all).collect();
     let written =
