@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use fitup_core::build::{Build, Change};
 use fitup_core::dimension::{Facing, Heading, Side};
 use fitup_core::fit::{
-    Bearer, Desk, MissingOf, RAMP_MARGIN, SwingStop, Widths, access, arm_at_work, hydraulics, judge, lifting, loading,
+    Bearer, Desk, MissingOf, RAMP_MARGIN, SwingStop, access, arm_at_work, hydraulics, judge, lifting, loading,
     on_trailer, shortest_ramps, tip, weight, whole,
 };
 use fitup_core::item::{SiteId, TrailerId};
@@ -158,14 +158,14 @@ fn a_wider_gate_asks_for_less_path_and_a_narrow_one_for_none_there_is() {
     let desk = desk();
     let at = story(&desk, "ramp");
     let wanted = |gate: f64| {
-        let widths = Widths { gate: Some(Length::from_mm(gate)), path: None };
-        access(&desk, &at, widths).unwrap().path_wanted.map(Length::mm)
+        let gateway = Change::Gateway { width: Length::from_mm(gate) };
+        access(&desk, &Build { changes: vec![gateway], ..at.clone() }).unwrap().path_wanted.map(Length::mm)
     };
     assert_eq!(wanted(1200.0), None);
     let widths: Vec<f64> = [1700.0, 2000.0, 2400.0].into_iter().map(|gate| wanted(gate).unwrap()).collect();
     assert!(widths.windows(2).all(|pair| pair[0] >= pair[1]), "{widths:?}");
     // Two equal corridors of the least width let it round.
-    let corridor = access(&desk, &at, Widths::default()).unwrap().corridor.unwrap().mm();
+    let corridor = access(&desk, &at).unwrap().corridor.unwrap().mm();
     assert!((wanted(corridor + 0.001).unwrap() - corridor).abs() < 1.0);
 }
 

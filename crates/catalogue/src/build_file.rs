@@ -60,6 +60,9 @@ pub struct BuildFile {
     /// Id of the site.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub site: Option<String>,
+    /// Pose that the digging arm is shown in at work.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub pose: Option<PoseFile>,
 }
 
 impl Default for BuildFile {
@@ -79,6 +82,7 @@ impl Default for BuildFile {
             on_hand: Vec::new(),
             trailer: None,
             site: None,
+            pose: None,
         }
     }
 }
@@ -116,6 +120,16 @@ pub enum ChangeFile {
         /// Their length along the slope in millimetres.
         length_mm: f64,
     },
+    /// A gateway in place of the site's own.
+    Gateway {
+        /// Its width in millimetres.
+        width_mm: f64,
+    },
+    /// A path behind the gateway in place of the site's own.
+    Path {
+        /// Its width in millimetres.
+        width_mm: f64,
+    },
     /// Ballast.
     Ballast {
         /// Its mass in kilograms.
@@ -123,6 +137,18 @@ pub enum ChangeFile {
         /// Its place in the machine's axes, millimetres forward of the rear axle.
         x_mm: f64,
     },
+}
+
+/// A digging arm's pose in a file: degrees, boom over the horizontal, the others each against the link before it.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub struct PoseFile {
+    /// Of the boom.
+    pub boom_deg: f64,
+    /// Of the dipper.
+    pub dipper_deg: f64,
+    /// Of the bucket.
+    pub bucket_deg: f64,
 }
 
 /// A measurement in a file.

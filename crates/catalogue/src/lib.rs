@@ -22,7 +22,7 @@ pub mod wire;
 mod write;
 
 pub use build_file::{
-    BUILD_FORMAT, BuildFile, ChangeFile, LookedFile, MeasuredFile, ToolFile, Unresolved, UnresolvedIn,
+    BUILD_FORMAT, BuildFile, ChangeFile, LookedFile, MeasuredFile, PoseFile, ToolFile, Unresolved, UnresolvedIn,
 };
 pub use json::json;
 pub use problem::{Code, Position, Problem, SORTS, Severity};

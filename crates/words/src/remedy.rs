@@ -41,6 +41,12 @@ impl Words {
             Change::Ramps { length } => {
                 self.ui("remedy-ramps", &[("length", reader.length(*length, LengthStyle::Drawn).into())])
             }
+            Change::Gateway { width } => {
+                self.ui("remedy-gateway", &[("width", reader.length(*width, LengthStyle::Drawn).into())])
+            }
+            Change::Path { width } => {
+                self.ui("remedy-path", &[("width", reader.length(*width, LengthStyle::Drawn).into())])
+            }
             Change::Ballast { mass, x } => {
                 let key = if *x < Length::ZERO { "remedy-ballast-behind" } else { "remedy-ballast" };
                 let place = reader.length(x.abs(), LengthStyle::Drawn);

@@ -93,3 +93,44 @@ fn a_wider_gate_lets_the_machine_round_the_corner() {
             .await
     });
 }
+
+/// What the sliders of the view say, in order.
+async fn said(page: &Page) -> Outcome<Vec<String>> {
+    let said = page.value("[...widget.querySelectorAll('.slider output')].map(o => o.textContent)").await?;
+    Ok(said.as_array().into_iter().flatten().filter_map(|it| Some(it.as_str()?.replace('\u{a0}', " "))).collect())
+}
+
+#[test]
+fn the_address_keeps_what_sliders_are_let_go_at_and_back_takes_it_away() {
+    for (name, view, slides, kept) in [
+        ("ramp", "site", [(0, 2400.0), (1, 1800.0)], ["2,400 mm", "1,800 mm"]),
+        ("listed", "digging", [(0, 20.0), (1, -60.0)], ["20.0°", "−60.0°"]),
+    ] {
+        browse("whole-kept", LAPTOP, async |page| {
+            turn_to(&page, name, view).await?;
+            let begun = said(&page).await?;
+            for (at, to) in slides {
+                let before = page.address().await?;
+                slide(&page, at, to, true).await?;
+                page.until("the address", &format!("location.href !== {}", json!(before))).await?;
+            }
+            let taken = said(&page).await?;
+            assert_eq!(taken[..2], kept, "{view}");
+            page.reload().await?;
+            page.value("document.querySelector('fit-up').setAttribute('units', 'metric')").await?;
+            page.until("the view", "widget.querySelector('.whole .slider output') != null").await?;
+            assert_eq!(said(&page).await?, taken, "{view}: reloaded");
+            page.value("history.go(-2)").await?;
+            page.until(
+                "what was there at first",
+                &format!(
+                    "widget.querySelector('.slider output')?.textContent.replace('\\u00a0', ' ') === {}",
+                    json!(begun[0])
+                ),
+            )
+            .await?;
+            assert_eq!(said(&page).await?, begun, "{view}: gone back");
+            Ok(())
+        });
+    }
+}

@@ -1,16 +1,19 @@
 //! From the file to the core's build, naming what does not resolve.
 
-use fitup_core::build::{Build, Carrying, Change, Measurement, Presence, Seating};
-use fitup_core::item::{Catalogue, ItemRef};
-use fitup_core::quantity::{Length, Mass, Tool, shortest};
+use fitup_core::build::{ArmAngles, Build, Carrying, Change, Measurement, Presence, Seating};
+use fitup_core::item::{ArmLink, Catalogue, ImplementId, ItemRef};
+use fitup_core::quantity::{Angle, Length, Mass, Tool, shortest};
 
-use super::{BuildFile, ChangeFile, MeasuredFile, ToolFile};
+use super::{BuildFile, ChangeFile, MeasuredFile, PoseFile, ToolFile};
 
 /// The greatest length a build may state, in millimetres: a hundred metres. Common sense, no
 /// source; it keeps a slip of the decimal point from drawing a machine as long as a street.
 const LONGEST_MM: f64 = 1e5;
 /// The greatest mass a build may state, in kilograms: a hundred tonnes; as above.
 const HEAVIEST_KG: f64 = 1e5;
+
+/// What a pose may stand beyond a link's limits: angles are written to a millionth of a degree.
+const SLACK: Angle = Angle::from_deg(1e-5);
 
 /// Where in a build something did not resolve.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -39,6 +42,8 @@ pub enum UnresolvedIn {
     Trailer,
     /// The site.
     Site,
+    /// The digging arm's pose.
+    Pose,
 }
 
 /// Something of a build that this catalogue does not have or that cannot be.
@@ -129,6 +134,7 @@ impl Find<'_> {
             on_hand: file.on_hand.iter().filter_map(|id| self.item(UnresolvedIn::OnHand, id)).collect(),
             trailer,
             site,
+            pose: file.pose.and_then(|pose| self.pose(pose, implement)),
         }
     }
 
@@ -167,11 +173,9 @@ impl Find<'_> {
             ChangeFile::FoldRollOverBar => Change::FoldRollOverBar,
             ChangeFile::TakeOff(what) => Change::TakeOff(what.clone()),
             ChangeFile::PutOn(what) => Change::PutOn(what.clone()),
-            ChangeFile::Ramps { length_mm } => {
-                let length = self.length(place, *length_mm)?;
-                self.note_unless(length > Length::ZERO, place, &format!("{} mm", shortest(*length_mm)));
-                (length > Length::ZERO).then_some(Change::Ramps { length })?
-            }
+            ChangeFile::Ramps { length_mm } => Change::Ramps { length: self.extent(place, *length_mm)? },
+            ChangeFile::Gateway { width_mm } => Change::Gateway { width: self.extent(place, *width_mm)? },
+            ChangeFile::Path { width_mm } => Change::Path { width: self.extent(place, *width_mm)? },
             ChangeFile::Ballast { mass_kg, x_mm } => {
                 let possible = mass_kg.is_finite() && (0.0..=HEAVIEST_KG).contains(mass_kg);
                 self.note_unless(possible, place, &format!("{} kg", shortest(*mass_kg)));
@@ -205,6 +209,30 @@ impl Find<'_> {
         })
     }
 
+    /// A pose within the arm's limits; without the implement there is nothing to hold it.
+    fn pose(&mut self, pose: PoseFile, implement: Option<ImplementId>) -> Option<ArmAngles> {
+        let arm = implement.and_then(|id| self.catalogue.implement(id).arm);
+        let mut link = |degrees: f64, link: Option<ArmLink>| {
+            let angle = Angle::from_deg(degrees);
+            // Written angles are rounded.
+            let (least, greatest) = link.map(|link| (link.least - SLACK, link.greatest + SLACK))?;
+            let possible = least <= angle && angle <= greatest;
+            self.note_unless(possible, UnresolvedIn::Pose, &format!("{}°", shortest(degrees)));
+            possible.then_some(angle)
+        };
+        let boom = link(pose.boom_deg, arm.map(|arm| arm.boom));
+        let dipper = link(pose.dipper_deg, arm.map(|arm| arm.dipper));
+        let bucket = link(pose.bucket_deg, arm.map(|arm| arm.bucket));
+        Some(ArmAngles { boom: boom?, dipper: dipper?, bucket: bucket? })
+    }
+
+    /// A length above nothing.
+    fn extent(&mut self, place: UnresolvedIn, mm: f64) -> Option<Length> {
+        let length = self.length(place, mm)?;
+        self.note_unless(length > Length::ZERO, place, &format!("{} mm", shortest(mm)));
+        (length > Length::ZERO).then_some(length)
+    }
+
     fn length(&mut self, place: UnresolvedIn, mm: f64) -> Option<Length> {
         let possible = mm.is_finite() && mm.abs() <= LONGEST_MM;
         self.note_unless(possible, place, &format!("{} mm", shortest(mm)));
@@ -214,25 +242,40 @@ impl Find<'_> {
 
 #[cfg(test)]
 mod tests {
-    use fitup_core::item::{Body, Implement, ImplementId, ImplementKind, Mount};
+    use fitup_core::item::{AdapterId, DiggingArm, FrameId, MachineId, Port, SeatId, SiteId, TrailerId};
 
     use super::*;
+    use crate::link;
 
+    /// A yard of one of everything, its arm beside an implement that has none.
     fn catalogue() -> Catalogue {
-        let implement = Implement {
-            body: Body { id: "auger".into(), ..Body::default() },
-            kind: ImplementKind::Auger,
-            mount: Mount::ThreePoint,
-            arm: None,
-            console: None,
-            worked_from_seat: false,
-            hydraulics: None,
-            power_least: None,
-            power_most: None,
-            own_seat: false,
-            transport_width: None,
+        let mut yard = fitup_yard::Yard::new();
+        yard.trailer();
+        yard.site();
+        let (rack, auger) = (yard.port(fitup_yard::ARM, "hooks").clone(), &mut yard.catalogue.implements);
+        auger.swap(0, 1);
+        auger[0].body.id = "auger".into();
+        auger[1].body.ports = vec![Port { name: "rack".into(), ..rack }];
+        let link = |least: f64, greatest: f64| ArmLink {
+            length: Length::from_m(1.0),
+            least: Angle::from_deg(least),
+            greatest: Angle::from_deg(greatest),
+            transport: Angle::ZERO,
+            mass: None,
+            centre: None,
         };
-        Catalogue { implements: vec![implement], ..Catalogue::default() }
+        auger[1].arm = Some(DiggingArm {
+            swing_x: Length::ZERO,
+            foot_u: Length::ZERO,
+            foot_z: Length::ZERO,
+            boom: link(-30.0, 60.0),
+            dipper: link(-120.0, 0.0),
+            bucket: link(-90.0, 45.0),
+            swing: Angle::ZERO,
+            stabilisers: None,
+            lift_at_full_reach: None,
+        });
+        yard.catalogue
     }
 
     #[test]
@@ -275,17 +318,71 @@ mod tests {
     }
 
     #[test]
+    fn a_pose_is_within_its_arms_limits_and_needs_an_arm() {
+        let catalogue = catalogue();
+        let told = |file: BuildFile| {
+            let (build, unresolved) = file.resolve(&catalogue);
+            (build.pose.is_some(), unresolved.into_iter().map(|it| (it.place, it.text)).collect::<Vec<_>>())
+        };
+        let posed = |boom_deg: f64, dipper_deg: f64| BuildFile {
+            implement: Some("arm".into()),
+            pose: Some(PoseFile { boom_deg, dipper_deg, bucket_deg: 0.0 }),
+            ..BuildFile::default()
+        };
+        assert_eq!(told(posed(60.0, -120.0)), (true, Vec::new()));
+        let beyond = ["61°", "NaN°"].map(|text| (UnresolvedIn::Pose, text.to_owned())).to_vec();
+        assert_eq!(told(posed(61.0, f64::NAN)), (false, beyond));
+        let other = BuildFile { implement: Some("auger".into()), ..posed(0.0, 0.0) };
+        assert_eq!(told(other), (false, Vec::new()));
+    }
+
+    #[test]
     fn a_build_survives_the_file_and_back() {
         let catalogue = catalogue();
-        let auger = ItemRef::Implement(ImplementId(0));
-        let mut build = Build { implement: Some(ImplementId(0)), carrying: Carrying::Hitch, ..Build::default() };
-        build.changes.push(Change::TakeOff("belly mower".into()));
-        build.changes.push(Change::Ballast { mass: Mass::from_kg(120.0), x: Length::from_mm(1850.0) });
-        build.changes.push(Change::Ramps { length: Length::from_mm(2600.0) });
-        build.looked.insert((auger, "spacer holes".into()), Presence::No);
-        build.serials.insert(auger, 40_211);
-        build.on_hand.insert(auger);
+        let arm = ItemRef::Implement(ImplementId(1));
+        let length = Length::from_mm;
+        let changes = vec![
+            Change::Drill { item: arm, port: "rack".into() },
+            Change::OpenUp { item: arm, port: "rack".into(), by: length(0.5) },
+            Change::FrontSeatForward,
+            Change::FoldRollOverBar,
+            Change::TakeOff("belly mower".into()),
+            Change::PutOn("loader base".into()),
+            Change::Ramps { length: length(2600.0) },
+            Change::Gateway { width: length(1250.5) },
+            Change::Path { width: length(1900.0) },
+            Change::Ballast { mass: Mass::from_kg(120.0), x: length(1850.0) },
+        ];
+        let measured = Measurement {
+            item: arm,
+            port: "rack".into(),
+            dimension: "spread".into(),
+            value: length(25.1),
+            tool: Tool::Caliper,
+            plus_minus: Some(length(0.05)),
+            note: "cold".into(),
+        };
+        let degrees = Angle::from_deg;
+        // Every field by its name, so that a new one cannot be left out here.
+        let build = Build {
+            machine: Some(MachineId(0)),
+            carrying: Carrying::Frame(FrameId(0)),
+            seating: Seating::This(SeatId(0)),
+            implement: Some(ImplementId(1)),
+            adapters: vec![AdapterId(0), AdapterId(0)],
+            changes,
+            measured: vec![measured],
+            looked: [((arm, "spacer holes".to_owned()), Presence::No)].into_iter().collect(),
+            serials: [(arm, 40_211)].into_iter().collect(),
+            on_hand: [arm].into_iter().collect(),
+            trailer: Some(TrailerId(0)),
+            site: Some(SiteId(0)),
+            pose: Some(ArmAngles { boom: degrees(31.0), dipper: degrees(-70.25), bucket: degrees(5.1) }),
+        };
         let file = BuildFile::of(&catalogue, &build);
-        assert_eq!(file.resolve(&catalogue), (build, Vec::new()));
+        assert_eq!(file.resolve(&catalogue), (build.clone(), Vec::new()));
+        assert_eq!(link::read(&link::write(&file)).as_ref(), Ok(&file));
+        let hung = Build { carrying: Carrying::Hitch, ..build };
+        assert_eq!(BuildFile::of(&catalogue, &hung).resolve(&catalogue), (hung, Vec::new()));
     }
 }

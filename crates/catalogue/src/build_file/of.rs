@@ -1,16 +1,17 @@
 //! From the core's build to the file.
 
-use fitup_core::build::{Build, Carrying, Change, Measurement, Presence};
+use fitup_core::build::{ArmAngles, Build, Carrying, Change, Measurement, Presence};
 use fitup_core::item::{Catalogue, ItemRef};
-use fitup_core::quantity::Tool;
+use fitup_core::quantity::{Angle, Length, Tool};
 
-use super::{BuildFile, ChangeFile, LookedFile, MeasuredFile, ToolFile};
+use super::{BUILD_FORMAT, BuildFile, ChangeFile, LookedFile, MeasuredFile, PoseFile, ToolFile};
 
 impl BuildFile {
     /// The file of a build made against `catalogue`.
     pub fn of(catalogue: &Catalogue, build: &Build) -> Self {
         let id = |item: ItemRef| catalogue.body(item).id.clone();
         Self {
+            format: BUILD_FORMAT,
             machine: build.machine.map(|m| id(ItemRef::Machine(m))),
             frame: build.carrying.frame().map(|f| id(ItemRef::Frame(f))),
             hitch: build.carrying == Carrying::Hitch,
@@ -32,7 +33,7 @@ impl BuildFile {
             on_hand: build.on_hand.iter().map(|&item| id(item)).collect(),
             trailer: build.trailer.map(|t| catalogue.trailer(t).id.clone()),
             site: build.site.map(|s| catalogue.site(s).id.clone()),
-            ..Self::default()
+            pose: build.pose.map(pose_file),
         }
     }
 }
@@ -48,6 +49,8 @@ fn change_file(change: &Change, id: &impl Fn(ItemRef) -> String) -> ChangeFile {
         Change::TakeOff(what) => ChangeFile::TakeOff(what.clone()),
         Change::PutOn(what) => ChangeFile::PutOn(what.clone()),
         Change::Ramps { length } => ChangeFile::Ramps { length_mm: millimetres(*length) },
+        Change::Gateway { width } => ChangeFile::Gateway { width_mm: millimetres(*width) },
+        Change::Path { width } => ChangeFile::Path { width_mm: millimetres(*width) },
         Change::Ballast { mass, x } => ChangeFile::Ballast { mass_kg: mass.kg(), x_mm: millimetres(*x) },
     }
 }
@@ -67,7 +70,16 @@ fn measured_file(measured: &Measurement, id: &impl Fn(ItemRef) -> String) -> Mea
     }
 }
 
-/// Millimetres, rounded to a nanometre so that 25.1 is not written 25.099999999999998.
-fn millimetres(length: fitup_core::quantity::Length) -> f64 {
-    (length.mm() * 1e6).round() / 1e6
+fn pose_file(pose: ArmAngles) -> PoseFile {
+    let degrees = |angle: Angle| tidy(angle.deg());
+    PoseFile { boom_deg: degrees(pose.boom), dipper_deg: degrees(pose.dipper), bucket_deg: degrees(pose.bucket) }
+}
+
+fn millimetres(length: Length) -> f64 {
+    tidy(length.mm())
+}
+
+/// Rounded to a millionth, so that 25.1 is not written 25.099999999999998.
+fn tidy(value: f64) -> f64 {
+    (value * 1e6).round() / 1e6
 }

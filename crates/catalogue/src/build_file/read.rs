@@ -3,7 +3,7 @@
 use bumpalo::Bump;
 use fitup_core::ordered::Map;
 
-use super::{BUILD_FORMAT, BuildFile, ChangeFile, LookedFile, MeasuredFile, ToolFile};
+use super::{BUILD_FORMAT, BuildFile, ChangeFile, LookedFile, MeasuredFile, PoseFile, ToolFile};
 use crate::at::At;
 use crate::decode::{Decode, Record, chosen, word, wrong_type};
 use crate::problem::{Code, Problem};
@@ -57,6 +57,7 @@ impl Decode for BuildFile {
             "on-hand",
             "trailer",
             "site",
+            "pose",
         ];
         let mut record = Record::open(node, at, fields, report);
         let mut file = Self::invented();
@@ -74,6 +75,7 @@ impl Decode for BuildFile {
         record.optional("on-hand", &mut file.on_hand);
         record.optional("trailer", &mut file.trailer);
         record.optional("site", &mut file.site);
+        record.optional("pose", &mut file.pose);
         file
     }
 
@@ -84,9 +86,19 @@ impl Decode for BuildFile {
 
 impl Decode for ChangeFile {
     fn decode(node: Node<'_>, at: At<'_>, report: &mut Report) -> Self {
-        let words =
-            &["drill", "open-up", "front-seat-forward", "fold-roll-over-bar", "take-off", "put-on", "ramps", "ballast"];
-        let alone = &[false, false, true, true, false, false, false, false];
+        let words = &[
+            "drill",
+            "open-up",
+            "front-seat-forward",
+            "fold-roll-over-bar",
+            "take-off",
+            "put-on",
+            "ramps",
+            "gateway",
+            "path",
+            "ballast",
+        ];
+        let alone = &[false, false, true, true, false, false, false, false, false, false];
         let Some((chosen, content)) = chosen(node, words, alone, at, report) else { return Self::invented() };
         let at = at.field(words[chosen]);
         match chosen {
@@ -109,12 +121,9 @@ impl Decode for ChangeFile {
             3 => Self::FoldRollOverBar,
             4 => Self::TakeOff(String::decode(content, at, report)),
             5 => Self::PutOn(String::decode(content, at, report)),
-            6 => {
-                let mut length_mm = 0.0;
-                let mut record = Record::open(content, at, &["length-mm"], report);
-                record.required("length-mm", &mut length_mm);
-                Self::Ramps { length_mm }
-            }
+            6 => Self::Ramps { length_mm: alone_in(content, &["length-mm"], at, report) },
+            7 => Self::Gateway { width_mm: alone_in(content, &["width-mm"], at, report) },
+            8 => Self::Path { width_mm: alone_in(content, &["width-mm"], at, report) },
             _ => {
                 let (mut mass_kg, mut x_mm) = (0.0, 0.0);
                 let mut record = Record::open(content, at, &["mass-kg", "x-mm"], report);
@@ -127,6 +136,28 @@ impl Decode for ChangeFile {
 
     fn invented() -> Self {
         Self::FrontSeatForward
+    }
+}
+
+/// The number that a record holds under its one key.
+fn alone_in(node: Node<'_>, key: &'static [&'static str; 1], at: At<'_>, report: &mut Report) -> f64 {
+    let mut value = 0.0;
+    Record::open(node, at, key, report).required(key[0], &mut value);
+    value
+}
+
+impl Decode for PoseFile {
+    fn decode(node: Node<'_>, at: At<'_>, report: &mut Report) -> Self {
+        let mut record = Record::open(node, at, &["boom-deg", "dipper-deg", "bucket-deg"], report);
+        let mut file = Self::invented();
+        record.required("boom-deg", &mut file.boom_deg);
+        record.required("dipper-deg", &mut file.dipper_deg);
+        record.required("bucket-deg", &mut file.bucket_deg);
+        file
+    }
+
+    fn invented() -> Self {
+        Self { boom_deg: 0.0, dipper_deg: 0.0, bucket_deg: 0.0 }
     }
 }
 
@@ -209,9 +240,14 @@ mod tests {
 
     #[test]
     fn everything_that_is_written_is_read() {
+        // Every field by its name, so that a new one cannot be left out here.
         let build = BuildFile {
+            format: BUILD_FORMAT,
             machine: Some("m".into()),
+            frame: Some("f".into()),
             hitch: true,
+            seat: Some("s".into()),
+            implement: Some("i".into()),
             adapters: vec!["a".into(), "a".into()],
             changes: vec![
                 ChangeFile::Drill { item: "f".into(), port: "rack".into() },
@@ -221,6 +257,8 @@ mod tests {
                 ChangeFile::TakeOff("loader".into()),
                 ChangeFile::PutOn("loader".into()),
                 ChangeFile::Ramps { length_mm: 1896.0 },
+                ChangeFile::Gateway { width_mm: 2410.0 },
+                ChangeFile::Path { width_mm: 1905.5 },
                 ChangeFile::Ballast { mass_kg: 120.0, x_mm: -900.25 },
             ],
             measured: vec![MeasuredFile {
@@ -237,7 +275,7 @@ mod tests {
             on_hand: vec!["s".into()],
             trailer: Some("t".into()),
             site: Some("g".into()),
-            ..BuildFile::default()
+            pose: Some(PoseFile { boom_deg: 31.0, dipper_deg: -70.25, bucket_deg: 5.0 }),
         };
         assert_eq!(BuildFile::read(&crate::json::json(&build)), Ok(build));
     }

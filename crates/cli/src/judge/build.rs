@@ -126,6 +126,7 @@ fn unresolved_text(catalogue: &Catalogue, unresolved: &Unresolved) -> String {
         UnresolvedIn::Trailer => ("trailer", catalogue.trailers.iter().map(|row| row.id.as_str()).collect()),
         UnresolvedIn::Site => ("site", catalogue.sites.iter().map(|row| row.id.as_str()).collect()),
         UnresolvedIn::Change => return format!("the change \"{text}\" cannot be made in this catalogue"),
+        UnresolvedIn::Pose => return format!("the arm's pose has an angle of {text}, beyond what its link allows"),
         UnresolvedIn::Measured => return format!("the measurement of \"{text}\" belongs to nothing in this catalogue"),
         UnresolvedIn::Looked => {
             return format!("what was looked for on \"{text}\" belongs to nothing in this catalogue");

@@ -1,5 +1,6 @@
 //! A build: the choices, changes, measurements and what is on hand.
 
+use super::ArmAngles;
 use crate::item::{AdapterId, FrameId, ImplementId, ItemRef, MachineId, SeatId, SiteId, TrailerId};
 use crate::ordered::{Map, Set};
 use crate::quantity::{Length, Mass, Tool};
@@ -80,6 +81,16 @@ pub enum Change {
         /// Their length.
         length: Length,
     },
+    /// A gateway of this width in place of the site's own.
+    Gateway {
+        /// Its width.
+        width: Length,
+    },
+    /// A path of this width behind the gateway in place of the site's own.
+    Path {
+        /// Its width.
+        width: Length,
+    },
     /// Ballast at a place.
     Ballast {
         /// Its mass.
@@ -144,6 +155,8 @@ pub struct Build {
     pub trailer: Option<TrailerId>,
     /// Site.
     pub site: Option<SiteId>,
+    /// Pose that the digging arm is shown in at work. No finding rests on it.
+    pub pose: Option<ArmAngles>,
 }
 
 impl Build {
@@ -160,10 +173,38 @@ impl Build {
 
     /// The ballast that hangs on the machine, with its place; of several the last.
     pub fn ballast(&self) -> Option<(Mass, Length)> {
-        self.changes.iter().rev().find_map(|change| match *change {
+        self.last(|change| match *change {
             Change::Ballast { mass, x } => Some((mass, x)),
             _ => None,
         })
+    }
+
+    /// Length of the ramps that stand for the trailer's own.
+    pub fn ramps(&self) -> Option<Length> {
+        self.last(|change| match *change {
+            Change::Ramps { length } => Some(length),
+            _ => None,
+        })
+    }
+
+    /// Width of the gateway that stands for the site's own.
+    pub fn gateway(&self) -> Option<Length> {
+        self.last(|change| match *change {
+            Change::Gateway { width } => Some(width),
+            _ => None,
+        })
+    }
+
+    /// Width of the path that stands for the site's own.
+    pub fn path(&self) -> Option<Length> {
+        self.last(|change| match *change {
+            Change::Path { width } => Some(width),
+            _ => None,
+        })
+    }
+
+    fn last<T>(&self, of: impl FnMut(&Change) -> Option<T>) -> Option<T> {
+        self.changes.iter().rev().find_map(of)
     }
 
     /// Hangs ballast in place of what hung before; none of it hangs nowhere.

@@ -46,6 +46,5 @@ pub(crate) use terms::{Bits, Choice, PAIRS, Terms};
 pub use whole::{
     Access, ArmAtWork, Drive, FLAT_BOTTOM, HOSE_BORES, Hydraulics, LONGEST_RAMP, Lift, Lifting, Loading, Missing,
     MissingOf, OnTrailer, RAMP_MARGIN, SwingStop, Tip, TrailerStand, WIDTH_LIMITS, Weight, WeightRule, Whole,
-    WidthLimit, Widths, access, arm_at_work, hydraulics, lifting, loading, on_trailer, shortest_ramps, tip, weight,
-    whole,
+    WidthLimit, access, arm_at_work, hydraulics, lifting, loading, on_trailer, shortest_ramps, tip, weight, whole,
 };

@@ -1,6 +1,6 @@
 //! Edits of a build: each takes a build and leaves another.
 
-use fitup_core::build::{Build, Carrying, Change, Measurement, Presence, Seating, Step, place};
+use fitup_core::build::{ArmAngles, Build, Carrying, Change, Measurement, Presence, Seating, Step, place};
 use fitup_core::item::{AdapterId, Catalogue, ItemRef, SiteId, TrailerId};
 use fitup_core::quantity::{Length, Mass};
 
@@ -42,6 +42,12 @@ pub enum Edit {
     Drop(Change),
     /// Ramps of this length in place of the trailer's own.
     Ramps(Length),
+    /// A gateway of this width in place of the site's own.
+    Gateway(Length),
+    /// A path of this width behind the gateway in place of the site's own.
+    Path(Length),
+    /// The digging arm shown in this pose.
+    Pose(ArmAngles),
     /// Ballast of this mass at this place, in place of what hung there; none of it hangs nowhere.
     Ballast(Mass, Length),
     /// Choose a trailer, or none.
@@ -101,21 +107,31 @@ impl Edit {
                 }
             }
             Self::Drop(change) => next.changes.retain(|kept| *kept != change),
-            Self::Ramps(length) => {
-                next.changes.retain(|change| !matches!(change, Change::Ramps { .. }));
-                next.changes.push(Change::Ramps { length });
-            }
+            Self::Ramps(length) => instead(&mut next, Change::Ramps { length }),
+            Self::Gateway(width) => instead(&mut next, Change::Gateway { width }),
+            Self::Path(width) => instead(&mut next, Change::Path { width }),
+            Self::Pose(pose) => next.pose = Some(pose),
             Self::Ballast(mass, x) => next.hang(mass, x),
             Self::Trailer(trailer) => {
                 // Other ramps belong to the trailer they were tried with.
                 next.changes.retain(|change| !matches!(change, Change::Ramps { .. }));
                 next.trailer = trailer;
             }
-            Self::Site(site) => next.site = site,
+            Self::Site(site) => {
+                // So do other widths to the site.
+                next.changes.retain(|change| !matches!(change, Change::Gateway { .. } | Change::Path { .. }));
+                next.site = site;
+            }
             Self::Take(whole) => next = *whole,
         }
         next
     }
+}
+
+/// Puts a change in place of one of its kind.
+fn instead(build: &mut Build, change: Change) {
+    build.changes.retain(|kept| std::mem::discriminant(kept) != std::mem::discriminant(&change));
+    build.changes.push(change);
 }
 
 fn forget(build: &mut Build, item: ItemRef, port: &str, dimension: &str) {
@@ -141,14 +157,22 @@ fn settle(catalogue: &Catalogue, before: &Build, after: &mut Build) {
         Change::Drill { item, .. } | Change::OpenUp { item, .. } => items.contains(item),
         Change::FrontSeatForward => after.seating != Seating::Open,
         Change::TakeOff(_) | Change::PutOn(_) => after.carrying != Carrying::Open || after.implement.is_some(),
-        Change::FoldRollOverBar | Change::Ramps { .. } | Change::Ballast { .. } => true,
+        Change::FoldRollOverBar
+        | Change::Ramps { .. }
+        | Change::Gateway { .. }
+        | Change::Path { .. }
+        | Change::Ballast { .. } => true,
     });
+    // A pose is within the limits of its own arm.
+    if after.implement != before.implement {
+        after.pose = None;
+    }
 }
 
 #[cfg(test)]
 mod tests {
     use fitup_core::item::ImplementId;
-    use fitup_core::quantity::Tool;
+    use fitup_core::quantity::{Angle, Tool};
 
     use super::*;
 
@@ -221,6 +245,21 @@ mod tests {
         assert_eq!(build.changes, [ballast, Change::Ramps { length: Length::from_m(2.0) }]);
         assert_eq!(after([hang(20.0), hang(0.0)]), Build::default());
         assert_eq!(after([Edit::Ramps(Length::from_m(2.0)), Edit::Trailer(None)]), Build::default());
+    }
+
+    #[test]
+    fn widths_leave_with_their_site_and_a_pose_with_its_implement() {
+        let wide = |mm: f64| Edit::Gateway(Length::from_mm(mm));
+        let site = Edit::Site(Some(SiteId(0)));
+        let kept = after([site, wide(1500.0), Edit::Path(Length::from_m(2.0)), wide(1800.0)]);
+        assert_eq!((kept.gateway(), kept.path()), (Some(Length::from_mm(1800.0)), Some(Length::from_m(2.0))));
+        assert_eq!(kept.changes.len(), 2);
+        assert_eq!(after([wide(1500.0), Edit::Path(Length::from_m(2.0)), Edit::Site(None)]), Build::default());
+        let angle = Angle::from_deg(20.0);
+        let pose = ArmAngles { boom: angle, dipper: -angle, bucket: angle };
+        let arm = |option| Edit::Choose(Pick { step: Step::Implement, option });
+        assert_eq!(after([arm(0), Edit::Pose(pose), arm(0)]).pose, Some(pose));
+        assert_eq!(after([arm(0), Edit::Pose(pose), arm(1)]).pose, None);
     }
 
     #[test]

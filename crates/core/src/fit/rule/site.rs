@@ -4,14 +4,14 @@ use super::missing::missing;
 use crate::finding::{Finding, Grade, Subject, Value, Verdict};
 use crate::fit::Footprint;
 use crate::fit::context::Context;
-use crate::fit::whole::{Access, Widths, access_of};
+use crate::fit::whole::{Access, access_of};
 
 /// The machine has to go through the site's gateway, turn behind it where the path does, and not sink its ground.
 pub(super) fn rule(context: &Context, footprint: &Footprint, out: &mut Vec<Finding>) {
     if context.build.site.is_none() {
         return;
     }
-    let Some(access) = access_of(context, footprint, Widths::default()) else { return };
+    let Some(access) = access_of(context, footprint) else { return };
     missing(context, "access-unknown", Subject::Site, &access.missing, out);
     width(&access, out);
     height(&access, out);

@@ -129,9 +129,16 @@ fn item_at(item: ItemRef, choice: Choice) -> ItemRef {
     chosen.unwrap_or(item)
 }
 
-/// Everything of a build but its four choices.
+/// Everything of a build but its four choices and the pose the arm is shown in, on which no finding rests.
 pub(crate) fn side_of(build: &Build) -> Build {
-    Build { machine: None, carrying: Carrying::Open, seating: Seating::Open, implement: None, ..build.clone() }
+    Build {
+        machine: None,
+        carrying: Carrying::Open,
+        seating: Seating::Open,
+        implement: None,
+        pose: None,
+        ..build.clone()
+    }
 }
 
 /// The options of which the side says something.
@@ -147,6 +154,8 @@ fn apart(side: &Build) -> Set<(Step, usize)> {
         | Change::TakeOff(_)
         | Change::PutOn(_)
         | Change::Ramps { .. }
+        | Change::Gateway { .. }
+        | Change::Path { .. }
         | Change::Ballast { .. } => None,
     }));
     items.iter().copied().filter_map(Step::of).collect()

@@ -1,7 +1,7 @@
 //! Driving up the trailer's ramp.
 
 use super::{Ask, Missing, MissingOf};
-use crate::build::{Build, Change};
+use crate::build::Build;
 use crate::dimension::{
     EndWheel, Facing, LoadingJob, Nearest, Ramp, RampRoll, Rider, ShortestRamp, Wheels, approach, breakover, departure,
     ramp_roll, shortest_ramp,
@@ -83,7 +83,7 @@ impl Drive {
 
 /// The machine on the ramp of the build's trailer, both ways.
 ///
-/// `None` without a machine or a trailer. A ramp that the build states ([`Change::Ramps`]) stands for the trailer's own.
+/// `None` without a machine or a trailer. A ramp that the build states ([`Change::Ramps`](crate::build::Change::Ramps)) stands for the trailer's own.
 pub fn loading(desk: &Desk, build: &Build) -> Option<Loading> {
     of(&Context::new(desk, build))
 }
@@ -204,10 +204,7 @@ fn ramp(context: &Context, ask: &mut Ask) -> (Option<Ramp>, Option<Length>) {
     let Some(id) = context.build.trailer else { return (None, None) };
     let (of, trailer) = (MissingOf::Trailer(id), context.catalogue().trailer(id));
     let deck_height = ask.need(of, "deck-height", trailer.deck_height);
-    let instead = context.build.changes.iter().rev().find_map(|change| match change {
-        Change::Ramps { length } => Some(RampSize::Length(*length)),
-        _ => None,
-    });
+    let instead = context.build.ramps().map(RampSize::Length);
     let size = ask.need(of, "ramp", instead.or(trailer.ramp));
     let beaver_length = trailer.beaver_length.map_or(0.0, Length::m);
     let beaver_angle = if beaver_length > 0.0 {

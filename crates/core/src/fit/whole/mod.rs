@@ -18,7 +18,7 @@ pub use hydraulics::{HOSE_BORES, Hydraulics, hydraulics};
 pub use lifting::{Lift, Lifting, lifting};
 pub use loading::{Drive, LONGEST_RAMP, Loading, RAMP_MARGIN, loading, shortest_ramps};
 pub use on_trailer::{OnTrailer, TrailerStand, WIDTH_LIMITS, WidthLimit, on_trailer};
-pub use site::{Access, Widths, access};
+pub use site::{Access, access};
 pub use tip::{Tip, tip};
 pub use weight::{Weight, WeightRule, weight};
 
@@ -120,7 +120,7 @@ pub fn whole(desk: &Desk, build: &Build) -> Whole {
         tip: tip::of(&context),
         arm_at_work: digging::of(&context),
         lifting: lifting::of(&context),
-        access: site::of(&context, site::Widths::default()),
+        access: site::of(&context),
         hydraulics: hydraulics::of(&context),
     }
 }

@@ -87,27 +87,21 @@ impl Access {
     }
 }
 
-/// Widths to try in place of the site's.
-#[derive(Debug, Clone, Copy, PartialEq, Default)]
-pub struct Widths {
-    /// The gateway's.
-    pub gate: Option<Length>,
-    /// The path's.
-    pub path: Option<Length>,
-}
-
 /// How the build turns, and whether it gets into its site. `None` without a machine.
-pub fn access(desk: &Desk, build: &Build, instead: Widths) -> Option<Access> {
-    of(&Context::new(desk, build), instead)
+///
+/// Widths that the build states ([`Change::Gateway`](crate::build::Change::Gateway),
+/// [`Change::Path`](crate::build::Change::Path)) stand for the site's own.
+pub fn access(desk: &Desk, build: &Build) -> Option<Access> {
+    of(&Context::new(desk, build))
 }
 
-pub(super) fn of(context: &Context, instead: Widths) -> Option<Access> {
+pub(super) fn of(context: &Context) -> Option<Access> {
     let loads = super::super::loads::loads(context).and_then(Result::ok);
-    access_of(context, &footprint(context, loads.as_ref(), false), instead)
+    access_of(context, &footprint(context, loads.as_ref(), false))
 }
 
 /// As [`access`], with the footprint that is known already.
-pub(in crate::fit) fn access_of(context: &Context, footprint: &Footprint, instead: Widths) -> Option<Access> {
+pub(in crate::fit) fn access_of(context: &Context, footprint: &Footprint) -> Option<Access> {
     let (machine_id, machine) = context.machine()?;
     let item = MissingOf::Item(ItemRef::Machine(machine_id));
     let site = context.build.site.map(|id| context.catalogue().site(id));
@@ -130,8 +124,8 @@ pub(in crate::fit) fn access_of(context: &Context, footprint: &Footprint, instea
     });
     let swept = turning_radius.zip(block).and_then(|(radius, block)| swing(radius.m(), None, block, None).ok());
     let corridor = swept.and_then(|swept| swept.corridor);
-    let gate = instead.gate.or(site.and_then(|site| site.gate_width));
-    let path = instead.path.or(site.and_then(|site| site.path_width));
+    let gate = site.and_then(|site| context.build.gateway().or(site.gate_width));
+    let path = site.and_then(|site| context.build.path().or(site.path_width));
     if let Some(id) = context.build.site {
         ask.need(MissingOf::Site(id), "gate-width", gate);
         if site.is_some_and(|site| site.right_angle_turn) {

@@ -11,10 +11,11 @@ use super::facts::Figure;
 use super::frame::{Frame, bare, frame};
 use super::slider::{Slider, slider};
 use crate::ctx::{Ctx, use_ctx};
-use crate::hooks::use_room;
+use crate::hooks::{use_room, use_trial};
 use crate::picture;
 use crate::same::Same;
 use crate::say;
+use crate::state::Edit;
 
 #[derive(Properties, PartialEq)]
 pub struct DiggingProps {
@@ -31,26 +32,26 @@ pub fn Digging(props: &DiggingProps) -> Html {
     let DiggingProps { answer, build } = props;
     let node = use_node_ref();
     let room = use_room(&node);
-    let held = use_state_eq(|| None::<ArmAngles>);
+    let (tried, live, done) = use_trial(&ctx, build);
     let key = (ctx.desk.clone(), build.clone());
     let found = use_memo(key, |(desk, build)| Some((arm_at_work(desk, build)?, lifting(desk, build))));
     let arm = build.implement.and_then(|id| ctx.catalogue().implement(id).arm);
     let (Some((found, lifts)), Some(arm)) = (&*found, arm) else {
         return bare(&ctx, &node, "ui-digging-none", None);
     };
-    let pose = held.unwrap_or_else(|| found.pose.unwrap_or_else(|| ArmAngles::transport(&arm)));
+    let pose = tried.pose.unwrap_or_else(|| found.pose.unwrap_or_else(|| ArmAngles::transport(&arm)));
     let subject = Subject { pose: Some(pose), ..Subject::new(ctx.catalogue(), build, &answer.stack) };
     let drawn = picture::drawn(&ctx, answer, room, |sheet| Some(digging(&subject, answer, &found.reach, sheet)));
     let link = |key: &str, link: ArmLink, value: Angle, with: fn(ArmAngles, Angle) -> ArmAngles| {
-        let held = held.setter();
+        let told = |to: &Callback<Edit>| to.reform(move |deg: f64| Edit::Pose(with(pose, Angle::from_deg(deg))));
         slider(Slider {
             name: ctx.text(key),
             shown: ctx.words.reader().angle(value),
             range: (link.least.deg(), link.greatest.deg()),
             step: 1.0,
             value: value.deg(),
-            live: Callback::from(move |deg: f64| held.set(Some(with(pose, Angle::from_deg(deg))))),
-            done: Callback::noop(),
+            live: told(&live),
+            done: told(&done),
         })
     };
     let controls = html! {

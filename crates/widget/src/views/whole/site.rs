@@ -1,7 +1,7 @@
 //! Through the gate and round the corner behind it.
 
 use fitup_core::build::Build;
-use fitup_core::fit::{Access, Answer, Widths, access};
+use fitup_core::fit::{Access, Answer, access};
 use fitup_core::item::SiteId;
 use fitup_core::quantity::{Length, Mass};
 use fitup_drawing::{GateTurn, Subject, gate};
@@ -12,11 +12,11 @@ use super::facts::Figure;
 use super::frame::{Frame, bare, frame};
 use super::slider::{Slider, slider};
 use crate::ctx::{Ctx, use_ctx};
-use crate::hooks::use_room;
+use crate::hooks::{use_room, use_trial};
 use crate::picture;
 use crate::same::Same;
 use crate::say;
-use crate::state::{Action, Edit};
+use crate::state::Edit;
 
 /// Widths that are tried, millimetres, and their step.
 const GATE: (f64, f64, f64) = (700.0, 4000.0, 10.0);
@@ -35,34 +35,24 @@ pub struct SiteProps {
 pub fn Site(props: &SiteProps) -> Html {
     let ctx = use_ctx();
     let SiteProps { answer, build } = props;
+    let (build, live, done) = use_trial(&ctx, build);
     let node = use_node_ref();
     let room = use_room(&node);
-    let (gate_width, path_width) = (use_state_eq(|| None::<Length>), use_state_eq(|| None::<Length>));
-    let taken = {
-        let (act, gate_width, path_width) = (ctx.act.clone(), gate_width.setter(), path_width.setter());
-        Callback::from(move |at: Option<usize>| {
-            gate_width.set(None);
-            path_width.set(None);
-            act.emit(Action::Edit(Edit::Site(at.map(SiteId::at))));
-        })
-    };
+    let taken = done.reform(|at: Option<usize>| Edit::Site(at.map(SiteId::at)));
     let labels = ctx.catalogue().sites.iter().map(|row| row.label.clone()).collect::<Vec<_>>();
     let chosen = build.site.map(SiteId::index);
     let choice = choose(&ctx, "ui-site", labels, chosen, &taken);
-    let found = access(&ctx.desk, build, Widths { gate: *gate_width, path: *path_width });
-    let Some(found) = found.filter(|_| build.site.is_some()) else {
+    let Some(found) = access(&ctx.desk, &build).filter(|_| build.site.is_some()) else {
         return bare(&ctx, &node, "ui-site-none", Some(choice));
     };
-    let subject = Subject::new(ctx.catalogue(), build, &answer.stack);
+    let subject = Subject::new(ctx.catalogue(), &build, &answer.stack);
     let turn = found.turning_radius.zip(found.block).zip(found.swept.as_ref());
     let drawn = picture::drawn(&ctx, answer, room, |sheet| {
         let (((radius, block), swept), width) = turn.zip(found.gate)?;
         Some(gate(&subject, &GateTurn { gate: width, radius: radius.m(), block, swept }, sheet))
     });
-    let width = |key: &str,
-                 value: Option<Length>,
-                 (least, most, step): (f64, f64, f64),
-                 set: UseStateSetter<Option<Length>>| {
+    let width = |key: &str, value: Option<Length>, (least, most, step): (f64, f64, f64), edit: fn(Length) -> Edit| {
+        let told = |to: &Callback<Edit>| to.reform(move |mm: f64| edit(Length::from_mm(mm)));
         value.map(|value| {
             slider(Slider {
                 name: ctx.text(key),
@@ -70,16 +60,16 @@ pub fn Site(props: &SiteProps) -> Html {
                 range: (least, most),
                 step,
                 value: value.mm(),
-                live: Callback::from(move |mm: f64| set.set(Some(Length::from_mm(mm)))),
-                done: Callback::noop(),
+                live: told(&live),
+                done: told(&done),
             })
         })
     };
     let controls = html! {
         <>
             { choice }
-            { width("ui-gate-width", found.gate, GATE, gate_width.setter()) }
-            { width("ui-path-width", found.path, PATH, path_width.setter()) }
+            { width("ui-gate-width", found.gate, GATE, Edit::Gateway) }
+            { width("ui-path-width", found.path, PATH, Edit::Path) }
         </>
     };
     frame(&node, Frame { drawn, tall: true, controls, figures: figures(&ctx, &found), aside: None })
