@@ -1,9 +1,9 @@
-//! One build with all its findings and figures, and one drive over a ramp.
+//! One build with all its findings and figures.
 
 use std::hint::black_box;
 
 use criterion::{Criterion, criterion_group, criterion_main};
-use fitup_bench::{SIZES, completed, ramp_roll_of_a_long_underside, yard};
+use fitup_bench::{SIZES, completed, yard};
 use fitup_core::fit::{Desk, judge};
 
 fn whole(criterion: &mut Criterion) {
@@ -12,7 +12,6 @@ fn whole(criterion: &mut Criterion) {
     criterion.bench_function("judge a complete build", |bencher| {
         bencher.iter(|| judge(&desk, black_box(&build)));
     });
-    criterion.bench_function("ramp roll", |bencher| bencher.iter(ramp_roll_of_a_long_underside));
 }
 
 criterion_group!(benches, whole);

@@ -30,16 +30,24 @@ pub fn builds(complete: &Build) -> Vec<(&'static str, Build)> {
     ]
 }
 
-/// Rolls a machine with sixty points of underside over a ramp with a beaver tail.
-pub fn ramp_roll_of_a_long_underside() -> Option<RampRoll> {
+/// Wheels of the machine that is driven.
+pub const WHEELS: Wheels = Wheels { rear: 0.52, front: 0.34, wheelbase: 1.7 };
+
+/// The ramp it is driven over, with a beaver tail.
+pub const RAMP: Ramp = Ramp { angle: 0.26, length: 1.8, beaver_angle: 0.12, beaver_length: 0.9 };
+
+/// Its underside: sixty points in three lines.
+pub fn long_underside() -> [Vec<Point>; 3] {
     let line = |from: f64, to: f64, height: f64| -> Vec<Point> {
         let at = |k: u32| f64::from(k) / 19.0;
         (0..20).map(|k| Point::new(from + (to - from) * at(k), height + 0.05 * bump(at(k)))).collect()
     };
-    let lines = [line(-1.6, -0.4, 0.35), line(-0.3, 1.6, 0.28), line(1.7, 2.4, 0.4)];
-    let wheels = Wheels { rear: 0.52, front: 0.34, wheelbase: 1.7 };
-    let ramp = Ramp { angle: 0.26, length: 1.8, beaver_angle: 0.12, beaver_length: 0.9 };
-    ramp_roll(&Rider { wheels, lines: &lines }, &ramp, Facing::Backward).ok()
+    [line(-1.6, -0.4, 0.35), line(-0.3, 1.6, 0.28), line(1.7, 2.4, 0.4)]
+}
+
+/// Drives it over the ramp, backward.
+pub fn ramp_roll_of_a_long_underside() -> Option<RampRoll> {
+    ramp_roll(&Rider { wheels: WHEELS, lines: &long_underside() }, &RAMP, Facing::Backward).ok()
 }
 
 /// A bump between 0 and 1 without a trigonometric function.
