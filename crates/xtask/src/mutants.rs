@@ -17,8 +17,11 @@ const PASSES: [&[&str]; 2] = [
 /// spread evenly over the files is `--sharding round-robin --shard 0/40`. Further arguments go to cargo-mutants.
 pub fn command(arguments: &[String]) -> Result<(), Failure> {
     ensure_mutants()?;
-    let missed = PASSES.iter().fold(Ok(()), |_, pass| run(pass, arguments));
-    missed.map_err(|status| {
+    let mut left = Ok(());
+    for pass in PASSES {
+        left = run(pass, arguments);
+    }
+    left.map_err(|status| {
         let mend = "write tests for what target/mutants/mutants.out/missed.txt lists";
         failure("cargo mutants", status, mend)
     })

@@ -1,4 +1,4 @@
-//! Numbers written in decimals, the way back of [`decimal`](super::decimal).
+//! Numbers written in decimals, the way back of [`decimal`](super::decimal()).
 //!
 //! The standard library's writer works for every number there is and brings 14 kB for it, which
 //! every visitor would have to load; the figures of machines need no more than whole arithmetic.
