@@ -37,7 +37,7 @@ fn more(desk: &Desk, subject: &Subject, answer: &Answer, sheet: &Sheet) -> Vec<(
         scenes.push((format!("on-{}", row.id), trailer(subject, &standing, sheet)));
     }
     scenes.extend(through_gate(subject, answer));
-    if let Some(scene) = at_work(subject, answer, sheet) {
+    if let Some(scene) = at_work(subject, sheet) {
         scenes.push(("digging".to_owned(), scene));
     }
     scenes
@@ -82,7 +82,7 @@ fn through_gate(subject: &Subject, answer: &Answer) -> Option<(String, Scene)> {
     Some(("gate".to_owned(), gate(subject, &turn, &Sheet::new(160.0, 180.0, &Plain))))
 }
 
-fn at_work(subject: &Subject, answer: &Answer, sheet: &Sheet) -> Option<Scene> {
+fn at_work(subject: &Subject, sheet: &Sheet) -> Option<Scene> {
     let id = subject.build.implement?;
     let arm = subject.catalogue.implement(id).arm?;
     let placed = subject.stack.placement(ItemRef::Implement(id))?;
@@ -103,7 +103,7 @@ fn at_work(subject: &Subject, answer: &Answer, sheet: &Sheet) -> Option<Scene> {
         bucket: Angle::from_deg(bucket),
     };
     let posed = Subject { pose: Some(angles(15.0, -70.0, -30.0)), ..*subject };
-    Some(fitup_drawing::digging(&posed, answer, &reach, sheet))
+    Some(fitup_drawing::digging(&posed, &reach, sheet))
 }
 
 type View = fn(&Subject, Option<&Answer>, Option<&Subject>, &Sheet) -> Scene;

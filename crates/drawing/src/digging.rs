@@ -1,7 +1,6 @@
 //! The digging arm at work: the machine on its ground, the arm in a pose, the edge of its reach.
 
 use fitup_core::dimension::Digging;
-use fitup_core::fit::Answer;
 use fitup_core::item::{ItemRef, View};
 use fitup_core::plane::{Arc, Point};
 use fitup_core::quantity::Length;
@@ -20,7 +19,7 @@ use crate::tyre;
 ///
 /// `reach` is in the arm's own plane: u outward from the swing centre, z from the ground. Empty where the
 /// build has no digging arm that stands anywhere.
-pub fn digging(subject: &Subject, answer: &Answer, reach: &Digging, sheet: &Sheet) -> Scene {
+pub fn digging(subject: &Subject, reach: &Digging, sheet: &Sheet) -> Scene {
     let Some(swing_x) = swing_centre(subject) else {
         return Scene { width: sheet.sound_width(), height: 0.0, scale: 1.0, ..Scene::default() };
     };
@@ -53,9 +52,6 @@ pub fn digging(subject: &Subject, answer: &Answer, reach: &Digging, sheet: &Shee
     scene.nodes.push(ink::line(Look::line(Pen::Centre), swing + Point::new(0.0, l), top));
     if sheet.has_dimensions() {
         figures(&mut scene, reach, swing_x, whole, &map, sheet);
-    }
-    if sheet.has_markers() {
-        crate::side::markers(&mut scene, answer, &map, sheet, |x, _, z| Point::new(x, z));
     }
     scene
 }

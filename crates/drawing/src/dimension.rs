@@ -4,12 +4,14 @@
 //! line, slim filled arrowheads, values above the line and readable from below or from the right
 //! (from memory); the sizes below are its usual ones for letters of 3 mm.
 
+use fitup_core::order;
 use fitup_core::plane::Point;
 use fitup_core::quantity::Length;
 
 use crate::fact::Fact;
 use crate::ink;
 use crate::look::{Letter, Look, Pen, Tone};
+use crate::room::{Lettered, RISE, width};
 use crate::scene::{Anchor, FigureName, Node, Scene, Target, Text};
 use crate::sheet::{Mapping, Sheet};
 
@@ -19,10 +21,8 @@ const GAP: f64 = 1.0;
 const OVERRUN: f64 = 1.6;
 /// Length of an arrowhead, millimetres; it is a quarter as wide.
 const ARROW: f64 = 2.6;
-/// Length of an upright line, in letters, from which a value too long to be turned stands beside it.
-const BESIDE: f64 = 6.0;
-/// Width of a figure for its em, for telling whether a value has room. By measurement of usual faces.
-const FIGURE: f64 = 0.58;
+/// Where along its line a value may stand: in the middle, else a little to one side.
+const PLACES: [f64; 3] = [0.5, 0.32, 0.68];
 
 /// A distance along one axis of the sheet.
 #[derive(Debug, Clone, PartialEq)]
@@ -59,12 +59,13 @@ pub(crate) fn state(
 ) {
     let words = sheet.labels.length(value);
     let dimension = Linear { from: map.at(from), to: map.at(to), line, words, letters: sheet.letters };
-    scene.nodes.push(ink::group(Target::Figure(name), linear(&dimension)));
+    let nodes = linear(&dimension, &Lettered::of(scene));
+    scene.nodes.push(ink::group(Target::Figure(name), nodes));
     scene.facts.push(Fact::Length(name, value));
 }
 
-/// Draws a linear dimension.
-pub(crate) fn linear(dimension: &Linear) -> Vec<Node> {
+/// Draws a linear dimension, its value where it lies over nothing that is lettered already.
+pub(crate) fn linear(dimension: &Linear, lettered: &Lettered) -> Vec<Node> {
     let thin = Look::line(Pen::Dimension);
     let (a, b) = ends(dimension);
     let mut nodes = Vec::new();
@@ -72,47 +73,91 @@ pub(crate) fn linear(dimension: &Linear) -> Vec<Node> {
         nodes.extend(extension(feature, end));
     }
     let (a, b) = if is_ordered(dimension.line, a, b) { (a, b) } else { (b, a) };
-    let along = (b - a) * (1.0 / a.distance(b).max(1e-9));
     let room = a.distance(b);
-    let width = width(&dimension.words, dimension.letters);
-    let middle = (a + b) * 0.5;
-    let is_inside = room >= width + 2.0 * ARROW + 1.0;
-    if is_inside || room >= 2.6 * ARROW {
-        nodes.push(ink::line(thin, a, b));
-        nodes.push(arrow(a, along));
-        nodes.push(arrow(b, -along));
-    } else {
-        // Too short for arrowheads within: they point in from outside.
-        nodes.push(ink::line(thin, a - along * (2.0 * ARROW), b + along * (2.0 * ARROW)));
-        nodes.push(arrow(a, -along));
-        nodes.push(arrow(b, along));
-    }
-    if room >= width + 1.0 {
-        nodes.push(value(dimension, middle));
-        return nodes;
-    }
-    match dimension.line {
-        Along::Level(_) => {
-            let at = b + along * (2.2 * ARROW + width / 2.0);
-            let start = if room >= 2.6 * ARROW { b } else { b + along * (2.0 * ARROW) };
-            nodes.push(ink::line(thin, start, at + along * (width / 2.0)));
-            nodes.push(value(dimension, at));
-        }
-        // Turned, it would run on into whatever stands above: it stays level, beside the line or the line's tail below.
-        Along::Upright(_) if room >= BESIDE * dimension.letters => nodes.push(beside(dimension, middle)),
-        Along::Upright(_) => {
-            let tail = a - along * (2.0 * ARROW + dimension.letters * 0.2);
-            nodes.push(ink::line(thin, a, tail));
-            nodes.push(beside(dimension, tail));
-        }
+    let along = (b - a) * (1.0 / room.max(1e-9));
+    let outside = outside(room);
+    nodes.push(ink::line(thin, a - along * outside, b + along * outside));
+    let inward = if outside > 0.0 { -1.0 } else { 1.0 };
+    nodes.push(arrow(a, along * inward));
+    nodes.push(arrow(b, along * -inward));
+    let stands = stands(dimension, a, b);
+    let free = stands.iter().position(|stand| lettered.is_free(&stand.value)).unwrap_or(0);
+    if let Some(Stand { value, drawn_out }) = stands.into_iter().nth(free) {
+        nodes.extend(drawn_out.map(|(from, to)| ink::line(thin, from, to)));
+        nodes.push(Node::Text(value));
     }
     nodes
 }
 
-/// A level value to the right of a place on an upright line.
-fn beside(dimension: &Linear, at: Point) -> Node {
-    let at = at + Point::new(0.9, dimension.letters * 0.35);
-    ink::text(Letter::Dimension, at, Anchor::Start, dimension.letters, dimension.words.clone())
+/// How far a line of this length is drawn over its ends: too short for arrowheads within, they point in from outside.
+fn outside(room: f64) -> f64 {
+    if room >= 2.6 * ARROW { 0.0 } else { 2.0 * ARROW }
+}
+
+/// A way a value may stand at its line.
+struct Stand {
+    value: Text,
+    /// The line drawn out to it.
+    drawn_out: Option<(Point, Point)>,
+}
+
+/// The ways a value may stand at the line from `a` to `b`, the usual one first; at least one.
+fn stands(dimension: &Linear, a: Point, b: Point) -> Vec<Stand> {
+    let letters = dimension.letters;
+    let width = width(&dimension.words, letters);
+    let room = a.distance(b);
+    let along = (b - a) * (1.0 / room.max(1e-9));
+    let mut stands = Vec::new();
+    if room >= width + 1.0 {
+        for place in PLACES {
+            // Not over an arrowhead or past the end.
+            let at = order::within(place * room, width / 2.0 + 0.5, room - width / 2.0 - 0.5);
+            stands.push(Stand { value: on_line(dimension, a + along * at), drawn_out: None });
+        }
+    }
+    match dimension.line {
+        Along::Level(_) => {
+            for (end, out) in [(b, along), (a, -along)] {
+                let at = end + out * (2.2 * ARROW + width / 2.0);
+                let drawn_out = Some((end + out * outside(room), at + out * (width / 2.0)));
+                stands.push(Stand { value: on_line(dimension, at), drawn_out });
+            }
+        }
+        // Turned, a long value would run on into whatever stands above: it stays level, beside the line or beside its
+        // tail.
+        Along::Upright(_) => {
+            let sides = [(Anchor::Start, 0.9), (Anchor::End, -0.9)];
+            if room >= letters * 1.5 {
+                let middle = (a + b) * 0.5 + Point::new(0.0, letters * 0.35);
+                for (anchor, off) in sides {
+                    let value = text(dimension, middle + Point::new(off, 0.0), anchor, 0.0);
+                    stands.push(Stand { value, drawn_out: None });
+                }
+            }
+            for (end, out, foot) in [(a, -along, 0.0), (b, along, RISE * letters)] {
+                let tail = end + out * (2.0 * ARROW + letters * 0.2);
+                for (anchor, off) in sides {
+                    let value = text(dimension, tail + Point::new(off, foot), anchor, 0.0);
+                    stands.push(Stand { value, drawn_out: Some((end, tail)) });
+                }
+            }
+        }
+    }
+    stands
+}
+
+/// A value above its line, read from below or from the right.
+fn on_line(dimension: &Linear, at: Point) -> Text {
+    let above = 0.9;
+    match dimension.line {
+        Along::Level(_) => text(dimension, at + Point::new(0.0, -above), Anchor::Middle, 0.0),
+        Along::Upright(_) => text(dimension, at + Point::new(-above, 0.0), Anchor::Middle, 90.0),
+    }
+}
+
+fn text(dimension: &Linear, at: Point, anchor: Anchor, turn: f64) -> Text {
+    let words = dimension.words.clone();
+    Text { letter: Letter::Dimension, at, anchor, turn, size: dimension.letters, words }
 }
 
 /// An arrowhead whose point is at `tip`, lying in the direction `into`.
@@ -120,11 +165,6 @@ pub(crate) fn arrow(tip: Point, into: Point) -> Node {
     let side = into.quarter_turn() * (ARROW * 0.125);
     let base = tip + into * ARROW;
     ink::polygon(Look::fill(Tone::Ink), &[tip, base + side, base - side])
-}
-
-/// Room a text takes along its line, millimetres.
-pub(crate) fn width(words: &str, letters: f64) -> f64 {
-    words.chars().count() as f64 * FIGURE * letters
 }
 
 fn ends(dimension: &Linear) -> (Point, Point) {
@@ -151,36 +191,31 @@ fn extension(feature: Point, end: Point) -> Option<Node> {
     Some(ink::line(Look::line(Pen::Dimension), feature + along * GAP, end + along * OVERRUN))
 }
 
-/// The value above its line, read from below or from the right.
-fn value(dimension: &Linear, at: Point) -> Node {
-    let above = 0.9;
-    let (at, turn) = match dimension.line {
-        Along::Level(_) => (at + Point::new(0.0, -above), 0.0),
-        Along::Upright(_) => (at + Point::new(-above, 0.0), 90.0),
-    };
-    Node::Text(Text {
-        letter: Letter::Dimension,
-        at,
-        anchor: Anchor::Middle,
-        turn,
-        size: dimension.letters,
-        words: dimension.words.clone(),
-    })
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
     use crate::scene::PathStep;
 
-    fn level(to: f64) -> Linear {
-        Linear {
-            from: Point::ORIGIN,
-            to: Point::new(to, 0.0),
-            line: Along::Level(10.0),
-            words: "1234".to_owned(),
-            letters: 3.0,
-        }
+    fn level(length: f64) -> Linear {
+        let from = Point::new(100.0, 100.0);
+        let to = from + Point::new(length, 0.0);
+        Linear { from, to, line: Along::Level(110.0), words: "1234".to_owned(), letters: 3.0 }
+    }
+
+    fn upright(length: f64, words: &str) -> Linear {
+        let from = Point::new(100.0, 100.0);
+        let to = from + Point::new(0.0, -length);
+        Linear { from, to, line: Along::Upright(105.0), words: words.to_owned(), letters: 3.0 }
+    }
+
+    /// On a sheet with nothing else on it.
+    fn alone(dimension: &Linear) -> Vec<Node> {
+        beside(dimension, &[])
+    }
+
+    fn beside(dimension: &Linear, texts: &[Text]) -> Vec<Node> {
+        let nodes = texts.iter().cloned().map(Node::Text).collect();
+        linear(dimension, &Lettered::of(&Scene { width: 200.0, height: 200.0, nodes, ..Scene::default() }))
     }
 
     fn text(nodes: &[Node]) -> &Text {
@@ -189,40 +224,50 @@ mod tests {
 
     #[test]
     fn a_long_dimension_has_its_value_in_the_middle_above_the_line() {
-        let nodes = linear(&level(50.0));
-        assert_eq!(text(&nodes).at, Point::new(25.0, 9.1));
+        let nodes = alone(&level(50.0));
+        assert_eq!(text(&nodes).at, Point::new(125.0, 109.1));
         assert_eq!(nodes.len(), 6, "two extension lines, the line, two arrowheads, the value");
     }
 
     #[test]
     fn a_short_dimension_has_its_value_beside_it_and_the_line_drawn_out_to_it() {
-        let nodes = linear(&level(6.0));
-        assert!(text(&nodes).at.x > 6.0);
-        let nodes = linear(&level(3.0));
-        assert!(text(&nodes).at.x > 3.0);
+        assert!(text(&alone(&level(6.0))).at.x > 106.0);
+        assert!(text(&alone(&level(3.0))).at.x > 103.0);
+    }
+
+    #[test]
+    fn a_value_gives_way_to_what_is_lettered_already() {
+        let first = text(&alone(&level(50.0))).clone();
+        let second = text(&beside(&level(50.0), std::slice::from_ref(&first))).clone();
+        assert_eq!(second.at.x, 100.0 + 0.32 * 50.0);
+        let third = text(&beside(&level(50.0), &[first.clone(), second.clone()])).clone();
+        assert_eq!(third.at.x, 100.0 + 0.68 * 50.0);
+        let nodes = beside(&level(50.0), &[first.clone(), second, third]);
+        assert!(text(&nodes).at.x > 150.0, "beyond the end, with the line drawn out to it");
+        assert_eq!(nodes.len(), 7);
+        // Where nothing is free it stands where it usually does: it is not left out.
+        let filled = Text { words: "8".repeat(500), size: 200.0, at: Point::new(100.0, 200.0), ..first.clone() };
+        assert_eq!(text(&beside(&level(50.0), &[filled])).at, first.at);
     }
 
     #[test]
     fn an_upright_value_without_room_stays_level_beside_the_line_or_its_tail() {
-        let upright = |to: f64, words: &str| {
-            let words = words.to_owned();
-            linear(&Linear { line: Along::Upright(5.0), to: Point::new(0.0, to), words, ..level(0.0) })
-        };
-        let long = upright(-20.0, "4 ft 10 9/16 in");
-        assert_eq!((text(&long).turn, text(&long).at), (0.0, Point::new(5.9, -10.0 + 1.05)));
-        let low = upright(-4.0, "8 1/16 in");
-        assert!(text(&low).at.y > 0.0 && text(&low).turn == 0.0, "under the feature it is measured from");
+        let long = alone(&upright(20.0, "4 ft 10 9/16 in"));
+        assert_eq!((text(&long).turn, text(&long).at), (0.0, Point::new(105.9, 91.05)));
+        let low = alone(&upright(4.0, "8 1/16 in"));
+        assert!(text(&low).at.y > 100.0 && text(&low).turn == 0.0, "under the feature it is measured from");
+        let narrow = Linear { line: Along::Upright(195.0), ..upright(20.0, "4 ft 10 9/16 in") };
+        assert!(text(&alone(&narrow)).at.x < 195.0, "on the other side where the sheet ends");
     }
 
     #[test]
     fn extension_lines_leave_a_gap_at_the_feature_and_run_over_the_line() {
-        let Some(Node::Path(path)) = linear(&level(50.0)).into_iter().next() else { panic!("a path first") };
-        assert_eq!(path.steps, [PathStep::Move(Point::new(0.0, 1.0)), PathStep::Line(Point::new(0.0, 11.6))]);
+        let Some(Node::Path(path)) = alone(&level(50.0)).into_iter().next() else { panic!("a path first") };
+        assert_eq!(path.steps, [PathStep::Move(Point::new(100.0, 101.0)), PathStep::Line(Point::new(100.0, 111.6))]);
     }
 
     #[test]
     fn upright_values_are_read_from_the_right() {
-        let nodes = linear(&Linear { line: Along::Upright(-8.0), to: Point::new(0.0, 40.0), ..level(0.0) });
-        assert!((text(&nodes).turn - 90.0).abs() < 1e-12);
+        assert!((text(&alone(&upright(40.0, "1234"))).turn - 90.0).abs() < 1e-12);
     }
 }

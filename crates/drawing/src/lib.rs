@@ -17,6 +17,7 @@ mod outline;
 #[cfg(test)]
 mod plain;
 mod ramp;
+mod room;
 mod scene;
 mod sheet;
 mod side;
@@ -36,6 +37,7 @@ pub use holes::holes;
 pub use look::{Letter, Look, Pen, Tone};
 pub use marker::mark;
 pub use ramp::{RampDrive, ramp, ramp_places};
+pub use room::Room;
 pub use scene::{Anchor, Circle, FigureName, Group, Node, Path, PathStep, Scene, Target, Text};
 pub use sheet::{Labels, Sheet, Shown};
 pub use side::side;

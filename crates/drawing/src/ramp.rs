@@ -10,6 +10,7 @@ use crate::fact::Fact;
 use crate::ink;
 use crate::look::{Letter, Look, Pen, Tone};
 use crate::outline::{LaidShape, Weight, draw, extent, lay};
+use crate::room::Lettered;
 use crate::scene::{Anchor, FigureName, Node, Path, PathStep, Scene, Target};
 use crate::sheet::{Extent, Mapping, Margins, Sheet};
 use crate::subject::Subject;
@@ -61,7 +62,8 @@ pub fn ramp(subject: &Subject, drive: &RampDrive, sheet: &Sheet) -> Scene {
             words: sheet.labels.length(Length::from_m(deck.x - foot.x)),
             letters: l,
         };
-        scene.nodes.extend(linear(&dimension));
+        let nodes = linear(&dimension, &Lettered::of(&scene));
+        scene.nodes.extend(nodes);
     }
     if let Some((nearest, item)) = drive.nearest {
         scene.nodes.push(touching(nearest, &map, sheet));

@@ -54,6 +54,8 @@ pub fn side(subject: &Subject, answer: Option<&Answer>, ghost: Option<&Subject>,
     scene.nodes.extend(wheels(subject, View::Side, &map, Weight::Full));
     if let Some(answer) = answer {
         if sheet.has_dimensions() {
+            // The wedges first: their labels have the fewest places to stand.
+            angles(&mut scene, subject, &answer.footprint, &map, sheet);
             figures(&mut scene, subject, &answer.footprint, whole, &map, sheet);
         }
         if sheet.has_markers() {
@@ -132,7 +134,6 @@ fn figures(scene: &mut Scene, subject: &Subject, footprint: &Footprint, whole: E
         let at = Along::Upright(map.at(Point::new(beside_wheels(subject, x), z)).x);
         add(FigureName::GroundClearance, Some(clearance), on_ground(x), Point::new(x, clearance.m()), at);
     }
-    angles(scene, subject, footprint, map, sheet);
 }
 
 fn angles(scene: &mut Scene, subject: &Subject, footprint: &Footprint, map: &Mapping, sheet: &Sheet) {

@@ -2,9 +2,10 @@
 
 use fitup_core::plane::Point;
 
-use crate::dimension::{arrow, width};
+use crate::dimension::arrow;
 use crate::ink;
 use crate::look::{Letter, Look, Pen, Tone};
+use crate::room::width;
 use crate::scene::{Anchor, Node, PathStep};
 use crate::sheet::Mapping;
 

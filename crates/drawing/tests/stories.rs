@@ -14,13 +14,13 @@ use fitup_core::item::{ItemRef, RampSize, Trailer, View};
 use fitup_core::plane::Point;
 use fitup_core::quantity::{Length, Mass};
 use fitup_drawing::{
-    Fact, FigureName, GateTurn, Labels, Node, OnTrailer, PathStep, RampDrive, Scene, Sheet, Shown, Subject, Target,
-    document, gate, holes, mark, plan, rear, side, silhouette, support, trailer,
+    Fact, FigureName, GateTurn, Labels, Node, OnTrailer, PathStep, RampDrive, Room, Scene, Sheet, Shown, Subject,
+    Target, Text, document, gate, holes, mark, plan, rear, side, silhouette, support, trailer,
 };
 
 mod plain;
 
-use plain::Plain;
+use plain::{Long, Plain};
 
 const YARD: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/../../www/catalogue/demo.json");
 const BUILDS: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/../../www/catalogue/demo-builds.json");
@@ -63,6 +63,14 @@ fn points(scene: &Scene) -> Vec<Point> {
         }
     }
     out
+}
+
+fn texts(scene: &Scene) -> Vec<&Text> {
+    scene
+        .flat()
+        .into_iter()
+        .filter_map(|(_, node)| if let Node::Text(text) = node { Some(text) } else { None })
+        .collect()
 }
 
 #[test]
@@ -316,27 +324,61 @@ fn the_swept_path_lies_on_its_sheet_and_states_gate_and_path() {
     });
 }
 
+fn arm() -> DiggingArm {
+    let any = Swivel { least: -2.0, greatest: 1.2 };
+    DiggingArm {
+        foot: Point::new(0.1, 0.4),
+        boom: 1.0,
+        dipper: 0.8,
+        bucket: 0.4,
+        boom_elevation: any,
+        dipper_relative: any,
+        bucket_relative: any,
+    }
+}
+
 #[test]
 fn the_arm_at_work_shows_its_reach_and_a_build_without_an_arm_nothing() {
-    each(|name, subject, answer| {
+    each(|name, subject, _| {
         let implement = subject.catalogue.implement(subject.build.implement.unwrap());
-        let any = Swivel { least: -2.0, greatest: 1.2 };
-        let arm = DiggingArm {
-            foot: Point::new(0.1, 0.4),
-            boom: 1.0,
-            dipper: 0.8,
-            bucket: 0.4,
-            boom_elevation: any,
-            dipper_relative: any,
-            bucket_relative: any,
-        };
-        let reach = digging(&arm, None).unwrap();
-        let scene = fitup_drawing::digging(subject, answer, &reach, &Sheet::new(160.0, 200.0, &Plain));
+        let reach = digging(&arm(), None).unwrap();
+        let scene = fitup_drawing::digging(subject, &reach, &Sheet::new(160.0, 200.0, &Plain));
         assert_eq!(!scene.nodes.is_empty(), implement.arm.is_some(), "{name}");
         if implement.arm.is_some() {
             let depth = Fact::Length(FigureName::DigDepth, Length::from_m(reach.depth));
             assert!(scene.facts.contains(&depth), "{name}");
             assert!(points(&scene).iter().all(|p| p.is_finite() && p.x > -6.0 && p.x < 166.0), "{name}");
+        }
+    });
+}
+
+/// No text over another and each on its sheet, on the sheets of a phone, a tablet, a laptop and a desk.
+#[test]
+fn no_text_is_written_over_another_or_off_the_sheet() {
+    let reach = digging(&arm(), None).unwrap();
+    each(|name, subject, answer| {
+        for (width, height) in [(95.0, 62.0), (205.0, 95.0), (230.0, 125.0), (340.0, 180.0)] {
+            for labels in [&Plain as &dyn Labels, &Long] {
+                let sheet = Sheet::new(width, height, labels);
+                for (view, scene) in [
+                    ("side", side(subject, Some(answer), None, &sheet)),
+                    ("plan", plan(subject, Some(answer), None, &sheet)),
+                    ("rear", rear(subject, Some(answer), None, &sheet)),
+                    ("digging", fitup_drawing::digging(subject, &reach, &sheet)),
+                ] {
+                    let what = format!("{name}, {view} on {width} mm");
+                    let texts: Vec<Text> = texts(&scene).into_iter().cloned().collect();
+                    for (index, text) in texts.iter().enumerate() {
+                        let room = Room::of(text);
+                        assert!(room.left > -1.0 && room.right < scene.width + 1.0, "{what}: {} is off", text.words);
+                        assert!(room.top > -1.0 && room.bottom < scene.height + 1.0, "{what}: {} is off", text.words);
+                        for other in &texts[..index] {
+                            let meets = room.meets(&Room::of(other));
+                            assert!(!meets, "{what}: {} lies over {}", text.words, other.words);
+                        }
+                    }
+                }
+            }
         }
     });
 }

@@ -41,7 +41,7 @@ pub fn Digging(props: &DiggingProps) -> Html {
     };
     let pose = tried.pose.unwrap_or_else(|| found.pose.unwrap_or_else(|| ArmAngles::transport(&arm)));
     let subject = Subject { pose: Some(pose), ..Subject::new(ctx.catalogue(), build, &answer.stack) };
-    let drawn = picture::drawn(&ctx, answer, room, |sheet| Some(digging(&subject, answer, &found.reach, sheet)));
+    let drawn = picture::drawn(&ctx, answer, room, |sheet| Some(digging(&subject, &found.reach, sheet)));
     let link = |key: &str, link: ArmLink, value: Angle, with: fn(ArmAngles, Angle) -> ArmAngles| {
         let told = |to: &Callback<Edit>| to.reform(move |deg: f64| Edit::Pose(with(pose, Angle::from_deg(deg))));
         slider(Slider {
