@@ -12,7 +12,7 @@ use fitup_core::finding::Verdict;
 use fitup_core::fit::{Answer, Desk, judge, weight};
 use fitup_core::item::{ItemRef, RampSize, Trailer, View};
 use fitup_core::plane::Point;
-use fitup_core::quantity::{Length, Mass};
+use fitup_core::quantity::{Angle, Length, Mass};
 use fitup_drawing::{
     Fact, FigureName, GateTurn, Labels, Node, OnTrailer, PathStep, RampDrive, Room, Scene, Sheet, Shown, Subject,
     Target, Text, document, gate, holes, mark, plan, rear, side, silhouette, support, trailer,
@@ -20,7 +20,7 @@ use fitup_drawing::{
 
 mod plain;
 
-use plain::{Long, Plain};
+use plain::Plain;
 
 const YARD: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/../../www/catalogue/demo.json");
 const BUILDS: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/../../www/catalogue/demo-builds.json");
@@ -350,6 +350,25 @@ fn the_arm_at_work_shows_its_reach_and_a_build_without_an_arm_nothing() {
             assert!(points(&scene).iter().all(|p| p.is_finite() && p.x > -6.0 && p.x < 166.0), "{name}");
         }
     });
+}
+
+/// Labels as long as feet, inches and sixteenths make them.
+struct Long;
+
+impl Labels for Long {
+    fn length(&self, value: Length) -> String {
+        let inches = value.mm() / 25.4;
+        format!("{:.0} ft {:.0} {:.0}/16 in", (inches / 12.0).trunc(), inches % 12.0, inches * 16.0 % 16.0)
+    }
+    fn angle(&self, value: Angle) -> String {
+        format!("{:.1}°", value.deg())
+    }
+    fn mass(&self, value: Mass) -> String {
+        format!("{:.0} lb", value.kg() / 0.453_592_37)
+    }
+    fn verdict(&self, verdict: Verdict) -> String {
+        Plain.verdict(verdict)
+    }
 }
 
 /// No text over another and each on its sheet, on the sheets of a phone, a tablet, a laptop and a desk.

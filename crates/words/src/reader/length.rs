@@ -19,8 +19,7 @@ pub enum LengthStyle {
     /// Of a part (a bore, a pin, a spread): millimetres to a tenth where there are tenths;
     /// inches in 32nds where the length is one, else in thousandths.
     Part,
-    /// A small distance: millimetres to a tenth, below 1 mm to a hundredth; inches to 1/32, below
-    /// 1/8 in thousandths.
+    /// A small distance: millimetres to a tenth, below 1 mm to a hundredth; inches as of a part.
     Fine,
     /// A margin: as a small distance, with its sign.
     Margin,
@@ -74,16 +73,8 @@ impl Reader {
             LengthStyle::Overall => self.feet(inch, 2, Sign::Minus),
             LengthStyle::Drawn => self.feet(inch, 16, Sign::Minus),
             LengthStyle::Change => self.feet(inch, 16, Sign::Both),
-            LengthStyle::Part => {
-                let nearest = (inch * 32.0).round() / 32.0;
-                if (inch - nearest).abs() < IS_FRACTION {
-                    self.inches(inch, 32, Sign::Minus)
-                } else {
-                    self.decimal_inches(inch, Sign::Minus)
-                }
-            }
-            LengthStyle::Fine => self.small_inches(inch, Sign::Minus),
-            LengthStyle::Margin => self.small_inches(inch, Sign::Both),
+            LengthStyle::Part | LengthStyle::Fine => self.shop_inches(inch, Sign::Minus),
+            LengthStyle::Margin => self.shop_inches(inch, Sign::Both),
         }
     }
 
@@ -104,11 +95,13 @@ impl Reader {
         format!("{sign}{text}{NO_BREAK}{}", self.inch())
     }
 
-    fn small_inches(self, inch: f64, sign: Sign) -> String {
-        if inch.abs() < 0.125 { self.decimal_inches(inch, sign) } else { self.inches(inch, 32, sign) }
-    }
-
-    fn decimal_inches(self, inch: f64, sign: Sign) -> String {
+    /// As a workshop writes what it measures: a fraction where it is one, else thousandths, so that a difference is
+    /// written as finely as what it is the difference of.
+    fn shop_inches(self, inch: f64, sign: Sign) -> String {
+        let nearest = (inch * 32.0).round() / 32.0;
+        if (inch - nearest).abs() < IS_FRACTION {
+            return self.inches(inch, 32, sign);
+        }
         format!("{}{NO_BREAK}{}", number(self.lang, inch, 3, Zeros::Keep, sign), self.inch())
     }
 
@@ -179,7 +172,9 @@ mod tests {
         assert_eq!(en(Units::Metric, 1.24, LengthStyle::Margin), "+1.2 mm");
         assert_eq!(en(Units::Metric, -0.35, LengthStyle::Margin), "\u{2212}0.35 mm");
         assert_eq!(en(Units::Us, 0.35, LengthStyle::Margin), "+0.014 in");
-        assert_eq!(en(Units::Us, -6.4, LengthStyle::Margin), "\u{2212}1/4 in");
+        assert_eq!(en(Units::Us, -6.35, LengthStyle::Margin), "\u{2212}1/4 in");
+        assert_eq!(en(Units::Us, -6.4, LengthStyle::Margin), "\u{2212}0.252 in");
+        assert_eq!(en(Units::Us, 0.0, LengthStyle::Margin), "0 in");
         assert_eq!(en(Units::Metric, 0.35, LengthStyle::Fine), "0.35 mm");
         assert_eq!(en(Units::Metric, 0.8, LengthStyle::Fine), "0.8 mm");
         assert_eq!(en(Units::Metric, 38.0, LengthStyle::Fine), "38 mm");
