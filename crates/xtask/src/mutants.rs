@@ -7,9 +7,11 @@ use crate::tools::{ensure_mutants, tooled};
 const ROOMS: [&str; 4] = ["fit", "search", "dimension", "plane"];
 
 /// Each pass runs the tests that go with it on what the passes before it did not notice: the core's own first, because
-/// they are built in seconds, then those that compare findings and figures with published values and second methods.
-const PASSES: [&[&str]; 2] = [
+/// they are built in seconds, then the examples of its documentation, then those that compare findings and figures with
+/// published values and second methods.
+const PASSES: [&[&str]; 3] = [
     &["--test-package", "fitup-core", "--", "--lib"],
+    &["--test-package", "fitup-core", "--iterate", "--", "--doc"],
     &["--test-package", "fitup-tests", "--iterate", "--", "--tests"],
 ];
 

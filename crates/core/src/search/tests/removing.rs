@@ -68,5 +68,5 @@ fn removing_an_option_improves_no_completion() {
             }
         }
     }
-    assert!(worse > 100, "what is removed is missed: {worse}");
+    assert!(worse as u64 * 10 > catalogues_tried(), "what is removed is missed: {worse}");
 }
