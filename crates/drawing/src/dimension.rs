@@ -24,6 +24,9 @@ const ARROW: f64 = 2.6;
 /// Where along its line a value may stand: in the middle, else a little to one side.
 const PLACES: [f64; 3] = [0.5, 0.32, 0.68];
 
+/// Length of an upright line, in letters, from which a value too long to be turned stands beside it.
+const BESIDE: f64 = 6.0;
+
 /// A distance along one axis of the sheet.
 #[derive(Debug, Clone, PartialEq)]
 pub(crate) struct Linear {
@@ -127,19 +130,22 @@ fn stands(dimension: &Linear, a: Point, b: Point) -> Vec<Stand> {
         // tail.
         Along::Upright(_) => {
             let sides = [(Anchor::Start, 0.9), (Anchor::End, -0.9)];
-            if room >= letters * 1.5 {
-                let middle = (a + b) * 0.5 + Point::new(0.0, letters * 0.35);
-                for (anchor, off) in sides {
-                    let value = text(dimension, middle + Point::new(off, 0.0), anchor, 0.0);
-                    stands.push(Stand { value, drawn_out: None });
-                }
-            }
-            for (end, out, foot) in [(a, -along, 0.0), (b, along, RISE * letters)] {
+            let at = |place: Point, drawn_out: Option<(Point, Point)>| {
+                sides.map(|(anchor, off)| {
+                    let value = text(dimension, place + Point::new(off, 0.0), anchor, 0.0);
+                    Stand { value, drawn_out }
+                })
+            };
+            let beside = at((a + b) * 0.5 + Point::new(0.0, letters * 0.35), None);
+            let tails = [(a, -along, 0.0), (b, along, RISE * letters)].into_iter().flat_map(|(end, out, foot)| {
                 let tail = end + out * (2.0 * ARROW + letters * 0.2);
-                for (anchor, off) in sides {
-                    let value = text(dimension, tail + Point::new(off, foot), anchor, 0.0);
-                    stands.push(Stand { value, drawn_out: Some((end, tail)) });
-                }
+                at(tail + Point::new(0.0, foot), Some((end, tail)))
+            });
+            // Beside a short line a value would lie over what the line belongs to.
+            if room >= BESIDE * letters {
+                stands.extend(beside.into_iter().chain(tails));
+            } else {
+                stands.extend(tails.chain(beside));
             }
         }
     }
