@@ -1,16 +1,21 @@
 //! What people type for a length, read into one.
 
 use fitup_core::quantity::{Length, decimal};
-use fitup_words::Units;
+use fitup_words::{Lang, Reader, Units};
 
 /// Reads a length as typed: `412`, `412,5`, `41.2 cm`, `1 1/8`, `3/4"`. Without a unit it is in
-/// millimetres or inches, by the reader's units.
-pub fn length(typed: &str, units: Units) -> Option<Length> {
-    let typed = typed.trim().to_ascii_lowercase().replace(',', ".").replace('\u{a0}', " ");
-    let split = typed.find(|c: char| !(c.is_ascii_digit() || matches!(c, '.' | '/' | ' ' | '-' | '+')));
+/// millimetres or inches, by the reader's units. What may be a thousand to one reader and a one to another, `1,200` in
+/// English and `1.200` elsewhere, is not guessed at.
+pub fn length(typed: &str, reader: Reader) -> Option<Length> {
+    let typed = typed.trim().to_ascii_lowercase().replace('\u{a0}', " ");
+    let split = typed.find(|c: char| !(c.is_ascii_digit() || matches!(c, '.' | ',' | '/' | ' ' | '-' | '+')));
     let (number, unit) = split.map_or((typed.as_str(), ""), |at| typed.split_at(at));
-    let value = number_of(number.trim())?;
-    let length = match (unit.trim(), units) {
+    let between_thousands = if reader.lang == Lang::En { ',' } else { '.' };
+    if number.trim().rsplit_once(between_thousands).is_some_and(|(_, after)| after.len() == 3) {
+        return None;
+    }
+    let value = number_of(&number.trim().replace(',', "."))?;
+    let length = match (unit.trim(), reader.units) {
         ("mm", _) | ("", Units::Metric) => Length::from_mm(value),
         ("cm", _) => Length::from_cm(value),
         ("m", _) => Length::from_m(value),
@@ -44,7 +49,7 @@ mod tests {
     use super::*;
 
     fn mm(typed: &str, units: Units) -> Option<f64> {
-        length(typed, units).map(|length| (length.mm() * 1000.0).round() / 1000.0)
+        length(typed, Reader::new(Lang::En, units)).map(|length| (length.mm() * 1000.0).round() / 1000.0)
     }
 
     #[test]
@@ -57,6 +62,16 @@ mod tests {
         assert_eq!(mm("2 ft", Units::Metric), Some(609.6));
         assert_eq!(mm("25.4mm", Units::Us), Some(25.4));
         assert_eq!(mm("-3", Units::Metric), Some(-3.0));
+    }
+
+    #[test]
+    fn a_mark_that_may_stand_between_thousands_is_not_guessed_at() {
+        let read = |typed, lang| length(typed, Reader::new(lang, Units::Metric)).map(Length::mm);
+        for (lang, unclear, clear) in [(Lang::En, "1,200", "1.200"), (Lang::De, "1.200 mm", "1,200 mm")] {
+            assert_eq!(read(unclear, lang), None, "{unclear}");
+            assert!((read(clear, lang).expect("a length") - 1.2).abs() < 1e-9, "{clear}");
+            assert!((read("1200", lang).expect("a length") - 1200.0).abs() < 1e-9);
+        }
     }
 
     #[test]

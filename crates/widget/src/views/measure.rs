@@ -46,7 +46,7 @@ pub fn Measure(props: &MeasureProps) -> Html {
             let selected = |node: &NodeRef| node.cast::<HtmlSelectElement>().map(|select| select.value());
             let input = value.cast::<HtmlInputElement>();
             let at = selected(&what).and_then(|at| at.parse::<usize>().ok());
-            let length = input.as_ref().and_then(|input| entry::length(&input.value(), ctx.words.reader().units));
+            let length = input.as_ref().and_then(|input| entry::length(&input.value(), ctx.words.reader()));
             wrong.set(length.is_none());
             if let (Some((item, port, dimension)), Some(value)) = (at.and_then(|at| choices.get(at)), length) {
                 let tool = if selected(&tool).as_deref() == Some("tape") { Tool::Tape } else { Tool::Caliper };
@@ -65,6 +65,7 @@ pub fn Measure(props: &MeasureProps) -> Html {
             }
         }
     };
+    let value_in = ctx.text_with("ui-measure-value", &[("unit", ctx.words.reader().short_unit().to_owned().into())]);
     let taken = build.measured.iter().filter(|m| sides.iter().any(|(item, port)| m.item == *item && m.port == *port));
     html! {
         <div class="measure">
@@ -88,17 +89,17 @@ pub fn Measure(props: &MeasureProps) -> Html {
             <form class="measure-form" onsubmit={enter}>
                 <select class="entry" ref={what} aria-label={ctx.text("ui-measure-what")}>
                     for (at, (item, _, dimension)) in choices.iter().enumerate() {
-                        <option key={at} value={at.to_string()}>
+                        <option key={at} value={at.to_string()} selected={at == 0}>
                             { ctx.label(*item) }{ ": " }{ ctx.words.value_name(dimension) }
                         </option>
                     }
                 </select>
                 <input
                     class="entry" ref={value} inputmode="decimal" autocomplete="off" aria-invalid={wrong.to_string()}
-                    aria-label={ctx.text("ui-measure-value")} placeholder={ctx.text("ui-measure-value")}
+                    aria-label={value_in.clone()} placeholder={value_in}
                 />
                 <select class="entry" ref={tool} aria-label={ctx.text("ui-measure-tool")}>
-                    <option value="caliper">{ ctx.words.tool(Tool::Caliper) }</option>
+                    <option value="caliper" selected=true>{ ctx.words.tool(Tool::Caliper) }</option>
                     <option value="tape">{ ctx.words.tool(Tool::Tape) }</option>
                 </select>
                 <button type="submit" class="button">{ ctx.text("ui-measure-enter") }</button>

@@ -49,6 +49,14 @@ impl Reader {
         }
     }
 
+    /// The unit that a short length is written in, and read in where none is typed.
+    pub const fn short_unit(self) -> &'static str {
+        match self.units {
+            Units::Metric => "mm",
+            Units::Us => self.inch(),
+        }
+    }
+
     fn metric(self, length: Length, style: LengthStyle) -> String {
         let mm = length.mm();
         let write = |value: f64, decimals, zeros, sign, unit: &str| {

@@ -294,13 +294,13 @@ hooks-hold = The hooks of { $b } sit on the bar of { $a }, and the latch pin goe
     .workshop = { $roles-name }: hooks and latch within { $limit }; play { $play }.
 hooks-may-hold = Whether the hooks of { $b } fit { $a } is too close to call from the drawings.
     .short = Hooks too close to call
-    .workshop = { $roles-name }: { $dimension-name }, { $play } between the two, up to { $limit } is taken; chance of holding { $probability }{ $settles ->
+    .workshop = { $roles-name }: { $dimension-name }, { $play } between the two, up to { $limit } is allowed; chance of holding { $probability }{ $settles ->
         [none] .
        *[other] . Known to ±{ $settles } it would be settled.
     }
 hooks-misfit = The hooks of { $b } do not fit { $a }.
     .short = Hooks do not fit
-    .workshop = { $roles-name }: { $dimension-name } { $carrier } on { $a }, { $carried } on { $b }: { $off-by } apart, up to { $limit } is taken.
+    .workshop = { $roles-name }: { $dimension-name } { $carrier } on { $a }, { $carried } on { $b }: { $off-by } apart, up to { $limit } is allowed.
 hooks-unknown = A dimension of the hooks is not stated.
     .short = Hooks not stated
     .workshop = { $roles-name } of { $missing-of }: { $missing-name } not stated.
@@ -422,13 +422,13 @@ nothing-answers = { $role ->
     .workshop = { $a }, { $port }: this build offers no { $role-name } for it.
 pins-enter = The pins of { $b } and { $a } fit.
     .short = Pins fit
-    .workshop = { $roles-name }, { $point }: clearance { $running }, up to { $limit } is taken.
+    .workshop = { $roles-name }, { $point }: clearance { $running }, up to { $limit } is allowed.
 pins-may-enter = Whether the pins of { $b } and { $a } fit is too close to call from the drawings.
     .short = Pins too close to call
     .workshop = { $roles-name }{ $point ->
         [none] {""}
        *[other] , { $point }
-    }: { $dimension-name } leaves { $running } of clearance, up to { $limit } is taken; chance of fitting { $probability }{ $settles ->
+    }: { $dimension-name } leaves { $running } of clearance, up to { $limit } is allowed; chance of fitting { $probability }{ $settles ->
         [none] .
        *[other] . Known to ±{ $settles } it would be settled.
     }
@@ -443,7 +443,7 @@ pins-sleeved = { $item } fits the pin to its bore.
     .workshop = { $roles-name }: { $item } lines the { $bore } bore for the { $pin } pin.
 pins-spread-off = The lugs of { $b } stand { $off-by } too wide or too narrow for { $a }.
     .short = Spread does not fit
-    .workshop = { $roles-name }: spread { $carrier } on { $a }, { $carried } on { $b }: { $off-by } apart, up to { $limit } is taken.
+    .workshop = { $roles-name }: spread { $carrier } on { $a }, { $carried } on { $b }: { $off-by } apart, up to { $limit } is allowed.
 pins-unknown = A dimension of the pins is not stated.
     .short = Pins not stated
     .workshop = { $roles-name } of { $missing-of }: { $missing-name } not stated.
