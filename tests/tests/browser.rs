@@ -6,6 +6,8 @@ mod access;
 mod builds;
 #[path = "browser/interface.rs"]
 mod interface;
+#[path = "browser/measure.rs"]
+mod measure;
 #[path = "browser/mount.rs"]
 mod mount;
 #[path = "browser/offline.rs"]
