@@ -53,7 +53,13 @@ pub fn parts(ctx: &Ctx, answer: &Answer) -> Html {
                         <th scope="row">{ ctx.text("ui-total") }</th>
                         <td></td>
                         <td class="figure">{ total }</td>
-                        <td>{ ctx.words.reader().work(parts.work) }{ " " }{ ctx.text("ui-work-time") }</td>
+                        <td></td>
+                    </tr>
+                    <tr>
+                        <th scope="row">{ ctx.text("ui-work-time") }</th>
+                        <td></td>
+                        <td class="figure">{ ctx.words.reader().work(parts.work) }</td>
+                        <td></td>
                     </tr>
                 </tfoot>
             </table>
