@@ -125,6 +125,9 @@ fn stands(dimension: &Linear, a: Point, b: Point) -> Vec<Stand> {
                 let drawn_out = Some((end + out * outside(room), at + out * (width / 2.0)));
                 stands.push(Stand { value: on_line(dimension, at), drawn_out });
             }
+            // On a narrow sheet nothing is left but the room under the line.
+            let under = (a + b) * 0.5 + Point::new(0.0, 0.9 + RISE * letters);
+            stands.push(Stand { value: text(dimension, under, Anchor::Middle, 0.0), drawn_out: None });
         }
         // Turned, a long value would run on into whatever stands above: it stays level, beside the line or beside its
         // tail.

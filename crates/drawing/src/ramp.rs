@@ -11,7 +11,7 @@ use crate::ink;
 use crate::look::{Letter, Look, Pen, Tone};
 use crate::outline::{LaidShape, Weight, draw, extent, lay};
 use crate::room::Lettered;
-use crate::scene::{Anchor, FigureName, Node, Path, PathStep, Scene, Target};
+use crate::scene::{Anchor, FigureName, Node, Scene, Target, Text};
 use crate::sheet::{Extent, Mapping, Margins, Sheet};
 use crate::subject::Subject;
 use crate::tyre::{self, Wheel};
@@ -54,6 +54,11 @@ pub fn ramp(subject: &Subject, drive: &RampDrive, sheet: &Sheet) -> Scene {
         scene.nodes.extend(tyre::draw(&rolled, View::Side, &map, Weight::Full));
     }
     ramp_angle(&mut scene, drive, &map, sheet);
+    if let Some((nearest, item)) = drive.nearest {
+        let nodes = touching(nearest, &Lettered::of(&scene), &map, sheet);
+        scene.nodes.push(nodes);
+        scene.facts.push(Fact::Nearest(item, Length::from_m(nearest.vertical)));
+    }
     if let (Some(&foot), Some(&deck)) = (corners.first(), corners.last()) {
         let dimension = Linear {
             from: map.at(foot),
@@ -64,10 +69,6 @@ pub fn ramp(subject: &Subject, drive: &RampDrive, sheet: &Sheet) -> Scene {
         };
         let nodes = linear(&dimension, &Lettered::of(&scene));
         scene.nodes.extend(nodes);
-    }
-    if let Some((nearest, item)) = drive.nearest {
-        scene.nodes.push(touching(nearest, &map, sheet));
-        scene.facts.push(Fact::Nearest(item, Length::from_m(nearest.vertical)));
     }
     scene
 }
@@ -161,22 +162,30 @@ fn ramp_angle(scene: &mut Scene, drive: &RampDrive, map: &Mapping, sheet: &Sheet
     scene.facts.push(Fact::Angle(FigureName::RampAngle, Angle::from_rad(angle), None));
 }
 
+/// Where the value of the nearest place stands under it, in letters; over it if there is no room. Under the ground there
+/// is least that it could hide.
+const DROPS: [f64; 3] = [1.9, 3.1, -1.2];
+
 /// A ring round the nearest place with its clearance in words, red where it touches.
-fn touching(nearest: &Nearest, map: &Mapping, sheet: &Sheet) -> Node {
+fn touching(nearest: &Nearest, lettered: &Lettered, map: &Mapping, sheet: &Sheet) -> Node {
     use fitup_core::finding::Verdict;
     let verdict = if nearest.vertical < 0.0 { Verdict::WontMount } else { Verdict::BoltsUp };
     let at = map.at(nearest.place);
     let l = sheet.letters;
-    let words = sheet.labels.length(Length::from_m(nearest.vertical));
-    // Under the ground there is nothing that it could hide.
-    let label = at + Point::new(0.0, l * 1.9);
+    let label = |drop: f64| Text {
+        letter: Letter::Label,
+        at: at + Point::new(0.0, l * drop),
+        anchor: Anchor::Middle,
+        turn: 0.0,
+        size: l,
+        words: sheet.labels.length(Length::from_m(nearest.vertical)),
+    };
+    let drop = DROPS.into_iter().find(|&drop| lettered.is_free(&label(drop))).unwrap_or(DROPS[0]);
+    let near = if drop > 0.0 { -0.85 } else { 0.15 };
     let nodes = vec![
-        Node::Path(Path {
-            look: Look::line(Pen::Verdict(verdict)),
-            steps: vec![PathStep::Move(at), PathStep::Line(label - Point::new(0.0, l * 0.85))],
-        }),
+        ink::line(Look::line(Pen::Verdict(verdict)), at, at + Point::new(0.0, l * (drop + near))),
         ink::circle(Look::new(Pen::Verdict(verdict), Tone::Paper), at, l * 0.36),
-        ink::text(Letter::Label, label, Anchor::Middle, l, words),
+        Node::Text(label(drop)),
     ];
     ink::group(Target::Figure(FigureName::RampClearance), nodes)
 }

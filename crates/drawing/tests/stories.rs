@@ -194,6 +194,12 @@ fn the_support_figure_has_the_centre_of_gravity_within_it_and_none_where_loads_a
     each(|name, subject, answer| {
         let loads = weight(&desk, subject.build, None).and_then(|weight| weight.loads);
         let scene = support(subject, loads.as_ref(), &Sheet::new(160.0, 120.0, &Plain));
+        for (width, height) in SHEETS {
+            for labels in [&Plain as &dyn Labels, &Long] {
+                let scene = support(subject, loads.as_ref(), &Sheet::new(width, height, labels));
+                assert_apart(&format!("{name}, support on {width} mm"), &scene);
+            }
+        }
         let known = answer.footprint.front_load.is_some();
         assert_eq!(!scene.nodes.is_empty(), known, "{name}");
         let centre = scene.facts.iter().find_map(|fact| match *fact {
@@ -256,6 +262,12 @@ fn the_small_trailers_ramp_drags_the_others_do_not_and_the_picture_shows_where()
             let scene = fitup_drawing::ramp(&subject, &drive, &Sheet::new(160.0, 120.0, &Plain));
             assert!(scene.facts.contains(&Fact::Nearest(item, Length::from_m(nearest.vertical))));
             assert!(scene.words().contains(&Plain.length(Length::from_m(nearest.vertical)).as_str()));
+            for (width, height) in SHEETS {
+                for labels in [&Plain as &dyn Labels, &Long] {
+                    let scene = fitup_drawing::ramp(&subject, &drive, &Sheet::new(width, height, labels));
+                    assert_apart(&format!("{} {facing:?} on {width} mm", trailer.id), &scene);
+                }
+            }
             let scale = scene.scale;
             for rear_axle in fitup_drawing::ramp_places(&subject, &ramp, facing, 5) {
                 let scene = fitup_drawing::ramp(
@@ -285,6 +297,12 @@ fn the_machine_stands_on_every_trailer_with_its_height_over_the_ground() {
             .unwrap();
             let standing = OnTrailer { trailer: row, heading: Heading::Forward, rear_axle: -0.4, loads: Some(loads) };
             let scene = trailer(subject, &standing, &Sheet::new(180.0, 140.0, &Plain));
+            for (width, height) in SHEETS {
+                for labels in [&Plain as &dyn Labels, &Long] {
+                    let scene = trailer(subject, &standing, &Sheet::new(width, height, labels));
+                    assert_apart(&format!("{name}, trailer on {width} mm"), &scene);
+                }
+            }
             let high = scene.facts.iter().find_map(|fact| match *fact {
                 Fact::Length(FigureName::HeightOnDeck, value) => Some(value),
                 _ => None,
@@ -314,6 +332,12 @@ fn the_swept_path_lies_on_its_sheet_and_states_gate_and_path() {
             let gate_width = site.gate_width.unwrap();
             let turn = GateTurn { gate: gate_width, radius: 2.0, block, swept: &swept };
             let scene = gate(subject, &turn, &Sheet::new(120.0, 160.0, &Plain));
+            for (width, height) in SHEETS {
+                for labels in [&Plain as &dyn Labels, &Long] {
+                    let scene = gate(subject, &turn, &Sheet::new(width, height, labels));
+                    assert_apart(&format!("{name}, gate on {width} mm"), &scene);
+                }
+            }
             assert!(points(&scene).iter().all(|p| p.is_finite() && p.x > -20.0 && p.x < 140.0), "{name} {}", site.id);
             assert!(scene.facts.contains(&Fact::Length(FigureName::GateWidth, gate_width)));
             let width = Length::from_m(swept.swept_width());
@@ -371,12 +395,27 @@ impl Labels for Long {
     }
 }
 
-/// No text over another and each on its sheet, on the sheets of a phone, a tablet, a laptop and a desk.
+/// The sheets of a narrow phone, a phone, a tablet, a laptop and a desk, millimetres.
+const SHEETS: [(f64, f64); 5] = [(75.0, 55.0), (95.0, 62.0), (205.0, 95.0), (230.0, 125.0), (340.0, 180.0)];
+
+/// No text lies over another, and each is on its sheet.
+fn assert_apart(what: &str, scene: &Scene) {
+    let texts = texts(scene);
+    for (index, text) in texts.iter().enumerate() {
+        let room = Room::of(text);
+        assert!(room.left > -1.0 && room.right < scene.width + 1.0, "{what}: {} is off", text.words);
+        assert!(room.top > -1.0 && room.bottom < scene.height + 1.0, "{what}: {} is off", text.words);
+        for other in &texts[..index] {
+            assert!(!room.meets(&Room::of(other)), "{what}: {} lies over {}", text.words, other.words);
+        }
+    }
+}
+
 #[test]
 fn no_text_is_written_over_another_or_off_the_sheet() {
     let reach = digging(&arm(), None).unwrap();
     each(|name, subject, answer| {
-        for (width, height) in [(95.0, 62.0), (205.0, 95.0), (230.0, 125.0), (340.0, 180.0)] {
+        for (width, height) in SHEETS {
             for labels in [&Plain as &dyn Labels, &Long] {
                 let sheet = Sheet::new(width, height, labels);
                 for (view, scene) in [
@@ -385,17 +424,7 @@ fn no_text_is_written_over_another_or_off_the_sheet() {
                     ("rear", rear(subject, Some(answer), None, &sheet)),
                     ("digging", fitup_drawing::digging(subject, &reach, &sheet)),
                 ] {
-                    let what = format!("{name}, {view} on {width} mm");
-                    let texts: Vec<Text> = texts(&scene).into_iter().cloned().collect();
-                    for (index, text) in texts.iter().enumerate() {
-                        let room = Room::of(text);
-                        assert!(room.left > -1.0 && room.right < scene.width + 1.0, "{what}: {} is off", text.words);
-                        assert!(room.top > -1.0 && room.bottom < scene.height + 1.0, "{what}: {} is off", text.words);
-                        for other in &texts[..index] {
-                            let meets = room.meets(&Room::of(other));
-                            assert!(!meets, "{what}: {} lies over {}", text.words, other.words);
-                        }
-                    }
+                    assert_apart(&format!("{name}, {view} on {width} mm"), &scene);
                 }
             }
         }
