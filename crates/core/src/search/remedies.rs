@@ -79,9 +79,19 @@ pub fn remedies(desk: &Desk, build: &Build) -> Vec<Remedy> {
         }
     }
     search.adapters(&useful_adapters(desk, build), &mut Vec::new());
-    let mut found = search.found;
+    let mut found: Vec<Remedy> =
+        search.found.iter().filter(|remedy| !has_a_step_too_many(remedy, &search.found)).cloned().collect();
     order::sort(&mut found, by_worth);
     found
+}
+
+/// Whether fewer of its steps do as well.
+fn has_a_step_too_many(remedy: &Remedy, all: &[Remedy]) -> bool {
+    all.iter().any(|other| {
+        other.verdict <= remedy.verdict
+            && other.steps.len() < remedy.steps.len()
+            && other.steps.iter().all(|step| remedy.steps.contains(step))
+    })
 }
 
 struct Search<'a> {
@@ -105,8 +115,7 @@ impl Search<'_> {
         }
     }
 
-    /// Judges the build with the steps taken and keeps it if its verdict is better and no smaller
-    /// remedy already does as well.
+    /// Judges the build with the steps taken and keeps it if its verdict is better.
     fn attempt(&mut self, steps: Vec<RemedyStep>) {
         if self.tried == MOST_TRIED {
             return;
@@ -126,12 +135,7 @@ impl Search<'_> {
         // A decision about holes or ramps may make no verdict better, yet it lifts a finding: what was needed is planned.
         let decides = answer.verdict == self.now.verdict && undecided(&answer) < undecided(self.now);
         let is_better = answer.verdict < self.now.verdict || (decides && only_changes);
-        let smaller_does = self.found.iter().any(|known| {
-            known.verdict <= answer.verdict
-                && known.steps.len() < steps.len()
-                && known.steps.iter().all(|step| steps.contains(step))
-        });
-        if is_better && !smaller_does {
+        if is_better {
             self.found.push(Remedy {
                 verdict: answer.verdict,
                 buy_more: difference(answer.parts.total, self.now.parts.total),
