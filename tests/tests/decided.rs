@@ -190,6 +190,23 @@ fn the_check_names_the_hole_that_is_known_less_well() {
 }
 
 #[test]
+fn a_hole_that_was_looked_for_in_vain_is_not_counted_among_those_that_meet() {
+    let mut yard = Yard::new();
+    let met = |yard: &Yard| {
+        let answer = yard.judge();
+        let deck = answer.joints.iter().find(|joint| joint.role == Role::SeatDeck);
+        deck.and_then(|deck| Some(deck.overlay.as_ref()?.carried.len()))
+    };
+    assert_eq!(met(&yard), Some(4));
+    yard.build.looked.insert((SEAT, "base/hole-1".into()), Presence::No);
+    assert_eq!(met(&yard), Some(3));
+    yard.build.looked.insert((SEAT, "base/hole-3".into()), Presence::No);
+    assert_eq!(met(&yard), Some(2));
+    yard.build.looked.insert((SEAT, "base/hole-2".into()), Presence::Yes);
+    assert_eq!(met(&yard), Some(2));
+}
+
+#[test]
 fn a_hole_that_is_not_there_takes_its_measurements_with_it() {
     let mut yard = Yard::new();
     yard.measure(SEAT, "base", "hole-1-u", -80.0, Tool::Tape);

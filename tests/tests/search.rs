@@ -1,5 +1,7 @@
 //! Identification, checks, comparison and remedies: values worked out by hand, and what holds for every story.
 
+#![allow(clippy::disallowed_methods, reason = "the second method uses the platform's own functions")]
+
 use fitup_core::build::{Build, Carrying, Change, Measurement};
 use fitup_core::finding::{Check, Finding, Grade, Subject, Value, Verdict};
 use fitup_core::fit::{Desk, judge};

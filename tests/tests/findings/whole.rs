@@ -96,7 +96,12 @@ crate::case::findings! {
             yard.frame().requires.push("loader base".into());
             yard.machine().fitted.push("loader base".into());
         };
-    needs_frame: "needs-frame", |yard| yard.build.carrying = Carrying::Hitch, "wont, item arm", "Digging arm needs a mounting frame.";
+    needs_frame: "needs-frame", |yard| yard.build.carrying = Carrying::Hitch, "wont, item arm", "Digging arm needs a mounting frame.",
+        unless |yard| {
+            // Made for the hitch, it only has nothing to hang on yet.
+            flail(yard);
+            yard.build.machine = None;
+        };
     power_high: "power-high",
         |yard| {
             flail(yard);
