@@ -3,4 +3,5 @@
 pub mod answers;
 #[cfg(feature = "browser")]
 pub mod browser;
+pub mod published;
 pub mod stories;

@@ -10,12 +10,7 @@ use fitup_core::dimension::{
     digging, ramp_corners, ramp_roll, steering, swing,
 };
 use fitup_core::plane::Point;
-
-/// `got` within a share of `expected`.
-fn rel(id: &str, got: f64, expected: f64, share: f64) {
-    let off = (got - expected).abs();
-    assert!(off <= share * expected.abs() + 1e-15, "{id}: expected {expected}, got {got}");
-}
+use fitup_tests::published::rel;
 
 /// Points behind an axle at x = 0, given rearward and up.
 fn behind(points: &[(f64, f64)]) -> Vec<Point> {

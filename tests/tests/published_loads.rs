@@ -11,11 +11,7 @@ use fitup_core::dimension::{
     dig_loads, hydraulic_power, line_velocity, nose_window, tie_downs, tip_angles, trailer_loads,
 };
 use fitup_core::quantity::{Flow, Force, Length, Mass, Power, Pressure};
-
-/// `got` within a share of `expected`.
-fn rel(id: &str, got: f64, expected: f64, share: f64) {
-    assert!((got - expected).abs() <= share * expected.abs() + 1e-15, "{id}: expected {expected}, got {got}");
-}
+use fitup_tests::published::rel;
 
 fn body(mass: f64, x: f64) -> PointMass {
     PointMass { mass, x }

@@ -15,14 +15,9 @@ use fitup_core::fit::mating::power_take_off::{END_CLEARANCE, ShaftType, Spline, 
 use fitup_core::fit::mating::three_point::{
     Category, LIFT_REFERENCE, LOWER_PIN_TOLERANCE, LOWER_PIN_TOLERANCE_FOUR, SPAN_TOLERANCE,
 };
+use fitup_tests::published::near;
 
 const INCH: f64 = 0.0254;
-
-/// `got` within `tolerance` of `expected`, both in one unit.
-#[track_caller]
-fn near(id: &str, got: f64, expected: f64, tolerance: f64) {
-    assert!((got - expected).abs() <= tolerance, "{id}: expected {expected}, got {got}");
-}
 
 /// Customary pin sizes: a general encyclopedia's table of three-point hitch categories (secondary).
 /// The metric pins of ISO 730 are the same pins to within their tolerance (0/−0.2 mm, category 4 0/−1.1 mm, memory).

@@ -5,6 +5,7 @@ mod build;
 mod failure;
 mod measure;
 mod mutants;
+mod proof;
 mod run;
 mod schema;
 mod screens;
@@ -40,6 +41,7 @@ const COMMANDS: &[Command] = &[
     ("docs", "build and open the documentation of the code", |_| test::docs(true)),
     ("bench", "run the benchmarks: bench [ARGUMENTS of cargo bench], or in wasm: bench --wasm", bench::command),
     ("mutants", "test the tests of fit and dimension code by changing it: mutants [ARGUMENTS]", mutants::command),
+    ("proof", "print published values and second methods beside what the core computes", proof::command),
     ("site", "finish a Trunk build: service worker and compressed copies (Trunk calls it)", site::command),
 ];
 

@@ -100,7 +100,7 @@ crate::case::findings! {
         unless |yard| {
             // Made for the hitch, it only has nothing to hang on yet.
             flail(yard);
-            yard.build.machine = None;
+            yard.machine().body.ports.retain(|port| port.role != fitup_core::item::Role::Hitch);
         };
     power_high: "power-high",
         |yard| {
