@@ -132,23 +132,19 @@ fn stands(dimension: &Linear, a: Point, b: Point) -> Vec<Stand> {
         // Turned, a long value would run on into whatever stands above: it stays level, beside the line or beside its
         // tail.
         Along::Upright(_) => {
-            let sides = [(Anchor::Start, 0.9), (Anchor::End, -0.9)];
-            let at = |place: Point, drawn_out: Option<(Point, Point)>| {
-                sides.map(|(anchor, off)| {
-                    let value = text(dimension, place + Point::new(off, 0.0), anchor, 0.0);
-                    Stand { value, drawn_out }
-                })
-            };
-            let beside = at((a + b) * 0.5 + Point::new(0.0, letters * 0.35), None);
-            let tails = [(a, -along, 0.0), (b, along, RISE * letters)].into_iter().flat_map(|(end, out, foot)| {
+            let beside = ((a + b) * 0.5 + Point::new(0.0, letters * 0.35), None);
+            let tail = |end: Point, out: Point, foot: f64| {
                 let tail = end + out * (2.0 * ARROW + letters * 0.2);
-                at(tail + Point::new(0.0, foot), Some((end, tail)))
-            });
+                (tail + Point::new(0.0, foot), Some((end, tail)))
+            };
+            let (low, high) = (tail(a, -along, 0.0), tail(b, along, RISE * letters));
             // Beside a short line a value would lie over what the line belongs to.
-            if room >= BESIDE * letters {
-                stands.extend(beside.into_iter().chain(tails));
-            } else {
-                stands.extend(tails.chain(beside));
+            let places = if room >= BESIDE * letters { [beside, low, high] } else { [low, high, beside] };
+            for (place, drawn_out) in places {
+                for (anchor, off) in [(Anchor::Start, 0.9), (Anchor::End, -0.9)] {
+                    let value = text(dimension, place + Point::new(off, 0.0), anchor, 0.0);
+                    stands.push(Stand { value, drawn_out });
+                }
             }
         }
     }
