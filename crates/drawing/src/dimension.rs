@@ -84,10 +84,10 @@ pub(crate) fn linear(dimension: &Linear, lettered: &Lettered) -> Vec<Node> {
     nodes.push(arrow(a, along * inward));
     nodes.push(arrow(b, along * -inward));
     let stands = stands(dimension, a, b);
-    let free = stands.iter().position(|stand| lettered.is_free(&stand.value)).unwrap_or(0);
-    if let Some(Stand { value, drawn_out }) = stands.into_iter().nth(free) {
+    let free = stands.iter().find(|stand| lettered.is_free(&stand.value)).or(stands.first());
+    if let Some(Stand { value, drawn_out }) = free {
         nodes.extend(drawn_out.map(|(from, to)| ink::line(thin, from, to)));
-        nodes.push(Node::Text(value));
+        nodes.push(Node::Text(value.clone()));
     }
     nodes
 }
