@@ -5,11 +5,12 @@
 use fitup_core::dimension::{EndWheel, Wheels, approach, breakover, departure};
 use fitup_core::plane::Point;
 use proptest::prelude::*;
-use proptest::test_runner::{Config, TestRunner};
+use proptest::test_runner::{Config, RngAlgorithm, TestRng, TestRunner};
 use std::cell::Cell;
 
 fn runner() -> TestRunner {
-    TestRunner::new(Config { cases: 10_000, failure_persistence: None, ..Config::default() })
+    let config = Config { cases: 10_000, failure_persistence: None, ..Config::default() };
+    TestRunner::new_with_rng(config, TestRng::deterministic_rng(RngAlgorithm::ChaCha))
 }
 
 /// Tangent angle as asin(r / R) − atan((r − z) / d), R the distance from the wheel's centre.

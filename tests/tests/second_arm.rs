@@ -5,12 +5,13 @@
 use fitup_core::dimension::{DiggingArm, Swivel, attitude, digging, loading};
 use fitup_core::plane::Point;
 use proptest::prelude::*;
-use proptest::test_runner::{Config, TestRunner};
+use proptest::test_runner::{Config, RngAlgorithm, TestRng, TestRunner};
 use std::cell::Cell;
 use std::f64::consts::{FRAC_PI_2, PI};
 
 fn runner(cases: u32) -> TestRunner {
-    TestRunner::new(Config { cases, failure_persistence: None, ..Config::default() })
+    let config = Config { cases, failure_persistence: None, ..Config::default() };
+    TestRunner::new_with_rng(config, TestRng::deterministic_rng(RngAlgorithm::ChaCha))
 }
 
 fn swivel(least: std::ops::Range<f64>, span: std::ops::Range<f64>) -> impl Strategy<Value = Swivel> {
@@ -53,7 +54,8 @@ fn within(swivel: Swivel, angle: f64) -> bool {
     past <= swivel.greatest - swivel.least
 }
 
-/// Greatest of a value over all attitudes: a grid, then the best few moved a little and a little less.
+/// Greatest of a value over all attitudes: a grid, then the best few, and the best with each joint anywhere or at either of
+/// its limits and held there, moved a little and a little less.
 fn greatest(arm: &DiggingArm, value: impl Fn([f64; 3]) -> f64) -> f64 {
     let n = 11_u32;
     let share = |i: u32| f64::from(i) / f64::from(n - 1);
@@ -67,14 +69,26 @@ fn greatest(arm: &DiggingArm, value: impl Fn([f64; 3]) -> f64) -> f64 {
         }
     }
     grid.sort_by(|a, b| b.0.total_cmp(&a.0));
+    let held = [None, Some(0.0), Some(1.0)];
+    let limits = (0..27).map(|at| [held[at % 3], held[at / 3 % 3], held[at / 9]]);
+    let is_at = |shares: &[f64; 3], limits: &[Option<f64>; 3]| {
+        shares.iter().zip(limits).all(|(share, limit)| limit.is_none_or(|limit| limit == *share))
+    };
+    let at_limits: Vec<(f64, [f64; 3], [Option<f64>; 3])> = limits
+        .filter_map(|limits| {
+            let (value, shares) = grid.iter().find(|(_, shares)| is_at(shares, &limits))?;
+            Some((*value, *shares, limits))
+        })
+        .collect();
     // A joint that cannot move gives each value eleven times: they are one place to start from.
     grid.dedup_by(|a, b| (a.0 - b.0).abs() < 1e-12);
     let mut best = f64::NEG_INFINITY;
-    for (mut here, mut shares) in grid.into_iter().take(12) {
+    let best_few = grid.into_iter().take(6).map(|(value, shares)| (value, shares, [None; 3]));
+    for (mut here, mut shares, limits) in best_few.chain(at_limits) {
         let mut width = 0.1;
         while width > 1e-9 {
             let mut moved = false;
-            for joint in 0..3 {
+            for joint in (0..3).filter(|&joint| limits[joint].is_none()) {
                 for sign in [1.0, -1.0] {
                     let mut next = shares;
                     next[joint] = (next[joint] + sign * width).clamp(0.0, 1.0);

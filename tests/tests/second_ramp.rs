@@ -8,7 +8,7 @@ use fitup_core::dimension::{
 };
 use fitup_core::plane::Point;
 use proptest::prelude::*;
-use proptest::test_runner::{Config, TestRunner};
+use proptest::test_runner::{Config, RngAlgorithm, TestRng, TestRunner};
 use std::cell::Cell;
 
 /// A machine on a ramp, all in metres and radians, seen forward: backward cases are mirrored beforehand.
@@ -201,7 +201,8 @@ fn cases() -> impl Strategy<Value = Case> {
 }
 
 fn runner(cases: u32) -> TestRunner {
-    TestRunner::new(Config { cases, failure_persistence: None, ..Config::default() })
+    let config = Config { cases, failure_persistence: None, ..Config::default() };
+    TestRunner::new_with_rng(config, TestRng::deterministic_rng(RngAlgorithm::ChaCha))
 }
 
 #[test]

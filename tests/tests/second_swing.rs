@@ -5,12 +5,13 @@
 use fitup_core::dimension::{Block, swing, turned};
 use fitup_core::plane::Point;
 use proptest::prelude::*;
-use proptest::test_runner::{Config, TestRunner};
+use proptest::test_runner::{Config, RngAlgorithm, TestRng, TestRunner};
 use std::cell::Cell;
 use std::f64::consts::FRAC_PI_2;
 
 fn runner() -> TestRunner {
-    TestRunner::new(Config { cases: 10_000, failure_persistence: None, ..Config::default() })
+    let config = Config { cases: 10_000, failure_persistence: None, ..Config::default() };
+    TestRunner::new_with_rng(config, TestRng::deterministic_rng(RngAlgorithm::ChaCha))
 }
 
 /// Points round a block's rectangle, so many on each side, and the side points abreast of the axle.
