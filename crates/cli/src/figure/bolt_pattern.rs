@@ -12,7 +12,7 @@ use super::reading::read;
 use super::wire::{deg, m, mm};
 
 /// Nobody is kept waiting by one figure, so it may take some seconds where a page may not.
-const EFFORT: u64 = 1_000_000_000;
+const EFFORT: u64 = 250_000_000;
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -49,8 +49,9 @@ pub fn compute(inputs: &Value) -> Result<Value, CaseError> {
     let a: Vec<Hole> = inputs.pattern_a.iter().map(hole).collect();
     let b: Vec<Hole> = inputs.pattern_b.iter().map(hole).collect();
     let flip = if inputs.allow_flip { Flip::Allowed } else { Flip::Forbidden };
-    let registered =
-        register_within(&a, &b, m(inputs.bolt_dia_mm), inputs.required_pairs, flip, EFFORT).map_err(refused)?;
+    let mut effort = EFFORT;
+    let bolt = m(inputs.bolt_dia_mm);
+    let registered = register_within(&a, &b, bolt, inputs.required_pairs, flip, &mut effort).map_err(refused)?;
     match registered {
         Registered::Found(lay) => Ok(found(&lay)),
         Registered::NoPairing { possible } => Ok(json!({

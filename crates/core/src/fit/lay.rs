@@ -1,7 +1,8 @@
 //! Hole patterns laid on each other once for the whole catalogue.
 
 use crate::fit::mating::bolt_pattern::{
-    self as pattern, Drilling, Flip, Opening, Registered, Registration, Side, drilling, opening, register,
+    self as pattern, Drilling, Flip, Opening, PatternFault, RESOLUTION, Registered, Registration, Side, USUAL_EFFORT,
+    drilling, opening, register_within,
 };
 use crate::item::{BoltPattern, Catalogue, End, Hole, HoleKind, ItemRef, PortKind, Role};
 use crate::ordered::{Map, Set};
@@ -19,17 +20,56 @@ pub(super) struct Lay {
     pub bolt: Length,
     /// Bolts that have to go in.
     pub required: usize,
-    /// The best lay; `None` if so many bolts cannot go in at all.
-    pub found: Option<Registration>,
-    /// Whether the patterns could be compared.
-    pub settled: bool,
-    /// Whether they could not because they have too many holes, or too many alike ones, to be compared in time.
-    pub too_large: bool,
+    /// How near the bolts come to going in.
+    pub outcome: Outcome,
     /// Holes opened up so that the bolts go in, if they do not as they are.
     pub opening: Option<Opening>,
     /// Holes drilled so that the bolts go in, if they do not as they are.
     pub drilling: Option<Drilling>,
 }
+
+/// What laying one plate on the other came to.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) enum Outcome {
+    /// The best lay.
+    Best(Registration),
+    /// So many bolts cannot go in, wherever the plates lie.
+    NoPairing,
+    /// The best lay is not known, but none has a margin above this.
+    AtMost(Length),
+    /// Too many holes to be compared at all.
+    TooMany,
+    /// A pattern that means nothing.
+    Senseless,
+}
+
+impl Outcome {
+    /// The best lay, where it is known.
+    pub const fn best(&self) -> Option<&Registration> {
+        match self {
+            Self::Best(best) => Some(best),
+            _ => None,
+        }
+    }
+
+    /// Whether the bolts certainly do not go in as the plates are.
+    fn misses(&self) -> bool {
+        match self {
+            Self::Best(best) => !best.fits(),
+            Self::NoPairing => true,
+            Self::AtMost(margin) => margin.m() < -RESOLUTION,
+            Self::TooMany | Self::Senseless => false,
+        }
+    }
+}
+
+/// The work spent on all lays of a catalogue together, in the unit of [`USUAL_EFFORT`]: well under a second.
+///
+/// The usual catalogue needs a thousandth. Own choice.
+const WHOLE_EFFORT: u64 = 30_000_000;
+
+/// The work that each lay may cost even where others have used up the whole. Own choice, far above an ordinary plate's need.
+const LEAST_EFFORT: u64 = 100_000;
 
 /// Every lay that a catalogue's ports can need. Equal patterns are laid once.
 #[derive(Debug, Clone, PartialEq, Default)]
@@ -55,6 +95,7 @@ impl Lays {
                 ends.or_insert_with((port.role, port.end), Set::default).insert(known);
             }
         }
+        let mut left = WHOLE_EFFORT;
         for role in Role::ALL {
             let (Some(carriers), Some(carried)) = (ends.get(&(role, End::Carrier)), ends.get(&(role, End::Carried)))
             else {
@@ -62,7 +103,7 @@ impl Lays {
             };
             for &a in carriers {
                 for &b in carried {
-                    all.lays.or_insert_with((a, b), || lay(patterns[a], patterns[b]));
+                    all.lays.or_insert_with((a, b), || lay_within(patterns[a], patterns[b], &mut left));
                 }
             }
         }
@@ -87,6 +128,12 @@ pub(super) const fn pattern_of(kind: &PortKind) -> Option<&BoltPattern> {
 
 /// Lays `carried` on `carrier`; `None` if a pattern has no holes or the bolt is not stated.
 pub(super) fn lay(carrier: &BoltPattern, carried: &BoltPattern) -> Option<Lay> {
+    let mut left = USUAL_EFFORT;
+    lay_within(carrier, carried, &mut left)
+}
+
+/// [`lay`] with the work taken from what is `left` for all lays.
+fn lay_within(carrier: &BoltPattern, carried: &BoltPattern, left: &mut u64) -> Option<Lay> {
     if carrier.holes.is_empty() || carried.holes.is_empty() {
         return None;
     }
@@ -97,21 +144,23 @@ pub(super) fn lay(carrier: &BoltPattern, carried: &BoltPattern) -> Option<Lay> {
     let flip = if carried.may_flip { Flip::Allowed } else { Flip::Forbidden };
     let plain = |holes: &[Hole]| holes.iter().map(mating_hole).collect::<Vec<_>>();
     let (a, b) = (plain(&carrier.holes), plain(&carried.holes));
-    let registered = register(&a, &b, bolt.m(), required, flip);
-    let settled = matches!(registered, Ok(Registered::Found(_) | Registered::NoPairing { .. }));
-    let too_large =
-        matches!(registered, Ok(Registered::Undecided { .. }) | Err(pattern::PatternFault::TooManyHoles { .. }));
-    let found = match registered {
-        Ok(Registered::Found(found)) => Some(found),
-        _ => None,
+    let share = (*left).clamp(LEAST_EFFORT, USUAL_EFFORT);
+    let [mut laying, mut opening_up, mut marking] = [share; 3];
+    let outcome = match register_within(&a, &b, bolt.m(), required, flip, &mut laying) {
+        Ok(Registered::Found(best)) => Outcome::Best(best),
+        Ok(Registered::NoPairing { .. }) => Outcome::NoPairing,
+        Ok(Registered::Undecided { at_most, .. }) => Outcome::AtMost(Length::from_m(at_most)),
+        Err(PatternFault::TooManyHoles { .. }) => Outcome::TooMany,
+        Err(_) => Outcome::Senseless,
     };
     let (mut opened, mut drilled) = (None, None);
-    if settled && found.as_ref().is_none_or(|found| !found.fits()) {
-        opened = opening(&a, &b, bolt.m(), required, flip).ok().flatten();
-        let proposed = drilling(&a, &b, bolt.m(), required, flip).ok().flatten();
+    if outcome.misses() {
+        opened = opening(&a, &b, bolt.m(), required, flip, &mut opening_up).ok().flatten();
+        let proposed = drilling(&a, &b, bolt.m(), required, flip, &mut marking).ok().flatten();
         drilled = proposed.filter(|proposed| leaves_metal(proposed, &a, &b));
     }
-    Some(Lay { bolt, required, found, settled, too_large, opening: opened, drilling: drilled })
+    *left = left.saturating_sub(3 * share - laying - opening_up - marking);
+    Some(Lay { bolt, required, outcome, opening: opened, drilling: drilled })
 }
 
 fn leaves_metal(drilling: &Drilling, a: &[pattern::Hole], b: &[pattern::Hole]) -> bool {
@@ -150,7 +199,7 @@ mod tests {
     #[test]
     fn equal_plates_keep_the_whole_play() {
         let lay = lay(&plate(&SQUARE), &plate(&SQUARE)).unwrap();
-        assert!((lay.found.unwrap().margin - 0.0015).abs() < 1e-9);
+        assert!((lay.outcome.best().unwrap().margin - 0.0015).abs() < 1e-9);
         assert!(lay.opening.is_none() && lay.drilling.is_none());
     }
 
@@ -162,6 +211,28 @@ mod tests {
         assert_eq!(far.drilling.map(|drilling| drilling.holes.len()), Some(2));
         let near = lay(&wanted, &plate(&[(0.0, 0.0), (100.0, 0.0), (100.0, 50.0), (0.0, 50.0)])).unwrap();
         assert_eq!(near.drilling, None, "10 mm from an existing hole");
+    }
+
+    #[test]
+    fn plates_known_not_to_meet_are_told_from_those_not_compared() {
+        let misses = |outcome: Outcome| outcome.misses();
+        let at_most = |mm| Outcome::AtMost(Length::from_mm(mm));
+        assert!(misses(Outcome::NoPairing) && misses(at_most(-1.0)));
+        assert!(!misses(at_most(0.0)) && !misses(Outcome::TooMany) && !misses(Outcome::Senseless));
+        let best = |b: &[(f64, f64)]| lay(&plate(&SQUARE), &plate(b)).unwrap().outcome;
+        assert!(!misses(best(&SQUARE)) && misses(best(&[(0.0, 0.0), (100.0, 0.0), (100.0, 60.0), (0.0, 70.0)])));
+        let many = plate(&[(0.0, 0.0); pattern::MOST_HOLES + 1]);
+        assert_eq!(lay(&many, &plate(&SQUARE)).unwrap().outcome, Outcome::TooMany);
+    }
+
+    #[test]
+    fn what_one_lay_spends_is_taken_from_all_and_a_little_is_always_left() {
+        let mut left = USUAL_EFFORT;
+        lay_within(&plate(&SQUARE), &plate(&SQUARE), &mut left).unwrap();
+        assert!(left < USUAL_EFFORT && left > USUAL_EFFORT - 1_000, "an ordinary plate takes few hundred: {left}");
+        let mut left = 0;
+        let ordinary = lay_within(&plate(&SQUARE), &plate(&SQUARE), &mut left).unwrap();
+        assert_eq!((ordinary.outcome.best().is_some(), left), (true, 0));
     }
 
     #[test]

@@ -278,7 +278,7 @@ holes-plan-not-possible = { $kind ->
     } Neu beschließen.
 holes-too-many = Es sind zu viele Schraubenlöcher, um jede Lage von { $b } auf { $a } zu prüfen. Legen Sie eines auf das andere oder vergleichen Sie die Teilenummern.
     .short = Zu viele Schraubenlöcher zum Vergleichen
-    .workshop = { $roles-name }: { $holes } Löcher; bis zu { $most } werden verglichen, weniger, wo viele gleich sind.
+    .workshop = { $roles-name }: { $holes } Löcher; bis zu { $most } werden verglichen, weniger, wo sie unregelmäßig liegen.
 holes-unknown = Die Schraubenlöcher sind auf einer Seite nicht angegeben; ob sie übereinanderliegen, kann noch niemand sagen.
     .short = Schraubenlöcher nicht angegeben
     .workshop = { $roles-name } von { $missing-of }: { $missing-name } nicht angegeben.

@@ -285,7 +285,7 @@ holes-plan-not-possible = { $kind ->
     } Decide again.
 holes-too-many = There are too many bolt holes to try every way of laying { $b } on { $a }. Lay one on the other, or compare the part numbers.
     .short = Too many bolt holes to compare
-    .workshop = { $roles-name }: { $holes } holes; up to { $most } are compared, fewer where many are alike.
+    .workshop = { $roles-name }: { $holes } holes; up to { $most } are compared, fewer where they lie irregularly.
 holes-unknown = The bolt holes are not stated on one side, so nobody can say yet whether they line up.
     .short = Bolt holes not stated
     .workshop = { $roles-name } of { $missing-of }: { $missing-name } not stated.

@@ -278,7 +278,7 @@ holes-plan-not-possible = { $kind ->
     } Decidir de nuevo.
 holes-too-many = Hay demasiados agujeros para probar todas las posiciones de { $b } sobre { $a }. Ponga uno sobre otro o compare los números de pieza.
     .short = Demasiados agujeros para comparar
-    .workshop = { $roles-name }: { $holes } agujeros; se comparan { $most } como máximo, menos donde muchos son iguales.
+    .workshop = { $roles-name }: { $holes } agujeros; se comparan { $most } como máximo, menos donde su disposición es irregular.
 holes-unknown = En un lado no constan los agujeros; aún no se puede decir si coinciden.
     .short = Agujeros sin datos
     .workshop = { $roles-name } de { $missing-of }: no consta { $missing-name }.

@@ -278,7 +278,7 @@ holes-plan-not-possible = { $kind ->
     } Décider à nouveau.
 holes-too-many = Il y a trop de trous pour essayer toutes les positions de { $b } sur { $a }. Posez l’un sur l’autre ou comparez les numéros de pièce.
     .short = Trop de trous à comparer
-    .workshop = { $roles-name } : { $holes } trous ; on en compare { $most } au plus, moins quand beaucoup se ressemblent.
+    .workshop = { $roles-name } : { $holes } trous ; on en compare { $most } au plus, moins quand leur disposition est irrégulière.
 holes-unknown = Les trous ne sont pas indiqués d’un côté ; on ne peut pas encore dire s’ils coïncident.
     .short = Trous non indiqués
     .workshop = { $roles-name } de { $missing-of } : { $missing-name } non indiqué.

@@ -6,7 +6,7 @@ use super::uncertain::{Decided, Weighed};
 use super::{Mating, Meeting, Side};
 use crate::finding::{Finding, Value, Verdict};
 use crate::fit::context::Context;
-use crate::fit::lay::{Lay, lay, pattern_of};
+use crate::fit::lay::{Lay, Outcome, lay, pattern_of};
 use crate::fit::mating::bolt_pattern::{MOST_HOLES, Registration};
 use crate::item::{BoltPattern, Hole};
 use crate::quantity::Length;
@@ -31,7 +31,7 @@ pub(super) fn judge(context: &Context, meeting: &Meeting, carrier: &BoltPattern,
     match lay(carrier, carried) {
         Some(lay) => {
             let plates = Plates { carrier: &carrier.holes, carried: &carried.holes, lay: &lay };
-            match lay.found.as_ref().filter(|found| found.fits()) {
+            match lay.outcome.best().filter(|found| found.fits()) {
                 Some(found) => opened_up(context, meeting, &plates, found),
                 None => laid(context, meeting, &plates),
             }
@@ -51,12 +51,13 @@ fn as_they_are(context: &Context, meeting: &Meeting, carrier: &BoltPattern, carr
 }
 
 fn laid(context: &Context, meeting: &Meeting, plates: &Plates) -> Mating {
-    match &plates.lay.found {
-        _ if plates.lay.too_large => too_many(meeting, plates).into(),
+    match &plates.lay.outcome {
+        Outcome::Best(found) => weigh(context, meeting, plates, found),
+        Outcome::NoPairing => mend(context, meeting, plates, None),
+        Outcome::AtMost(margin) if certain_to_miss(meeting, *margin) => mend(context, meeting, plates, None),
+        Outcome::AtMost(_) | Outcome::TooMany => too_many(meeting, plates).into(),
         // A pattern that means nothing is not known.
-        _ if !plates.lay.settled => meeting.unknown("holes-unknown", Side::Carried, "holes").into(),
-        Some(found) => weigh(context, meeting, plates, found),
-        None => mend(context, meeting, plates, None),
+        Outcome::Senseless => meeting.unknown("holes-unknown", Side::Carried, "holes").into(),
     }
 }
 
@@ -67,6 +68,11 @@ fn too_many(meeting: &Meeting, plates: &Plates) -> Finding {
         .with("holes", count(plates.carrier.len().max(plates.carried.len())))
         .with("most", count(MOST_HOLES))
         .check(meeting.compare())
+}
+
+/// Whether a lay with this margin, the best there is, misses even if the two least known holes help as much as they can.
+fn certain_to_miss(meeting: &Meeting, margin: Length) -> bool {
+    Weighed::new(margin, &meeting.greatest_hole_half_ranges()).is_some_and(|most| most.decided == Decided::Misfits)
 }
 
 /// Two plates with the lay of one on the other.
@@ -139,11 +145,7 @@ impl Tightest {
         if self.weighed.decided == Decided::Fits {
             return Decided::Fits;
         }
-        let most = Weighed::new(Length::from_m(found.margin), &meeting.greatest_hole_half_ranges());
-        match most {
-            Some(most) if most.decided == Decided::Misfits => Decided::Misfits,
-            _ => Decided::Open,
-        }
+        if certain_to_miss(meeting, Length::from_m(found.margin)) { Decided::Misfits } else { Decided::Open }
     }
 
     /// The one of the two holes that is known less well, as a check names it.

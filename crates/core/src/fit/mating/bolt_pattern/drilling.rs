@@ -41,6 +41,8 @@ const DRILLING_EFFORT: u64 = 200_000;
 /// enough holes left to mark through. Unused holes of `a` are marked onto `b` first, then those of `b` onto `a`; of several,
 /// those that come farthest from existing holes. Only clearance holes wide enough for the bolt are marked through.
 ///
+/// The work is bounded by `effort` as in [`register_within`](super::register_within).
+///
 /// # Units
 /// Metres.
 ///
@@ -50,11 +52,12 @@ const DRILLING_EFFORT: u64 = 200_000;
 /// # Examples
 /// A four-hole plate against one that lacks the two upper holes.
 /// ```
-/// use fitup_core::fit::mating::bolt_pattern::{Flip, Hole, Side, drilling};
+/// use fitup_core::fit::mating::bolt_pattern::{Flip, Hole, Side, USUAL_EFFORT, drilling};
 /// let hole = |u, v| Hole::plain(u, v, 0.0135);
 /// let a = [hole(0.0, 0.0), hole(0.1, 0.0), hole(0.1, 0.06), hole(0.0, 0.06)];
 /// let b = [hole(0.0, 0.0), hole(0.1, 0.0)];
-/// let drilling = drilling(&a, &b, 0.012, 4, Flip::Forbidden)?.expect("two fit");
+/// let mut effort = USUAL_EFFORT;
+/// let drilling = drilling(&a, &b, 0.012, 4, Flip::Forbidden, &mut effort)?.expect("two fit");
 /// assert_eq!(drilling.holes.len(), 2);
 /// assert!(drilling.holes.iter().all(|hole| hole.into == Side::B));
 /// # Ok::<(), fitup_core::fit::mating::bolt_pattern::PatternFault>(())
@@ -65,8 +68,15 @@ pub fn drilling(
     bolt: f64,
     required: usize,
     flip: Flip,
+    effort: &mut u64,
 ) -> Result<Option<Drilling>, PatternFault> {
-    let fits = |bolts: usize| lay_above([a, b], bolt, bolts, flip, -RESOLUTION, DRILLING_EFFORT);
+    let mut fits = |bolts: usize| {
+        let share = (*effort).min(DRILLING_EFFORT);
+        let mut left = share;
+        let lay = lay_above([a, b], bolt, bolts, flip, -RESOLUTION, &mut left);
+        *effort -= share - left;
+        lay
+    };
     if fits(required)?.is_some() {
         return Ok(None);
     }
@@ -124,14 +134,14 @@ mod tests {
 
     #[test]
     fn what_fits_is_not_drilled() {
-        assert_eq!(drilling(&rectangle(), &rectangle(), 0.012, 4, Flip::Forbidden), Ok(None));
+        assert_eq!(drilling(&rectangle(), &rectangle(), 0.012, 4, Flip::Forbidden, &mut 100_000), Ok(None));
     }
 
     #[test]
     fn a_hole_in_the_wrong_place_is_drilled_anew() {
         let mut b = rectangle();
         b[2] = mm(80.0, 60.0);
-        let drilling = drilling(&rectangle(), &b, 0.012, 4, Flip::Forbidden).unwrap().expect("three fit");
+        let drilling = drilling(&rectangle(), &b, 0.012, 4, Flip::Forbidden, &mut 100_000).unwrap().expect("three fit");
         assert_eq!(drilling.registration.pairs.len(), 3);
         let [hole] = drilling.holes[..] else { panic!("one hole is missing") };
         assert_eq!((hole.into, hole.through), (Side::B, 2));
@@ -143,7 +153,7 @@ mod tests {
     #[test]
     fn the_first_plate_is_drilled_when_the_second_has_the_holes() {
         let few = [mm(0.0, 0.0), mm(100.0, 0.0)];
-        let found = drilling(&few, &rectangle(), 0.012, 4, Flip::Forbidden).unwrap().expect("two fit");
+        let found = drilling(&few, &rectangle(), 0.012, 4, Flip::Forbidden, &mut 100_000).unwrap().expect("two fit");
         assert_eq!(found.holes.len(), 2);
         assert!(found.holes.iter().all(|hole| hole.into == Side::A));
         let mut along: Vec<f64> = found.holes.iter().map(|hole| hole.v.abs()).collect();
@@ -155,7 +165,7 @@ mod tests {
     fn the_farthest_from_other_holes_are_marked_first() {
         let a = [mm(0.0, 0.0), mm(100.0, 0.0), mm(105.0, 0.0), mm(0.0, 60.0)];
         let b = [mm(0.0, 0.0), mm(100.0, 0.0)];
-        let found = drilling(&a, &b, 0.012, 3, Flip::Forbidden).unwrap().expect("two fit");
+        let found = drilling(&a, &b, 0.012, 3, Flip::Forbidden, &mut 100_000).unwrap().expect("two fit");
         assert_eq!(found.holes.len(), 1);
         assert_eq!(found.holes[0].through, 3);
     }
@@ -164,17 +174,25 @@ mod tests {
     fn threads_and_tight_holes_mark_nothing() {
         let tapped: Vec<Hole> = rectangle().iter().map(|h| Hole::tapped(h.u, h.v, 0.012)).collect();
         let two = [mm(0.0, 0.0), mm(100.0, 0.0)];
-        assert_eq!(drilling(&tapped, &two, 0.012, 4, Flip::Forbidden), Ok(None), "one cannot drill through a thread");
+        assert_eq!(
+            drilling(&tapped, &two, 0.012, 4, Flip::Forbidden, &mut 100_000),
+            Ok(None),
+            "one cannot drill through a thread"
+        );
         let mut tight = rectangle();
         tight[3].diameter = 0.011;
-        assert_eq!(drilling(&tight, &two, 0.012, 4, Flip::Forbidden), Ok(None), "only one hole lets the drill through");
+        assert_eq!(
+            drilling(&tight, &two, 0.012, 4, Flip::Forbidden, &mut 100_000),
+            Ok(None),
+            "only one hole lets the drill through"
+        );
     }
 
     #[test]
     fn one_bolt_does_not_place_a_plate() {
         let a = [mm(0.0, 0.0), mm(100.0, 0.0)];
         let b = [mm(0.0, 0.0), mm(300.0, 0.0)];
-        assert_eq!(drilling(&a, &b, 0.012, 2, Flip::Forbidden), Ok(None));
-        assert!(drilling(&a, &b, f64::NAN, 2, Flip::Forbidden).is_err());
+        assert_eq!(drilling(&a, &b, 0.012, 2, Flip::Forbidden, &mut 100_000), Ok(None));
+        assert!(drilling(&a, &b, f64::NAN, 2, Flip::Forbidden, &mut 100_000).is_err());
     }
 }

@@ -2,7 +2,7 @@
 
 use crate::order;
 
-use super::{Flip, Hole, HoleKind, PatternFault, RESOLUTION, Registration, Side, USUAL_EFFORT, lay_above};
+use super::{Flip, Hole, HoleKind, PatternFault, RESOLUTION, Registration, Side, lay_above};
 
 /// The most a hole may be opened up, metres in diameter: 1 mm.
 ///
@@ -35,6 +35,7 @@ pub struct Opened {
 ///
 /// `None` when no such opening does it, when none is needed, or when the patterns could not be settled. A pair that is
 /// short by `s` is mended by opening one clearance hole by `2 s`, or both by `s` where one alone would have to grow too much.
+/// The work is bounded by `effort` as in [`register_within`](super::register_within).
 ///
 /// # Units
 /// Metres.
@@ -48,10 +49,11 @@ pub struct Opened {
 /// # Examples
 /// One pitch is 3.4 mm longer: each of the two pairs is short by 0.2 mm, so one hole of each is opened by 0.4 mm.
 /// ```
-/// use fitup_core::fit::mating::bolt_pattern::{Flip, Hole, opening};
+/// use fitup_core::fit::mating::bolt_pattern::{Flip, Hole, USUAL_EFFORT, opening};
 /// let a = [Hole::plain(0.0, 0.0, 0.0135), Hole::plain(0.100, 0.0, 0.0135)];
 /// let b = [Hole::plain(0.0, 0.0, 0.0135), Hole::plain(0.1034, 0.0, 0.0135)];
-/// let opening = opening(&a, &b, 0.012, 2, Flip::Forbidden)?.expect("0.4 mm does it");
+/// let mut effort = USUAL_EFFORT;
+/// let opening = opening(&a, &b, 0.012, 2, Flip::Forbidden, &mut effort)?.expect("0.4 mm does it");
 /// assert_eq!(opening.holes.len(), 2);
 /// assert!((opening.greatest - 0.0004).abs() < 1e-8);
 /// # Ok::<(), fitup_core::fit::mating::bolt_pattern::PatternFault>(())
@@ -62,6 +64,7 @@ pub fn opening(
     bolt: f64,
     required: usize,
     flip: Flip,
+    effort: &mut u64,
 ) -> Result<Option<Opening>, PatternFault> {
     // Holes a little too small are first brought to the bolt's diameter; the bolt itself has no play in them yet.
     let raised = [raised(a, bolt), raised(b, bolt)];
@@ -69,7 +72,7 @@ pub fn opening(
     // take less than others, the lay that goes with every hole opened to the limit may still do.
     let limit = [enlarged(a), enlarged(b)];
     for (holes, least) in [(&raised, -GREATEST_OPENING - RESOLUTION), (&limit, -RESOLUTION)] {
-        let lay = lay_above([&holes[0], &holes[1]], bolt, required, flip, least, USUAL_EFFORT)?;
+        let lay = lay_above([&holes[0], &holes[1]], bolt, required, flip, least, effort)?;
         if let Some(opening) = lay.and_then(|lay| opened([a, b], &raised, holes, lay)) {
             return Ok(Some(opening));
         }
@@ -147,7 +150,7 @@ mod tests {
     }
 
     fn opened_mm(a: &[Hole], b: &[Hole], required: usize) -> Option<Vec<(Side, usize, f64)>> {
-        let opening = opening(a, b, 0.012, required, Flip::Forbidden).expect("well formed")?;
+        let opening = opening(a, b, 0.012, required, Flip::Forbidden, &mut 100_000).expect("well formed")?;
         let greatest = opening.holes.iter().map(|hole| hole.by).fold(0.0, f64::max);
         assert!((opening.greatest - greatest).abs() < 1e-15);
         Some(opening.holes.iter().map(|hole| (hole.side, hole.hole, (hole.by * 1e6).round() / 1e3)).collect())
@@ -216,7 +219,7 @@ mod tests {
 
     #[test]
     fn faults_are_passed_on() {
-        assert!(opening(&[], &[], -1.0, 1, Flip::Forbidden).is_err());
-        assert_eq!(opening(&[], &[], 0.012, 1, Flip::Forbidden), Ok(None));
+        assert!(opening(&[], &[], -1.0, 1, Flip::Forbidden, &mut 100).is_err());
+        assert_eq!(opening(&[], &[], 0.012, 1, Flip::Forbidden, &mut 100), Ok(None));
     }
 }

@@ -48,15 +48,18 @@ pub(super) struct Searched {
 /// Good sets are found in the first bands and close the later ones. Any values give the same answer.
 const BANDS: [f64; 12] = [1e-9, 1e-4, 3e-4, 1e-3, 2e-3, 4e-3, 8e-3, 16e-3, 32e-3, 64e-3, 256e-3, f64::INFINITY];
 
+/// Margins that are shown to be out of reach one after the other, metres.
+const FLOORS: [f64; 6] = [0.0, -1e-3, -4e-3, -16e-3, -64e-3, -256e-3];
+
 /// The best way to lay one pattern on the other, if it has a margin above `least`.
 ///
-/// `limit` bounds the work, counted in single hole-to-hole evaluations.
-pub(super) fn search(plates: &Plates, least: f64, limit: u64) -> Searched {
-    let at_most = ceiling(plates);
+/// `effort` bounds the work, counted in single hole-to-hole evaluations; what was spent is taken from it.
+pub(super) fn search(plates: &Plates, least: f64, effort: &mut u64) -> Searched {
+    let limit = *effort;
     let mut search = Search {
         plates,
         order: row_order(&plates.rows),
-        ceiling: at_most,
+        ceiling: ceiling(plates),
         cols: &plates.cols,
         flipped: false,
         best: None,
@@ -67,13 +70,17 @@ pub(super) fn search(plates: &Plates, least: f64, limit: u64) -> Searched {
         work: 0,
         limit,
     };
+    let mut at_most = search.ceiling;
     if plates.required == 1 {
         search.single();
     } else {
+        search.limit = limit / 8;
         search.bands(Stage::Rough);
-        search.bands(Stage::Full);
+        search.limit = limit;
+        at_most = search.settle();
     }
     let cut_short = search.work > limit;
+    *effort = limit.saturating_sub(search.work);
     Searched { best: search.best, at_most, cut_short }
 }
 
@@ -91,6 +98,7 @@ struct Search<'a> {
     used: Vec<bool>,
     taken: Vec<Pair>,
     work: u64,
+    /// The work after which the search gives up.
     limit: u64,
 }
 
@@ -132,6 +140,26 @@ impl Search<'_> {
         }
     }
 
+    /// Looks for the best lay below one floor after the other; the margin that no lay exceeds.
+    fn settle(&mut self) -> f64 {
+        let mut at_most = self.ceiling;
+        let rough = self.mark;
+        for floor in FLOORS {
+            if -floor >= rough {
+                break;
+            }
+            self.mark = -floor;
+            self.bands(Stage::Full);
+            if self.work > self.limit || self.mark < -floor {
+                return at_most;
+            }
+            at_most = at_most.min(floor);
+        }
+        self.mark = rough;
+        self.bands(Stage::Full);
+        at_most
+    }
+
     fn bands(&mut self, stage: Stage) {
         let mut above = f64::INFINITY;
         for band in BANDS {
@@ -147,7 +175,7 @@ impl Search<'_> {
                     (None, true) => continue,
                 };
                 self.band(lowest, above, stage);
-                if self.done() || (stage == Stage::Rough && self.work > self.limit / 8) {
+                if self.done() {
                     return;
                 }
             }
@@ -182,7 +210,7 @@ impl Search<'_> {
     fn seeds(&mut self, [first, second]: [usize; 2], lowest: f64, above: f64, seeds: &mut Vec<Seed>) {
         let (r, s) = (self.order[first], self.order[second]);
         let count = self.cols.len();
-        self.work += (count * count) as u64 / 4;
+        self.work += (count * count) as u64;
         for c in 0..count {
             let Some(p) = self.pair(r, c) else { continue };
             for d in 0..count {
@@ -196,6 +224,7 @@ impl Search<'_> {
                 }
                 // An excess at the mark is of no interest; the arc is that of the margins still above it.
                 if let Some(arc) = joint_arc(&p, &q, -self.mark) {
+                    self.work += 8;
                     seeds.push(Seed { first: p, second: q, next: second + 1, arc });
                 }
             }

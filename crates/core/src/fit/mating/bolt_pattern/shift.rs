@@ -77,6 +77,10 @@ pub(super) fn best_shift(
         slot_b: turned(pair.slot_b, sin, cos),
         allowance: pair.allowance,
     }));
+    // The distance from a slot takes some three times as long as that from a point.
+    let slotted = |pair: &&Pair| pair.slot_a != [0.0, 0.0] || pair.slot_b != [0.0, 0.0];
+    let cost = (pairs.len() + 2 * pairs.iter().filter(slotted).count()) as u64;
+    *work += cost;
     let mut support = first_support(still, start);
     let mut best = (f64::INFINITY, [0.0, 0.0]);
     let mut at_least = f64::NEG_INFINITY;
@@ -90,7 +94,7 @@ pub(super) fn best_shift(
         if at_least >= mark {
             break;
         }
-        *work += still.len() as u64;
+        *work += cost;
         let (worst, pair, normal) = worst_excess(still, shift);
         if worst < best.0 {
             best = (worst, shift);

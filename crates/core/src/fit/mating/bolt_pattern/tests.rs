@@ -271,7 +271,7 @@ fn too_little_effort_is_admitted_with_true_bounds() {
     let b: Vec<Hole> =
         circle(30, 100.4, 13.5).iter().enumerate().map(|(i, h)| Hole { v: h.v + 1e-5 * i as f64, ..*h }).collect();
     let full = best(&a, &b, 30, Flip::Allowed);
-    match register_within(&a, &b, BOLT, 30, Flip::Allowed, 1_000).unwrap() {
+    match register_within(&a, &b, BOLT, 30, Flip::Allowed, &mut 1_000).unwrap() {
         Registered::Undecided { at_least, at_most } => {
             assert!(at_most >= full.margin);
             assert!(at_least.is_none_or(|lay| lay.margin <= full.margin + RESOLUTION));
@@ -280,6 +280,73 @@ fn too_little_effort_is_admitted_with_true_bounds() {
     }
     let undecided = Registered::Undecided { at_least: None, at_most: 0.0 };
     assert_eq!((undecided.found(), Registered::NoPairing { possible: 0 }.found()), (None, None));
+}
+
+/// Holes strewn over a plate of 600 mm by 600 mm, the same at every run; every third a slot where `slots`.
+fn strewn(count: usize, seed: u64, slots: bool) -> Vec<Hole> {
+    let mut state = seed;
+    let mut next = |span: f64| {
+        state = state.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
+        span * (state >> 11) as f64 / (1_u64 << 53) as f64
+    };
+    (0..count)
+        .map(|index| {
+            let hole = mm(next(600.0), next(600.0), 12.5 + next(2.0));
+            if slots && index % 3 == 0 { hole.slotted(0.001 + next(0.03), next(3.0)) } else { hole }
+        })
+        .collect()
+}
+
+#[test]
+fn strewn_holes_take_no_more_than_the_effort_allowed() {
+    for (count, required, slots) in [
+        (16, 16, false),
+        (32, 16, false),
+        (64, 4, false),
+        (64, 32, false),
+        (200, 20, false),
+        (500, 8, false),
+        (40, 20, true),
+    ] {
+        let (a, b) = (strewn(count, 1, slots), strewn(count, 2, slots));
+        let mut effort = USUAL_EFFORT;
+        let registered = register_within(&a, &b, BOLT, required, Flip::Allowed, &mut effort).unwrap();
+        assert!(matches!(registered, Registered::Undecided { .. }), "{count} holes, {required} bolts: {registered:?}");
+        assert_eq!(effort, 0, "all of it was spent, and no more could be");
+    }
+}
+
+#[test]
+fn that_strewn_holes_do_not_meet_is_known_long_before_how_far_they_miss() {
+    let (a, b) = (strewn(16, 1, false), strewn(16, 2, false));
+    let mut effort = USUAL_EFFORT / 50;
+    match register_within(&a, &b, BOLT, 16, Flip::Allowed, &mut effort).unwrap() {
+        Registered::Undecided { at_least: Some(lay), at_most } => {
+            assert!(at_most <= -16e-3 && lay.margin < at_most, "{at_most} {}", lay.margin);
+        }
+        other => panic!("a fiftieth of the work does not settle it: {other:?}"),
+    }
+}
+
+#[test]
+fn every_bound_is_true_however_early_the_search_ends() {
+    for seed in 0..12 {
+        for (count, required, slots) in [(5, 5, false), (7, 4, true), (8, 6, false), (6, 3, true)] {
+            let (a, b) = (strewn(count, 2 * seed, slots), strewn(count, 2 * seed + 1, slots));
+            let full = best(&a, &b, required, Flip::Allowed).margin;
+            for effort in [0, 1, 30, 100, 300, 1_000, 3_000, 10_000, 30_000, 100_000] {
+                let mut left = effort;
+                match register_within(&a, &b, BOLT, required, Flip::Allowed, &mut left).unwrap() {
+                    Registered::Undecided { at_least, at_most } => {
+                        assert!(at_most >= full - RESOLUTION, "{seed} {effort}: {at_most} {full}");
+                        assert!(at_least.is_none_or(|lay| lay.margin <= full + RESOLUTION), "{seed} {effort}");
+                        assert_eq!(left, 0);
+                    }
+                    other => assert!((other.found().unwrap().margin - full).abs() <= RESOLUTION, "{seed} {effort}"),
+                }
+            }
+        }
+    }
 }
 
 #[test]

@@ -18,6 +18,9 @@ pub(super) const WORTH: f64 = 2e-10;
 /// A narrower stretch of turns than this, radians, cannot hold an improvement: it moves a hole 10 m away by 1e-12 m.
 const NARROW: f64 = 1e-13;
 
+/// What choosing a turn and shutting out those about it costs, in single hole-to-hole comparisons.
+const TURNING: u64 = 16;
+
 /// A turn and shift with the worst excess there.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Pose {
@@ -75,6 +78,7 @@ pub(super) fn best_turn(
         if *work > limit || floor >= mark {
             return best;
         }
+        *work += TURNING;
         let Stretch { lo, hi, left, right } = stretch;
         let turn = first.take().unwrap_or_else(|| next_turn(&stretch));
         let (sin, cos) = libm::sincos(turn);
