@@ -4,9 +4,9 @@
 #![allow(clippy::disallowed_methods, reason = "the second method uses the platform's own functions")]
 
 use fitup_core::dimension::{
-    Article, Cargo, Cylinder, DigStand, FrontSupport, Heading, LiftCylinder, PointMass, ShareOf, Side, Stance, Stroke,
-    Tie, TieRun, TrailerBed, Travel, axle_loads, cycle_time, cylinder_lift, dig_loads, hydraulic_power, line_velocity,
-    nose_window, shaft_power, tie_downs, tip_angles, trailer_loads,
+    Article, Cargo, Cylinder, DigStand, FrontSupport, GroundMass, Heading, LiftCylinder, PointMass, ShareOf, Side,
+    SideStand, Stance, Stroke, Tie, TieRun, TrailerBed, Travel, axle_loads, cycle_time, cylinder_lift, dig_loads,
+    hydraulic_power, line_velocity, nose_window, shaft_power, side_tipping, tie_downs, tip_angles, trailer_loads,
 };
 use proptest::prelude::*;
 use proptest::test_runner::{Config, TestRunner};
@@ -54,6 +54,23 @@ fn two_supports(a: f64, b: f64, bodies: &[PointMass]) -> (f64, f64) {
     let (ma, mb) = (a + FAR, b + FAR);
     let determinant = mb - ma;
     ((force * mb - turn) / determinant, (turn - force * ma) / determinant)
+}
+
+/// Three supports' loads that balance masses over the ground: forces and moments about both axes, by Cramer's rule.
+fn three_supports(at: [[f64; 2]; 3], bodies: &[GroundMass]) -> [f64; 3] {
+    let sum = |of: fn(&GroundMass) -> f64| -> f64 { bodies.iter().map(|body| body.mass * of(body)).sum() };
+    let wanted = [sum(|_| 1.0), sum(|body| body.x), sum(|body| body.y)];
+    let determinant = |c: [[f64; 3]; 3]| {
+        c[0][0] * (c[1][1] * c[2][2] - c[1][2] * c[2][1]) - c[1][0] * (c[0][1] * c[2][2] - c[0][2] * c[2][1])
+            + c[2][0] * (c[0][1] * c[1][2] - c[0][2] * c[1][1])
+    };
+    let columns = at.map(|[x, y]| [1.0, x, y]);
+    let whole = determinant(columns);
+    std::array::from_fn(|i| {
+        let mut with = columns;
+        with[i] = wanted;
+        determinant(with) / whole
+    })
 }
 
 /// Root of a rising function between two ends.
@@ -263,6 +280,35 @@ fn tipping_loads_take_all_load_off_the_far_support() {
             off.near(left, 0.0, force * lever + arm.abs() + 1.0, 1e-10)
         })
         .expect("agree");
+    off.tell();
+}
+
+#[test]
+fn a_load_over_the_side_takes_all_load_off_the_support_across() {
+    let off = Greatest::new("tipping over the side");
+    let told = Cell::new(0_u32);
+    let body = (1.0..2000.0, -3.0..3.0, -1.5..1.5).prop_map(|(mass, x, y)| GroundMass { mass, x, y });
+    let bodies = prop::collection::vec(body, 1..8);
+    let inputs = (0.8..2.5, bodies, -2.0..=0.0, 0.3..1.5, 0.0..1.0, (-4.0..2.0, 0.0..5.0));
+    runner()
+        .run(&inputs, |(wheelbase, bodies, line, rear, front, (x, y))| {
+            let stand = SideStand { line, rear, wheelbase, front };
+            let supports = [[line, rear], [wheelbase, front], [line, -rear]];
+            let across = |bodies: &[GroundMass]| three_supports(supports, bodies)[2];
+            let Some(tipping) = side_tipping(stand, &bodies, [x, y]).expect("sound") else {
+                // Any load there only adds to the support across.
+                let added = across(&[GroundMass { mass: 1.0, x, y }]);
+                prop_assert!(added >= -1e-12, "{added}");
+                return Ok(());
+            };
+            told.set(told.get() + 1);
+            let mut with = bodies.clone();
+            with.push(GroundMass { mass: tipping, x, y });
+            let total = bodies.iter().map(|body| body.mass).sum::<f64>() + tipping.abs();
+            off.near(across(&with), 0.0, total, 1e-10)
+        })
+        .expect("agree");
+    assert!(told.get() > CASES / 4 && told.get() < CASES, "loads outside and inside the line: {}", told.get());
     off.tell();
 }
 

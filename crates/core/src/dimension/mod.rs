@@ -15,6 +15,7 @@ mod hydraulics;
 mod input;
 mod moment;
 mod ramp;
+mod side_tipping;
 mod steering;
 mod swing;
 mod tie_downs;
@@ -36,6 +37,7 @@ pub use ramp::{
     Facing, LoadingJob, Nearest, Ramp, RampRoll, RampStand, Rider, ShortestRamp, ramp_corners, ramp_gap, ramp_roll,
     ramp_stand, shortest_ramp,
 };
+pub use side_tipping::{GroundMass, SideStand, side_tipping};
 pub use steering::{Steering, steering};
 pub use swing::{Block, Corridor, Swing, swing, turned};
 pub use tie_downs::{Article, Tie, TieDowns, TieRun, tie_downs};

@@ -4,7 +4,9 @@ use super::digging::{PlacedArm, reaching};
 use super::{Ask, Missing, MissingOf};
 use crate::build::ArmAngles;
 use crate::build::{Build, arm_pose};
-use crate::dimension::{DigLoads, DigStand, DiggingArm, PointMass, dig_loads, digging};
+use crate::dimension::{
+    DigLoads, DigStand, DiggingArm, GroundMass, PointMass, SideStand, dig_loads, digging, side_tipping,
+};
 use crate::fit::context::Context;
 use crate::fit::desk::Desk;
 use crate::fit::loads::Loads;
@@ -142,20 +144,16 @@ impl Bodies {
         })
     }
 
-    /// Tipping load over the side: the same balance, with distances from the slanting line in place of x.
+    /// Tipping load with the arm swung square to the left.
     fn over_side(&self, placed: &PlacedArm, angles: ArmAngles, line: f64, reach: f64) -> Option<Mass> {
-        let (pad, front) = self.halves?;
-        let (along, across) = (self.wheelbase - line, front - pad);
-        let length = libm::hypot(along, across);
-        // How far inside the line from the left pad to the left front support a place lies.
-        let inside = |x: f64, y: f64| ((pad - y) * along + (x - line) * across) / length;
+        let (rear, front) = self.halves?;
         let swing_x = placed.swing_x.m();
-        let swung = link_places(placed, angles, self.centres).map(|x| inside(swing_x, swing_x - x));
-        let links = self.links.iter().zip(swung).map(|(mass, x)| PointMass { mass: mass.kg(), x });
-        let rest = self.rest.iter().map(|body| PointMass { x: inside(body.x, 0.0), ..*body });
-        let bodies: Vec<PointMass> = rest.chain(links).collect();
-        let stand = DigStand { line: 0.0, load: inside(swing_x, reach), wheelbase: self.wheelbase };
-        dig_loads(stand, &bodies, None).ok()?.tipping.map(Mass::from_kg)
+        let swung = link_places(placed, angles, self.centres).map(|x| swing_x - x);
+        let links = self.links.iter().zip(swung).map(|(mass, y)| GroundMass { mass: mass.kg(), x: swing_x, y });
+        let rest = self.rest.iter().map(|body| GroundMass { mass: body.mass, x: body.x, y: 0.0 });
+        let bodies: Vec<GroundMass> = rest.chain(links).collect();
+        let stand = SideStand { line, rear, wheelbase: self.wheelbase, front };
+        side_tipping(stand, &bodies, [swing_x, reach]).ok()?.map(Mass::from_kg)
     }
 }
 
