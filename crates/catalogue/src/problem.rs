@@ -220,7 +220,7 @@ codes! {
 
 /// What `found` and `expected` may be where values and signs are told by their sort: all of
 /// [`Code::WrongType`], `expected` of [`Code::Syntax`].
-pub const SORTS: [&str; 14] = [
+pub const SORTS: [&str; 15] = [
     "value",
     "null",
     "flag",
@@ -235,6 +235,7 @@ pub const SORTS: [&str; 14] = [
     "colon",
     "comma-or-close-bracket",
     "comma-or-close-brace",
+    "end-of-file",
 ];
 
 /// One thing that is wrong, with its place.

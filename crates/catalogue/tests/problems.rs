@@ -320,6 +320,27 @@ fn a_problem_carries_the_arguments_of_its_code() {
     }
 }
 
+/// Source: RFC 8259, sections 2 to 5, on which sign may follow which.
+#[test]
+fn each_sign_out_of_place_says_what_belongs_there() {
+    for (text, column, found, expected) in [
+        ("{} {}", 4, "{", "end-of-file"),
+        ("", 1, "end-of-file", "value"),
+        ("]", 1, "]", "value"),
+        ("{1}", 2, "1", "field-name"),
+        ("{\"a\" 1}", 6, "1", "colon"),
+        ("{\"a\": 1 \"b\"}", 9, "b", "comma-or-close-brace"),
+        ("[1 2]", 4, "2", "comma-or-close-bracket"),
+        ("[1,", 4, "end-of-file", "value"),
+    ] {
+        let problems = read(text).problems;
+        let [problem] = problems.as_slice() else { panic!("{text}: {problems:?}") };
+        assert_eq!((problem.code, problem.position.clone()), (Code::Syntax, Some(Position::Text { line: 1, column })));
+        assert_eq!((problem.arg("found"), problem.arg("expected")), (Some(found), Some(expected)), "{text}");
+        assert!(SORTS.contains(&expected));
+    }
+}
+
 #[test]
 fn a_position_points_at_the_value() {
     let text = broken("\"mass\": 780", "\"mass\": 0");

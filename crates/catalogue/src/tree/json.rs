@@ -8,7 +8,7 @@ use jsonc_parser::tokens::Token;
 use jsonc_parser::{Scanner, ScannerOptions};
 
 use super::{Entry, GREATEST_COUNT, GREATEST_DEPTH, GREATEST_SIZE, Kind, Node};
-use crate::problem::{Code, Problem};
+use crate::problem::{Code, Problem, SORTS};
 use crate::shortened::shortened;
 
 /// A fault with the byte it is at.
@@ -70,6 +70,7 @@ impl<'t> Reader<'t> {
     }
 
     fn unexpected(&self, token: Option<&Token<'t>>, expected: &'static str) -> Fault {
+        debug_assert!(SORTS.contains(&expected), "{expected} has no words");
         let found = token.map_or("end-of-file".into(), |token| shortened(token.as_str()));
         let at = if token.is_some() { self.scanner.token_start() } else { self.scanner.file_text().len() };
         let problem = Problem::new(Code::Syntax, "").with("found", found).with("expected", expected);

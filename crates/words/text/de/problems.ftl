@@ -19,6 +19,7 @@ sort-field-name = ein Feldname in doppelten Anführungszeichen
 sort-colon = ein Doppelpunkt
 sort-comma-or-close-bracket = ein Komma oder ]
 sort-comma-or-close-brace = ein Komma oder {"}"}
+sort-end-of-file = das Ende der Datei
 
 problem-not-text = Das ist kein UTF-8-Text: Byte { $byte } gehört zu keinem Zeichen.
     .mend = Die Datei als UTF-8 speichern.

@@ -22,6 +22,7 @@ sort-field-name = a field's name in double quotes
 sort-colon = a colon
 sort-comma-or-close-bracket = a comma or ]
 sort-comma-or-close-brace = a comma or {"}"}
+sort-end-of-file = the end of the file
 
 problem-not-text = This is not UTF-8 text: byte { $byte } belongs to no character.
     .mend = Save the file as UTF-8.

@@ -19,6 +19,7 @@ sort-field-name = el nombre de un campo entre comillas dobles
 sort-colon = dos puntos
 sort-comma-or-close-bracket = una coma o ]
 sort-comma-or-close-brace = una coma o {"}"}
+sort-end-of-file = el final del archivo
 
 problem-not-text = Esto no es texto UTF-8: el byte { $byte } no pertenece a ningún carácter.
     .mend = Guarde el archivo como UTF-8.

@@ -19,6 +19,7 @@ sort-field-name = le nom d’un champ entre guillemets droits doubles
 sort-colon = un deux-points
 sort-comma-or-close-bracket = une virgule ou ]
 sort-comma-or-close-brace = une virgule ou {"}"}
+sort-end-of-file = la fin du fichier
 
 problem-not-text = Ce n’est pas du texte UTF-8 : l’octet { $byte } n’appartient à aucun caractère.
     .mend = Enregistrez le fichier en UTF-8.
