@@ -102,6 +102,33 @@ fn odd_numbers_are_computed_or_refused_by_name() {
     assert!(computed > 1000 && refused > 1000);
 }
 
+/// What is safe alone may not be where another number is odd too: a share of nothing, a moment over next to nothing.
+#[test]
+fn two_odd_numbers_together_are_computed_or_refused_by_name() {
+    let (mut answers, mut wrong) = (0, Vec::new());
+    for (name, cases) in examples() {
+        let Some(inputs) = cases.first() else { continue };
+        let mut found = Vec::new();
+        numbers(inputs, "", &mut found);
+        // Alike numbers of long lists add time and no kind of case.
+        found.truncate(16);
+        for (index, one) in found.iter().enumerate() {
+            for other in &found[index + 1..] {
+                for values in [[0.0, 0.0], [5e-324, 5e-324], [5e-324, 1e5], [1e5, 5e-324], [1e-12, -1e5]] {
+                    let mut changed = inputs.clone();
+                    for (at, value) in [one, other].into_iter().zip(values) {
+                        *changed.pointer_mut(at).expect("found there") = json!(value);
+                    }
+                    answers += 1;
+                    wrong.extend(answered(&name, changed).err());
+                }
+            }
+        }
+    }
+    assert!(wrong.is_empty(), "{} wrong:\n{}", wrong.len(), wrong.join("\n"));
+    assert!(answers > 1000);
+}
+
 #[test]
 fn odd_shapes_are_refused_with_their_place() {
     let odd = [json!(null), json!("380"), json!([]), json!({}), json!(true), json!([[]]), json!({"name": 1})];

@@ -1,6 +1,6 @@
 //! The machine on a trailer: nose weight, axle load, and where on the deck it may stand.
 
-use super::input::{Fault, InputError, between, not_negative, sound};
+use super::input::{Fault, InputError, SMALLEST, between, not_negative, sound};
 use super::moment::{span, without_rounding};
 
 /// A trailer. Frame: origin under its axle, x forward to the coupler; for two axles, midway between them.
@@ -120,7 +120,7 @@ pub fn trailer_loads(bed: TrailerBed, cargo: Cargo, at: f64) -> Result<TrailerLo
 
 /// Places of the machine's rear axle that keep the nose weight's share of the total between `least` and `most`.
 ///
-/// `None` when the machine has no mass and its place changes nothing.
+/// `None` when the machine has no mass above [`SMALLEST`](super::SMALLEST) and its place changes nothing.
 ///
 /// # Errors
 /// As [`trailer_loads`], a share outside 0 to 1, or the two in the wrong order.
@@ -149,7 +149,7 @@ pub fn nose_window(bed: TrailerBed, cargo: Cargo, least: f64, most: f64) -> Resu
     let total = bed.mass + machine;
     let fixed = bed.mass * bed.centre + cargo.heading.sign() * cargo.front * cargo.wheelbase;
     let place = |share: f64| (share * total * bed.coupler - fixed) / machine;
-    Ok((machine > 0.0).then(|| Stretch { low: place(least), high: place(most) }))
+    Ok((machine >= SMALLEST).then(|| Stretch { low: place(least), high: place(most) }))
 }
 
 /// Places of the machine's rear axle with both its axles on the deck; its ends change order when the deck is
@@ -270,6 +270,8 @@ mod tests {
     fn nothing_on_the_trailer_has_no_window() {
         let empty = Cargo { front: 0.0, rear: 0.0, ..CARGO };
         assert_eq!(nose_window(BED, empty, 0.1, 0.15), Ok(None));
+        let next_to_nothing = Cargo { front: 5e-324, rear: 5e-324, ..empty };
+        assert_eq!(nose_window(BED, next_to_nothing, 0.1, 0.15), Ok(None), "no window can be told in numbers");
         let nothing = trailer_loads(TrailerBed { mass: 0.0, ..BED }, empty, 0.0).expect("sound");
         assert_eq!(nothing.nose_share(), None);
     }
