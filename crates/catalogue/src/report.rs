@@ -37,7 +37,8 @@ impl Report {
 
     /// Writes a problem down, unless it only follows from one that is written down already.
     pub fn add(&mut self, problem: Problem) {
-        if self.is_silent(&problem.path) {
+        // Once problems are left out, one more makes no difference.
+        if self.overflow || self.is_silent(&problem.path) {
             return;
         }
         if self.problems.len() < MOST_PROBLEMS {

@@ -17,7 +17,12 @@ pub fn listed_joints(catalogue: &Catalogue, report: &mut Report) {
     let Some(guide) = &catalogue.guide else { return };
     let desk = Desk::new(catalogue.clone());
     let mut said: Set<Subject> = Set::default();
+    let mut judged: Set<GuideRow> = Set::default();
     for (index, row) in guide.rows.iter().enumerate() {
+        // That a set stands twice is said elsewhere.
+        if !judged.insert(*row) {
+            continue;
+        }
         for finding in judge(&desk, &build_of(row)).findings {
             let Subject::Joint(role, carrier, carried) = finding.subject else { continue };
             if finding.code == DISAGREE && finding.verdict != Verdict::BoltsUp && said.insert(finding.subject) {

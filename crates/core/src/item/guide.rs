@@ -3,7 +3,7 @@
 use super::{FrameId, ImplementId, ItemRef, MachineId, SeatId};
 
 /// A column of a guide row.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Named<T> {
     /// Any item of the column.
     Any,
@@ -33,7 +33,7 @@ impl<T: Copy + PartialEq> Named<T> {
 }
 
 /// One set of the guide.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub struct GuideRow {
     /// Machine column.
     pub machine: Named<MachineId>,
