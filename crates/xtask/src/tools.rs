@@ -146,7 +146,9 @@ fn debian_toolchain_serves() -> bool {
 
 fn ensure_crate(package: &str, binary: &str, version: &str, flags: &[&str]) -> Result<(), Failure> {
     let installed = folder().join("bin").join(binary);
-    let says = Command::new(&installed).arg("--version").output();
+    // A command of cargo's is called by cargo with its own name first.
+    let called = binary.strip_prefix("cargo-");
+    let says = Command::new(&installed).args(called).arg("--version").output();
     if says.is_ok_and(|out| String::from_utf8_lossy(&out.stdout).contains(version)) {
         return Ok(());
     }
