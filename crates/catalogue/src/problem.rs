@@ -138,6 +138,11 @@ codes! {
     /// A part number that is not in the table of parts.
     UnknownPart, Error, "unknown-part", ["found", "suggestion"];
 
+    /// Something that a list names twice.
+    NamedTwice, Warning, "named-twice", ["found"];
+    /// An item that is listed with itself.
+    ListedWithItself, Warning, "listed-with-itself", [];
+
     // Numbers that cannot be.
     /// A mass that is not above zero.
     MassNotPositive, Error, "mass-not-positive", ["found"];
@@ -153,6 +158,11 @@ codes! {
     ShareOutOfRange, Error, "share-out-of-range", ["found"];
     /// A price with more than two decimals.
     PriceTooFine, Warning, "price-too-fine", ["found"];
+    /// A half range that leaves nothing above zero of a figure that has to be.
+    HalfRangeTooGreat, Error, "half-range-too-great", ["found", "value"];
+    /// A size far from those that such things have.
+    /// All in the file's unit.
+    UnlikelySize, Warning, "unlikely-size", ["found", "least", "greatest"];
     /// A sleeve whose inner diameter is not less than its outer.
     SleeveInsideOut, Error, "sleeve-inside-out", ["inner", "outer"];
 
@@ -188,6 +198,8 @@ codes! {
     PathOutOfRange, Error, "path-out-of-range", ["greatest"];
     /// Path data that curves where only straight lines may stand.
     PathCurved, Error, "path-curved", [];
+    /// A path that leads nowhere.
+    DrawsNothing, Error, "draws-nothing", ["shape"];
     /// An outline that crosses itself.
     /// `x` and `y` are in the file's unit.
     OutlineCrosses, Error, "outline-crosses-itself", ["shape", "x", "y"];

@@ -91,6 +91,7 @@ pub(crate) fn examine(tree: Node<'_>, depth: Depth) -> (Option<(CatalogueFile, C
         let units = Units::of(&file.units, &mut report);
         check::records(&file, &mut report);
         let catalogue = lower(&file, units, &mut report);
+        check::sizes(&catalogue, units, &mut report);
         check::outlines(&catalogue, units, &mut report);
         if depth == Depth::Close && !report.has_error() {
             check::listed_joints(&catalogue, &mut report);

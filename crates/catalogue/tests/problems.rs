@@ -66,6 +66,19 @@ const CASES: &[Case] = &[
     (Code::UnknownUnit, "units.length", "\"length\": \"mm\"", "\"length\": \"mn\""),
     (Code::UnknownUnit, "units.pressure", "\"pressure\": \"bar\"", "\"pressure\": \"atm\""),
     (Code::UnknownCurrency, "units.money", "\"money\": \"USD\"", "\"money\": \"$\""),
+    (Code::NamedTwice, "parts[1].replaced.by[1]", "\"by\": [\"FR-20\"]", "\"by\": [\"FR-20\", \"FR-20\"]"),
+    (
+        Code::ListedWithItself,
+        "frames[0].listed_with[0]",
+        "\"requires\": [\"loader base\"],",
+        "\"requires\": [\"loader base\"], \"listed_with\": [\"small-frame\"],",
+    ),
+    (Code::DrawsNothing, "implements[0].shapes[0].path", "M -700 -100 L 0 -100 L 0 700 L -700 700 Z", "M 3 4 L 3 4 Z"),
+    (Code::HalfRangeTooGreat, "machines[0].wheelbase.plus_minus", "\"plus_minus\": 5", "\"plus_minus\": 5000"),
+    // Sizes in another unit than the header's.
+    (Code::UnlikelySize, "machines[0].mass", "\"mass\": 780", "\"mass\": 0.78"),
+    (Code::UnlikelySize, "machines[0].mass", "\"mass\": 780", "\"mass\": 780000"),
+    (Code::UnlikelySize, "sites[0].gate_width", "\"gate_width\": 1200", "\"gate_width\": 1.2"),
     (Code::BadDate, "guide.date", "\"2014-02-01\"", "\"Feb 2014\""),
     // Ids and references.
     (Code::BadId, "sites[0].id", "\"id\": \"churchyard\"", "\"id\": \"Church Yard\""),

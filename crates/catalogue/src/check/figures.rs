@@ -46,12 +46,17 @@ impl<T: Figures> Figures for Stated<T> {
     }
 }
 
-/// Reports a number that is not above zero.
+/// Reports a number that is not above zero, with what it is uncertain by.
 pub fn above_zero(number: impl Figures, at: At<'_>, report: &mut Report) {
     let Some(figure) = number.figure() else { return };
     if figure.value <= 0.0 {
         let code = if figure.is_mass { Code::MassNotPositive } else { Code::NotPositive };
         report.add(Problem::new(code, at).with("found", shortest(figure.value)));
+    } else if let Some(half) = figure.plus_minus
+        && half >= figure.value
+    {
+        let problem = Problem::new(Code::HalfRangeTooGreat, at.field("plus_minus")).with("found", shortest(half));
+        report.add(problem.with("value", shortest(figure.value)));
     }
     half_range(figure, at, report);
 }

@@ -1,6 +1,6 @@
 //! What a file may say by its form and still be wrong.
 //!
-//! The checks of records look at the file as it is written; those of outlines and listed joints
+//! The checks of records look at the file as it is written; those of outlines, sizes and listed joints
 //! need the core's geometry and judgement and look at the lowered catalogue, row for row the same.
 
 mod centre;
@@ -15,6 +15,7 @@ mod ports;
 mod ranges;
 mod references;
 mod rows;
+mod sizes;
 mod stack;
 
 use crate::at::At;
@@ -24,6 +25,7 @@ use crate::wire::body::Body;
 
 pub use joints::listed_joints;
 pub use outlines::outlines;
+pub use sizes::sizes;
 
 /// Checks every record of a file.
 pub fn records(file: &CatalogueFile, report: &mut Report) {

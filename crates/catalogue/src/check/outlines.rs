@@ -64,6 +64,11 @@ impl Look<'_> {
             for run in &runs {
                 self.run(run, shape, place);
             }
+            let drawn = |run: &Vec<Point>| run.iter().any(|point| Some(point) != run.first());
+            if !runs.iter().any(drawn) {
+                let problem = Problem::new(Code::DrawsNothing, place.field("path"));
+                self.report.add(problem.with("shape", shortened(&shape.name)));
+            }
             if shape.carrier != Carrier::Item && pose.is_none() {
                 let problem = Problem::new(Code::CarrierWithoutArm, place.field("carrier"));
                 let problem = problem.with("shape", shortened(&shape.name));

@@ -1,5 +1,7 @@
 //! References: each leads to a row that is there.
 
+use fitup_core::ordered::Set;
+
 use super::each_item;
 use super::ids::{Known, Row};
 use crate::at::At;
@@ -12,9 +14,14 @@ use crate::wire::guide::{ANY, WITHOUT};
 /// Checks every reference of the file.
 pub fn references(file: &CatalogueFile, known: &Known<'_>, report: &mut Report) {
     each_item(file, |at, body| {
+        let listed_with = at.field("listed_with");
         for (index, id) in body.listed_with.iter().enumerate() {
-            item(id, None, known, at.field("listed_with").index(index), report);
+            item(id, None, known, listed_with.index(index), report);
+            if id == body.id {
+                report.add(Problem::new(Code::ListedWithItself, listed_with.index(index)));
+            }
         }
+        named_twice(body.listed_with, listed_with, report);
         for (index, port) in body.ports.iter().enumerate() {
             for (nth, number) in port.parts.iter().enumerate() {
                 part(number, known, at.field("ports").index(index).field("parts").index(nth), report);
@@ -24,10 +31,13 @@ pub fn references(file: &CatalogueFile, known: &Known<'_>, report: &mut Report) 
     let parts = At::top("parts");
     for (index, row) in file.parts.iter().enumerate() {
         let at = parts.index(index);
-        let by = row.replaced.iter().flat_map(|replaced| &replaced.by);
-        for (nth, number) in by.enumerate() {
-            part(number, known, at.field("replaced").field("by").index(nth), report);
+        let at = at.field("replaced");
+        let at = at.field("by");
+        let by = row.replaced.as_ref().map_or(&[][..], |replaced| &replaced.by);
+        for (nth, number) in by.iter().enumerate() {
+            part(number, known, at.index(nth), report);
         }
+        named_twice(by, at, report);
     }
     let lists = At::top("parts_lists");
     for (index, row) in file.parts_lists.iter().enumerate() {
@@ -49,6 +59,16 @@ pub fn references(file: &CatalogueFile, known: &Known<'_>, report: &mut Report) 
             if id != ANY && id != WITHOUT {
                 item(id, Some(table), known, at.field(column), report);
             }
+        }
+    }
+}
+
+/// Reports what a list names again.
+fn named_twice(names: &[String], at: At<'_>, report: &mut Report) {
+    let mut named: Set<&str> = Set::default();
+    for (index, name) in names.iter().enumerate() {
+        if !named.insert(name) {
+            report.add(Problem::new(Code::NamedTwice, at.index(index)).with("found", shortened(name)));
         }
     }
 }

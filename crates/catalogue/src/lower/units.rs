@@ -19,6 +19,7 @@ pub struct Units {
     flow: FlowUnit,
     power: PowerUnit,
     angle: AngleUnit,
+    are_known: bool,
 }
 
 impl Units {
@@ -26,9 +27,11 @@ impl Units {
     /// so that the checks can go on.
     pub fn of(header: &header::Units, report: &mut Report) -> Self {
         let top = At::top("units");
+        let mut are_known = true;
         macro_rules! unit {
             ($field:ident, $unit:ident, $instead:ident) => {
                 $unit::from_symbol(&header.$field).unwrap_or_else(|| {
+                    are_known = false;
                     let known: Vec<_> = $unit::ALL.iter().map(|unit| unit.symbol()).collect();
                     report_unknown(report, top.field(stringify!($field)), &header.$field, &known);
                     $unit::$instead
@@ -42,7 +45,9 @@ impl Units {
             flow: unit!(flow, FlowUnit, CubicMetrePerSecond),
             power: unit!(power, PowerUnit, Watt),
             angle: unit!(angle, AngleUnit, Radian),
+            are_known: true,
         };
+        let units = Self { are_known, ..units };
         if header.money.len() != 3 || !header.money.bytes().all(|b| b.is_ascii_uppercase()) {
             let problem = Problem::new(Code::UnknownCurrency, top.field("money"));
             report.add(problem.with("found", shortened(&header.money)));
@@ -50,9 +55,19 @@ impl Units {
         units
     }
 
+    /// Whether none of them stands in for another.
+    pub const fn are_known(self) -> bool {
+        self.are_known
+    }
+
     /// A length of the core in the file's unit, to show.
     pub fn shown_length(self, metres: f64) -> f64 {
         core::Length::from_m(metres).value_in(self.length)
+    }
+
+    /// A mass of the core in the file's unit, to show.
+    pub fn shown_mass(self, kilograms: f64) -> f64 {
+        core::Mass::from_kg(kilograms).value_in(self.mass)
     }
 
     /// A length.
