@@ -67,7 +67,10 @@ impl Look<'_> {
             let drawn = |run: &Vec<Point>| run.iter().any(|point| Some(point) != run.first());
             if !runs.iter().any(drawn) {
                 let problem = Problem::new(Code::DrawsNothing, place.field("path"));
-                self.report.add(problem.with("shape", shortened(&shape.name)));
+                // A path that cannot be read has been reported already.
+                if self.report.problems().iter().all(|known| known.path != problem.path) {
+                    self.report.add(problem.with("shape", shortened(&shape.name)));
+                }
             }
             if shape.carrier != Carrier::Item && pose.is_none() {
                 let problem = Problem::new(Code::CarrierWithoutArm, place.field("carrier"));
