@@ -1,11 +1,17 @@
 //! Remedies in words: what to do, and what it comes to.
 
 use fitup_core::build::Change;
+use fitup_core::finding::{Finding, Verdict};
 use fitup_core::item::{Catalogue, ItemRef};
 use fitup_core::quantity::{Length, Money};
 use fitup_core::search::{RankedCheck, Remedy, RemedyStep};
 
 use crate::{Arg, LengthStyle, Span, Words, text};
+
+/// Changes from half a millimetre are told: that is what the figure is written to.
+const SHOWN_MM: f64 = 0.5;
+/// Changes from a twentieth of a degree are told: that is what the figure is written to.
+const SHOWN_DEG: f64 = 0.05;
 
 impl Words {
     /// What a remedy does, a phrase for each step.
@@ -55,7 +61,7 @@ impl Words {
         }
     }
 
-    /// What a remedy comes to, a phrase each: what is to buy more or less, workshop time, length.
+    /// What a remedy comes to, a phrase each: what is to buy more or less, workshop time, length, departure angle.
     /// What does not change is not said.
     pub fn remedy_effect(&self, catalogue: &Catalogue, remedy: &Remedy) -> Vec<String> {
         let reader = self.reader();
@@ -75,10 +81,53 @@ impl Words {
         if remedy.work_more.hours().abs() > 0.0 {
             said.push(self.ui("remedy-takes", &[("work", reader.work_more(remedy.work_more).into())]));
         }
-        // Half a millimetre is what the figure is written to.
-        if let Some(more) = remedy.length_more.filter(|more| more.mm().abs() >= 0.5) {
+        if let Some(more) = remedy.length_more.filter(|more| more.mm().abs() >= SHOWN_MM) {
             let more = reader.length(more, LengthStyle::Change);
             said.push(self.ui("remedy-length", &[("length", more.into())]));
+        }
+        if let Some(more) = remedy.departure_more.filter(|more| more.deg().abs() >= SHOWN_DEG) {
+            said.push(self.ui("remedy-departure", &[("change", reader.angle_more(more).into())]));
+        }
+        said
+    }
+
+    /// What a remedy does away with, a short title for each finding; nothing if no finding goes.
+    pub fn remedy_settles(&self, catalogue: &Catalogue, remedy: &Remedy) -> Option<String> {
+        self.titles(catalogue, &remedy.settles, "remedy-settles")
+    }
+
+    /// What stays open or in the way with it; nothing where it bolts up, with work or without.
+    pub fn remedy_leaves(&self, catalogue: &Catalogue, remedy: &Remedy) -> Option<String> {
+        let is_open = remedy.verdict > Verdict::BoltsUpWithWork;
+        is_open.then(|| self.titles(catalogue, &remedy.leaves, "remedy-leaves")).flatten()
+    }
+
+    fn titles(&self, catalogue: &Catalogue, findings: &[Finding], key: &str) -> Option<String> {
+        let mut titles: Vec<String> = Vec::new();
+        for title in findings.iter().map(|finding| self.short(catalogue, finding)) {
+            if !titles.contains(&title) {
+                titles.push(title);
+            }
+        }
+        (!titles.is_empty()).then(|| self.ui(key, &[("findings", titles.join("; ").into())]))
+    }
+
+    /// What stays as it is with a remedy, a phrase each.
+    pub fn remedy_same(&self, remedy: &Remedy) -> Vec<String> {
+        let mut said = Vec::new();
+        // Ramps, ballast and what a frame asks for are no items of the catalogue.
+        let is_priced = |step: &RemedyStep| {
+            use Change::{Ballast, PutOn, Ramps};
+            !matches!(step, RemedyStep::Change(Ramps { .. } | Ballast { .. } | PutOn(_)))
+        };
+        if remedy.buy_more == Some(Money::ZERO) {
+            let key = if remedy.steps.iter().all(is_priced) { "remedy-same-price" } else { "remedy-price-elsewhere" };
+            said.push(self.ui(key, &[]));
+        }
+        let is_long_as_before = remedy.length_more.is_some_and(|more| more.mm().abs() < SHOWN_MM);
+        let is_steep_as_before = remedy.departure_more.is_some_and(|more| more.deg().abs() < SHOWN_DEG);
+        if is_long_as_before && is_steep_as_before {
+            said.push(self.ui("remedy-same-size", &[]));
         }
         said
     }
@@ -96,8 +145,8 @@ impl Words {
 #[cfg(test)]
 mod tests {
     use fitup_core::build::Build;
-    use fitup_core::finding::Verdict;
-    use fitup_core::quantity::{Mass, Work};
+    use fitup_core::finding::{Grade, Subject};
+    use fitup_core::quantity::{Angle, Mass, Work};
 
     use super::*;
     use crate::{Lang, Units};
@@ -107,9 +156,12 @@ mod tests {
             steps,
             build: Build::default(),
             verdict: Verdict::BoltsUp,
+            settles: Vec::new(),
+            leaves: Vec::new(),
             buy_more: Some(Money::from_hundredths(12_000)),
             work_more: Work::from_hours(1.5),
             length_more: Some(Length::from_mm(85.0)),
+            departure_more: Some(Angle::from_deg(-2.04)),
         }
     }
 
@@ -126,7 +178,28 @@ mod tests {
         );
         assert_eq!(
             words.remedy_effect(&catalogue, &told),
-            ["+$120 to buy", "+1.5\u{a0}h of work", "+85\u{a0}mm in length"]
+            ["+$120 to buy", "+1.5\u{a0}h of work", "+85\u{a0}mm in length", "−2.0° of departure angle"]
+        );
+    }
+
+    #[test]
+    fn a_remedy_says_what_it_settles_and_what_it_leaves_open() {
+        let words = Words::new(Lang::En, Units::Metric);
+        let catalogue = Catalogue::default();
+        let finding = |code| Finding::new(code, Subject::Build, Verdict::CheckFirst, Grade::Drawing);
+        let open = Remedy {
+            verdict: Verdict::CheckFirst,
+            settles: vec![finding("pins-need-sleeve"), finding("pins-need-sleeve")],
+            leaves: vec![finding("hydraulics-unknown"), finding("holes-unknown")],
+            ..remedy(Vec::new())
+        };
+        assert_eq!(words.remedy_settles(&catalogue, &open).unwrap(), "Settles: Needs a sleeve");
+        let left = "Still open: Hydraulics not stated; Bolt holes not stated";
+        assert_eq!(words.remedy_leaves(&catalogue, &open).unwrap(), left);
+        let bolts_up = Remedy { verdict: Verdict::BoltsUpWithWork, settles: Vec::new(), ..open };
+        assert_eq!(
+            (words.remedy_settles(&catalogue, &bolts_up), words.remedy_leaves(&catalogue, &bolts_up)),
+            (None, None)
         );
     }
 
@@ -137,9 +210,18 @@ mod tests {
             buy_more: None,
             work_more: Work::ZERO,
             length_more: Some(Length::from_mm(0.2)),
+            departure_more: Some(Angle::from_deg(0.04)),
             ..remedy(vec![RemedyStep::Change(Change::FrontSeatForward)])
         };
         assert_eq!(words.remedy_effect(&Catalogue::default(), &still), ["price on request"]);
+        assert_eq!(words.remedy_same(&still), ["same length and departure angle"]);
+        let steeper = Remedy { departure_more: Some(Angle::from_deg(0.06)), ..still.clone() };
+        assert!(words.remedy_same(&steeper).is_empty(), "said as a change");
+        let free = Remedy { buy_more: Some(Money::ZERO), ..steeper };
+        assert_eq!(words.remedy_same(&free), ["nothing more to buy"]);
+        let ramps = RemedyStep::Change(Change::Ramps { length: Length::from_mm(1900.0) });
+        let driven_over = Remedy { steps: vec![ramps], ..free };
+        assert_eq!(words.remedy_same(&driven_over), ["its price is not in this catalogue"]);
         let mut catalogue = Catalogue::default();
         catalogue.name.currency = "USD".to_owned();
         let cheaper = Remedy { buy_more: Some(Money::from_hundredths(-38_500)), ..still };

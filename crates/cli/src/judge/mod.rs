@@ -8,6 +8,7 @@ use std::process::ExitCode;
 use clap::Args;
 use fitup_core::finding::Verdict;
 use fitup_core::fit::{Desk, judge, whole};
+use fitup_core::search::remedies;
 use fitup_words::{Lang, Units, Words};
 
 pub use build::build_of;
@@ -104,7 +105,7 @@ pub fn run(
         Format::Short => short(&words, &desk, &build, &answer),
         Format::Full => full(&words, &desk, &build, &answer),
         Format::Json => {
-            let report = words.report_with(catalogue, &build, &answer, &whole(&desk, &build));
+            let report = words.report_with(catalogue, &build, &answer, &whole(&desk, &build), &remedies(&desk, &build));
             let pretty = serde_json::to_string_pretty(&report);
             pretty.expect("text, numbers and lists of them are JSON") + "\n"
         }

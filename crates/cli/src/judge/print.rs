@@ -1,10 +1,10 @@
 //! An answer as text on a terminal.
 
 use fitup_core::build::{Build, Carrying};
-use fitup_core::fit::{Answer, ComeBy, Desk, EndAngle, Footprint, judge};
+use fitup_core::fit::{Answer, ComeBy, Desk, EndAngle, Footprint, PartsLine, judge};
 use fitup_core::item::{Catalogue, Role};
 use fitup_core::quantity::{Length, Mass};
-use fitup_core::search::{checks, remedies};
+use fitup_core::search::{Remedy, checks, remedies};
 use fitup_words::{Audience, LengthStyle, LineRole, Words};
 
 /// The verdict, a sentence for each thing that decides, what would settle it first and what would help best.
@@ -27,10 +27,11 @@ pub fn short(words: &Words, desk: &Desk, build: &Build, answer: &Answer) -> Stri
         row(&mut out, &format!("  {}: ", words.ui("ui-checks", &[])), &words.ranked_check(catalogue, check).0);
     }
     if let Some(remedy) = remedies(desk, build).first() {
-        let mut said = vec![words.ui("remedy-leads-to", &[("verdict", words.verdict(remedy.verdict).into())])];
-        said.extend(words.remedy_effect(catalogue, remedy));
-        let steps = words.remedy_steps(catalogue, remedy).join("; ");
-        row(&mut out, &format!("  {}: ", words.ui("ui-remedies", &[])), &format!("{steps}. {}.", said.join(", ")));
+        let mut sentences = vec![words.remedy_steps(catalogue, remedy).join("; ")];
+        sentences.extend(words.remedy_settles(catalogue, remedy));
+        sentences.push(comes_to(words, catalogue, remedy).join(", "));
+        sentences.extend(words.remedy_leaves(catalogue, remedy));
+        row(&mut out, &format!("  {}: ", words.ui("ui-remedies", &[])), &format!("{}.", sentences.join(". ")));
     }
     clean(&out)
 }
@@ -92,26 +93,60 @@ const REMEDIES: usize = 3;
 /// Changes to the build that give a better verdict, with what each does to money, time, length and
 /// departure angle.
 fn what_helps(out: &mut String, words: &Words, desk: &Desk, build: &Build, answer: &Answer) {
-    let found = remedies(desk, build);
-    if found.is_empty() {
-        return;
-    }
+    let (found, catalogue) = (remedies(desk, build), desk.catalogue());
+    let Some(first) = found.first() else { return };
     section(out, &words.ui("ui-remedies", &[]));
     for remedy in found.iter().take(REMEDIES) {
-        row(out, "  + ", &words.remedy_steps(desk.catalogue(), remedy).join("; "));
-        let mut comes_to = vec![words.ui("remedy-leads-to", &[("verdict", words.verdict(remedy.verdict).into())])];
-        comes_to.extend(words.remedy_effect(desk.catalogue(), remedy));
-        let departure = judge(desk, &remedy.build).footprint.departure.zip(answer.footprint.departure);
-        // A twentieth of a degree is what the figure is written to.
-        if let Some(change) =
-            departure.map(|(now, before)| now.angle - before.angle).filter(|change| change.deg().abs() >= 0.05)
-        {
-            comes_to.push(words.ui("remedy-departure", &[("change", words.reader().angle_more(change).into())]));
+        row(out, "  + ", &words.remedy_steps(catalogue, remedy).join("; "));
+        if let Some(settled) = words.remedy_settles(catalogue, remedy) {
+            row(out, "    ", &settled);
         }
-        row(out, "    ", &comes_to.join("; "));
+        row(out, "    ", &comes_to(words, catalogue, remedy).join("; "));
+        if let Some(left) = words.remedy_leaves(catalogue, remedy) {
+            row(out, "    ", &left);
+        }
     }
     if found.len() > REMEDIES {
         row(out, "  ", &words.ui("ui-remedies-more", &[("count", (found.len() - REMEDIES).into())]));
+    }
+    with_first(out, words, catalogue, answer, &judge(desk, &first.build));
+}
+
+/// The verdict a remedy leads to, what changes, and what of money and size does not.
+fn comes_to(words: &Words, catalogue: &Catalogue, remedy: &Remedy) -> Vec<String> {
+    let mut said = vec![words.ui("remedy-leads-to", &[("verdict", words.verdict(remedy.verdict).into())])];
+    said.extend(words.remedy_effect(catalogue, remedy));
+    said.extend(words.remedy_same(remedy));
+    said
+}
+
+/// What the best remedy makes of the machine: before and after, and the items it brings or spares.
+fn with_first(out: &mut String, words: &Words, catalogue: &Catalogue, before: &Answer, after: &Answer) {
+    let reader = words.reader();
+    let length = |answer: &Answer| answer.footprint.length.map(|length| reader.length(length, LengthStyle::Drawn));
+    let departure = |answer: &Answer| answer.footprint.departure.map(|end| reader.angle(end.angle));
+    let total = |answer: &Answer| answer.parts.total.map(|total| reader.money(total, &catalogue.name.currency));
+    section(out, &words.ui("remedy-with-first", &[]));
+    let unknown = || words.ui("ui-not-known", &[]);
+    for (key, [before, after], unknown) in [
+        ("footprint-length", [length(before), length(after)], unknown()),
+        ("footprint-departure", [departure(before), departure(after)], unknown()),
+        ("footprint-to-buy", [total(before), total(after)], words.ui("ui-price-on-request", &[])),
+        ("footprint-work", [before, after].map(|answer| Some(reader.work(answer.parts.work))), String::new()),
+    ] {
+        let [before, after] = [before, after].map(|value| value.unwrap_or_else(|| unknown.clone()));
+        let told = if before == after {
+            words.ui("remedy-as-before", &[("value", after.into())])
+        } else {
+            format!("{before} → {after}")
+        };
+        row(out, &format!("  {}: ", words.ui(key, &[])), &told);
+    }
+    let has = |answer: &Answer, line: &PartsLine| answer.parts.lines.iter().any(|other| other.item == line.item);
+    for (sign, lines, others) in [("−", before, after), ("+", after, before)] {
+        for line in lines.parts.lines.iter().filter(|line| !has(others, line)) {
+            parts_line(out, &format!("  {sign} "), words, catalogue, line);
+        }
     }
 }
 
@@ -198,17 +233,10 @@ fn footprint(words: &Words, answer: &Answer) -> Vec<(String, String)> {
 fn parts(out: &mut String, words: &Words, catalogue: &Catalogue, answer: &Answer) {
     let (reader, currency) = (words.reader(), &catalogue.name.currency);
     for line in &answer.parts.lines {
-        let come_by = match line.come_by {
-            ComeBy::OnHand => words.ui("come-by-on-hand", &[]),
-            ComeBy::ComesWith(item) => {
-                words.ui("come-by-comes-with", &[("item", catalogue.body(item).label.as_str().into())])
-            }
-            ComeBy::Buy => match line.price {
-                Some(price) => reader.money(price.times(line.quantity), currency),
-                None => words.ui("ui-price-on-request", &[]),
-            },
-        };
-        row(out, &format!("  {} × {}: ", line.quantity, catalogue.body(line.item).label), &come_by);
+        parts_line(out, "  ", words, catalogue, line);
+    }
+    for fitting in &answer.parts.fittings {
+        row(out, &format!("  1 × {fitting}: "), &words.ui("come-by-elsewhere", &[]));
     }
     let total = match answer.parts.total {
         Some(total) => reader.money(total, currency),
@@ -216,6 +244,20 @@ fn parts(out: &mut String, words: &Words, catalogue: &Catalogue, answer: &Answer
     };
     row(out, &format!("  {}: ", words.ui("ui-total", &[])), &total);
     row(out, &format!("  {}: ", words.ui("ui-work-time", &[])), &reader.work(answer.parts.work));
+}
+
+fn parts_line(out: &mut String, start: &str, words: &Words, catalogue: &Catalogue, line: &PartsLine) {
+    let come_by = match line.come_by {
+        ComeBy::OnHand => words.ui("come-by-on-hand", &[]),
+        ComeBy::ComesWith(item) => {
+            words.ui("come-by-comes-with", &[("item", catalogue.body(item).label.as_str().into())])
+        }
+        ComeBy::Buy => match line.price {
+            Some(price) => words.reader().money(price.times(line.quantity), &catalogue.name.currency),
+            None => words.ui("ui-price-on-request", &[]),
+        },
+    };
+    row(out, &format!("{start}{} × {}: ", line.quantity, catalogue.body(line.item).label), &come_by);
 }
 
 /// What a catalogue holds must not steer the terminal.

@@ -142,6 +142,8 @@ pub struct EndAngle {
 pub struct PartsToBuy {
     /// One line an item of the build, carriers first.
     pub lines: Vec<PartsLine>,
+    /// Things the frame needs on the machine that are no items of the catalogue and not on the machine as it is sold.
+    pub fittings: Vec<String>,
     /// Sum over the lines to buy; `None` if one of them has no price.
     pub total: Option<Money>,
     /// Workshop time of adapters and of holes decided to be drilled or opened up, as far as stated.

@@ -42,7 +42,12 @@ pub(super) fn parts_to_buy(context: &Context, findings: &[Finding]) -> PartsToBu
             _ => None,
         })
         .sum::<Work>();
-    PartsToBuy { lines, total, work: adapters + holes }
+    PartsToBuy { lines, fittings: fittings(context), total, work: adapters + holes }
+}
+
+fn fittings(context: &Context) -> Vec<String> {
+    let (Some((_, frame)), Some((_, machine))) = (context.frame(), context.machine()) else { return Vec::new() };
+    frame.requires.iter().filter(|what| !machine.fitted.contains(what)).cloned().collect()
 }
 
 fn come_by(context: &Context, item: ItemRef) -> ComeBy {

@@ -6,7 +6,7 @@ use crate::fit::mating::bolt_pattern::GREATEST_OPENING;
 use crate::fit::{Answer, Desk, judge, verdict};
 use crate::item::{AdapterId, End, FrameId, ItemRef, Role, SeatId};
 use crate::order;
-use crate::quantity::{Length, Mass, Money, Work};
+use crate::quantity::{Angle, Length, Mass, Money, Work};
 
 /// One step of a remedy.
 #[derive(Debug, Clone, PartialEq)]
@@ -30,12 +30,18 @@ pub struct Remedy {
     pub build: Build,
     /// Its verdict.
     pub verdict: Verdict,
+    /// Findings that asked for something and are gone with the change.
+    pub settles: Vec<Finding>,
+    /// Findings that are as bad as its verdict; none where it bolts up.
+    pub leaves: Vec<Finding>,
     /// What has to be bought more than before; negative = less; `None` = a price is missing.
     pub buy_more: Option<Money>,
     /// Workshop time more than before.
     pub work_more: Work,
     /// Length more than before; `None` = not known.
     pub length_more: Option<Length>,
+    /// Departure angle more than before; `None` = not known, or nothing limits it.
+    pub departure_more: Option<Angle>,
 }
 
 /// Adapters put between two ports at most.
@@ -48,8 +54,8 @@ const MOST_TRIED: usize = 4_000;
 /// Changes that give a better verdict than the build has, best first: by verdict, then number of
 /// steps, then what has to be bought, hours and added length.
 ///
-/// Drilling and opening up make no verdict better, since the holes are work either way; deciding on them is offered all the
-/// same where the findings ask for it, with the workshop time it takes.
+/// Drilling, a sleeve or something put on make no verdict better, since they are work either way; deciding on them is offered
+/// all the same where the findings ask for it and nothing keeps the set from being mounted, with the workshop time it takes.
 ///
 /// Tried: what the findings themselves name (taking off, putting on, drilling, opening up, ballast, longer ramps, the front seat
 /// forward), every other seat, every other frame, and up to three adapters, each alone and
@@ -90,6 +96,7 @@ fn has_a_step_too_many(remedy: &Remedy, all: &[Remedy]) -> bool {
     all.iter().any(|other| {
         other.verdict <= remedy.verdict
             && other.steps.len() < remedy.steps.len()
+            && remedy.settles.iter().all(|settled| other.settles.iter().any(|it| is_same(it, settled)))
             && other.steps.iter().all(|step| remedy.steps.contains(step))
     })
 }
@@ -125,27 +132,43 @@ impl Search<'_> {
         if build == *self.build {
             return;
         }
-        let only_changes = steps.iter().all(|step| matches!(step, RemedyStep::Change(_)));
+        // A decision on holes, ramps or a sleeve may make no verdict better, yet it lifts a finding: what was needed is planned.
+        let may_decide = self.now.verdict < Verdict::WontMount
+            && steps.iter().all(|step| matches!(step, RemedyStep::Change(_) | RemedyStep::Adapter(_)))
+            && undecided(self.now) > 0;
         // Trailer and site only add to what the four steps find: most attempts end here.
         let steps_alone = verdict(self.desk, &build);
-        if steps_alone > self.now.verdict || steps_alone == self.now.verdict && !only_changes {
+        if steps_alone > self.now.verdict || steps_alone == self.now.verdict && !may_decide {
             return;
         }
         let answer = judge(self.desk, &build);
-        // A decision about holes or ramps may make no verdict better, yet it lifts a finding: what was needed is planned.
-        let decides = answer.verdict == self.now.verdict && undecided(&answer) < undecided(self.now);
-        let is_better = answer.verdict < self.now.verdict || (decides && only_changes);
-        if is_better {
+        let decides = may_decide && answer.verdict == self.now.verdict && undecided(&answer) < undecided(self.now);
+        if answer.verdict < self.now.verdict || decides {
+            let asks = |finding: &&Finding| finding.verdict > Verdict::BoltsUp;
+            let is_gone = |finding: &&Finding| !answer.findings.iter().any(|after| is_same(after, finding));
+            let is_left = |finding: &&Finding| finding.verdict == answer.verdict;
             self.found.push(Remedy {
                 verdict: answer.verdict,
+                settles: self.now.findings.iter().filter(asks).filter(is_gone).cloned().collect(),
+                leaves: answer.findings.iter().filter(asks).filter(is_left).cloned().collect(),
                 buy_more: difference(answer.parts.total, self.now.parts.total),
                 work_more: answer.parts.work - self.now.parts.work,
                 length_more: answer.footprint.length.zip(self.now.footprint.length).map(|(a, b)| a - b),
+                departure_more: departure(&answer).zip(departure(self.now)).map(|(a, b)| a - b),
                 steps,
                 build,
             });
         }
     }
+}
+
+fn departure(answer: &Answer) -> Option<Angle> {
+    answer.footprint.departure.map(|end| end.angle)
+}
+
+/// Whether two findings say the same of the same.
+fn is_same(a: &Finding, b: &Finding) -> bool {
+    a.code == b.code && a.subject == b.subject
 }
 
 fn difference(after: Option<Money>, before: Option<Money>) -> Option<Money> {
@@ -169,38 +192,44 @@ fn with_steps(build: &Build, steps: &[RemedyStep]) -> Build {
     build
 }
 
-/// How many findings ask for holes or ramps that nobody has decided on yet.
+/// How many findings ask for work, or for things, that nobody has decided on yet.
 fn undecided(answer: &Answer) -> usize {
-    let asks = |code: &str| matches!(code, "holes-need-drilling" | "holes-need-opening" | "ramp-drags" | "ramp-tight");
-    answer.findings.iter().filter(|finding| asks(finding.code)).count()
+    let asks = |finding: &&Finding| {
+        finding.verdict > Verdict::BoltsUp
+            && (finding.code == "pins-need-sleeve" || !changes_named_by(finding).is_empty())
+    };
+    answer.findings.iter().filter(asks).count()
 }
 
 /// Changes that the findings themselves name.
 fn named_changes(findings: &[Finding]) -> Vec<Change> {
-    let label = |finding: &Finding| match finding.figure("what") {
-        Some(Value::Label(what)) => Some(what.clone()),
-        _ => None,
-    };
     let mut changes: Vec<Change> = Vec::new();
-    for finding in findings {
-        let change = match finding.code {
-            "must-come-off" => label(finding).map(Change::TakeOff),
-            "must-go-on" => label(finding).map(Change::PutOn),
-            "holes-need-drilling" => drill(finding),
-            "front-seat-in-the-way" => Some(Change::FrontSeatForward),
-            "bar-in-the-way" => Some(Change::FoldRollOverBar),
-            "gate-low" => finding.figure("folded").map(|_| Change::FoldRollOverBar),
-            "ramp-drags" | "ramp-tight" => ramps(finding),
-            "front-axle-light" | "front-axle-lifts" => ballast(finding),
-            _ => None,
-        };
-        for change in change.into_iter().chain(openings(finding)) {
-            if !changes.contains(&change) {
-                changes.push(change);
-            }
+    for change in findings.iter().flat_map(changes_named_by) {
+        if !changes.contains(&change) {
+            changes.push(change);
         }
     }
     changes
+}
+
+/// Changes that one finding names.
+fn changes_named_by(finding: &Finding) -> Vec<Change> {
+    let label = || match finding.figure("what") {
+        Some(Value::Label(what)) => Some(what.clone()),
+        _ => None,
+    };
+    let change = match finding.code {
+        "must-come-off" => label().map(Change::TakeOff),
+        "must-go-on" => label().map(Change::PutOn),
+        "holes-need-drilling" => drill(finding),
+        "front-seat-in-the-way" => Some(Change::FrontSeatForward),
+        "bar-in-the-way" => Some(Change::FoldRollOverBar),
+        "gate-low" => finding.figure("folded").map(|_| Change::FoldRollOverBar),
+        "ramp-drags" | "ramp-tight" => ramps(finding),
+        "front-axle-light" | "front-axle-lifts" => ballast(finding),
+        _ => None,
+    };
+    change.into_iter().chain(openings(finding)).collect()
 }
 
 fn drill(finding: &Finding) -> Option<Change> {

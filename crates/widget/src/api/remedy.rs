@@ -21,6 +21,8 @@ pub struct RemedyReport {
     work_more_h: f64,
     /// Length more; nothing if it is not known.
     length_more_mm: Option<f64>,
+    /// Departure angle more; nothing if it is not known.
+    departure_more_deg: Option<f64>,
 }
 
 impl RemedyReport {
@@ -33,6 +35,7 @@ impl RemedyReport {
             buy_more_hundredths: remedy.buy_more.map(fitup_core::quantity::Money::hundredths),
             work_more_h: remedy.work_more.hours(),
             length_more_mm: remedy.length_more.map(fitup_core::quantity::Length::mm),
+            departure_more_deg: remedy.departure_more.map(fitup_core::quantity::Angle::deg),
         }
     }
 }

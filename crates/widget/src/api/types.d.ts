@@ -59,6 +59,7 @@ export interface Remedy {
   buy_more_hundredths: number | null;
   work_more_h: number;
   length_more_mm: number | null;
+  departure_more_deg: number | null;
 }
 
 /** Detail of the `fitup-change` event. */

@@ -47,6 +47,14 @@ pub fn parts(ctx: &Ctx, answer: &Answer) -> Html {
                     for (at, one) in parts.lines.iter().enumerate() {
                         <tr key={at}>{ line(one) }</tr>
                     }
+                    for (at, fitting) in parts.fittings.iter().enumerate() {
+                        <tr key={format!("fitting {at}")}>
+                            <th scope="row">{ fitting.clone() }</th>
+                            <td class="figure">{ ctx.words.reader().count(1) }</td>
+                            <td class="figure">{ ctx.text("come-by-elsewhere") }</td>
+                            <td></td>
+                        </tr>
+                    }
                 </tbody>
                 <tfoot>
                     <tr>

@@ -44,8 +44,14 @@ pub fn Remedies(props: &RemediesProps) -> Html {
                     for (at, step) in ctx.words.remedy_steps(ctx.catalogue(), remedy).into_iter().enumerate() {
                         <p key={at} class="remedy-step">{ step }</p>
                     }
+                    if let Some(settled) = ctx.words.remedy_settles(ctx.catalogue(), remedy) {
+                        <p class="small">{ settled }</p>
+                    }
                     { verdict_word(&ctx, Some(remedy.verdict)) }
                     <p class="small soft">{ ctx.words.remedy_effect(ctx.catalogue(), remedy).join(" · ") }</p>
+                    if let Some(left) = ctx.words.remedy_leaves(ctx.catalogue(), remedy) {
+                        <p class="small soft">{ left }</p>
+                    }
                 </div>
                 <button
                     type="button" class="button"

@@ -5,12 +5,14 @@ mod figures;
 mod finding;
 mod joint;
 mod parts;
+mod remedy;
 mod whole;
 
 use fitup_core::build::{Build, Carrying};
 use fitup_core::finding::Standing;
 use fitup_core::fit::{Answer, Whole};
 use fitup_core::item::{Catalogue, ItemRef};
+use fitup_core::search::Remedy;
 use serde::Serialize;
 
 use crate::{Audience, Words};
@@ -19,6 +21,7 @@ pub use figures::{FigureValue, Figures};
 pub use finding::{CautionReport, ChainReport, CheckReport, EvidenceReport, FindingReport, StepReport, SubjectReport};
 pub use joint::{EndReport, HoleReport, JointReport, OverlayReport, PairReport};
 pub use parts::{PartsLineReport, PartsReport};
+pub use remedy::RemedyReport;
 pub use whole::WholeReport;
 
 /// The newest report format; a field that goes or changes its meaning raises it.
@@ -61,6 +64,9 @@ pub struct Report {
     pub bare: Figures,
     /// What has to be bought and done.
     pub parts: PartsReport,
+    /// What would help, best first, where it was asked for.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub remedies: Option<Vec<RemedyReport>>,
     /// Loading, weight, digging, site and oil, where they were asked for.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub whole: Option<WholeReport>,
@@ -131,9 +137,20 @@ pub struct PlacedReport {
 }
 
 impl Words {
-    /// As [`Words::report`], with the figures of the finished machine as a whole.
-    pub fn report_with(&self, catalogue: &Catalogue, build: &Build, answer: &Answer, whole: &Whole) -> Report {
-        Report { whole: Some(whole::report(catalogue, whole)), ..self.report(catalogue, build, answer) }
+    /// As [`Words::report`], with the figures of the finished machine as a whole and what would help.
+    pub fn report_with(
+        &self,
+        catalogue: &Catalogue,
+        build: &Build,
+        answer: &Answer,
+        whole: &Whole,
+        remedies: &[Remedy],
+    ) -> Report {
+        Report {
+            remedies: Some(remedies.iter().map(|found| remedy::report(self, catalogue, found)).collect()),
+            whole: Some(whole::report(catalogue, whole)),
+            ..self.report(catalogue, build, answer)
+        }
     }
 
     /// The whole answer as data, its sentences in these words.
@@ -176,6 +193,7 @@ impl Words {
             footprint: figures::footprint(catalogue, &answer.footprint),
             bare: figures::footprint(catalogue, &answer.bare),
             parts: parts::report(catalogue, &answer.parts),
+            remedies: None,
             whole: None,
             cautions: answer.cautions.iter().map(|&caution| finding::caution(self, caution)).collect(),
         }

@@ -13,6 +13,8 @@ use super::id;
 pub struct PartsReport {
     /// One line an item.
     pub lines: Vec<PartsLineReport>,
+    /// Things that have to be on the machine and are no items of the catalogue.
+    pub fittings: Vec<String>,
     /// Sum of what is to buy, in the catalogue's currency; nothing if a price is not known.
     pub total: Option<f64>,
     /// Workshop time.
@@ -56,6 +58,7 @@ pub(super) fn report(catalogue: &Catalogue, parts: &PartsToBuy) -> PartsReport {
                 }
             })
             .collect(),
+        fittings: parts.fittings.clone(),
         total: parts.total.map(amount),
         work_h: tidy(parts.work.hours()),
     }

@@ -194,7 +194,15 @@ remedy-price-open = Preis auf Anfrage
 remedy-takes = { $work } Arbeit
 remedy-length = { $length } in der Länge
 remedy-departure = { $change } Böschungswinkel hinten
+remedy-settles = Erledigt: { $findings }
+remedy-leaves = Bleibt offen: { $findings }
+remedy-same-price = nichts weiter zu kaufen
+remedy-price-elsewhere = der Preis dafür steht nicht in diesem Katalog
+remedy-same-size = Länge und Böschungswinkel hinten wie zuvor
+remedy-with-first = Mit dem ersten Vorschlag
+remedy-as-before = { $value }, wie zuvor
 
 come-by-buy = zu kaufen
 come-by-on-hand = vorhanden
+come-by-elsewhere = nicht in diesem Katalog
 come-by-comes-with = kommt mit { $item }

@@ -196,7 +196,15 @@ remedy-price-open = price on request
 remedy-takes = { $work } of work
 remedy-length = { $length } in length
 remedy-departure = { $change } of departure angle
+remedy-settles = Settles: { $findings }
+remedy-leaves = Still open: { $findings }
+remedy-same-price = nothing more to buy
+remedy-price-elsewhere = its price is not in this catalogue
+remedy-same-size = same length and departure angle
+remedy-with-first = With the first of these
+remedy-as-before = { $value }, as before
 
 come-by-buy = to buy
 come-by-on-hand = on hand
+come-by-elsewhere = not in this catalogue
 come-by-comes-with = comes with { $item }

@@ -194,7 +194,15 @@ remedy-price-open = precio a consultar
 remedy-takes = { $work } de trabajo
 remedy-length = { $length } de longitud
 remedy-departure = { $change } de ángulo de salida
+remedy-settles = Resuelve: { $findings }
+remedy-leaves = Queda por resolver: { $findings }
+remedy-same-price = nada más que comprar
+remedy-price-elsewhere = su precio no está en este catálogo
+remedy-same-size = longitud y ángulo de salida sin cambio
+remedy-with-first = Con la primera propuesta
+remedy-as-before = { $value }, sin cambio
 
 come-by-buy = por comprar
 come-by-on-hand = ya disponible
+come-by-elsewhere = no está en este catálogo
 come-by-comes-with = viene con { $item }

@@ -194,7 +194,15 @@ remedy-price-open = prix sur demande
 remedy-takes = { $work } de travail
 remedy-length = { $length } en longueur
 remedy-departure = { $change } d’angle de fuite
+remedy-settles = Règle : { $findings }
+remedy-leaves = Reste à voir : { $findings }
+remedy-same-price = rien de plus à acheter
+remedy-price-elsewhere = son prix n’est pas dans ce catalogue
+remedy-same-size = longueur et angle de fuite inchangés
+remedy-with-first = Avec la première proposition
+remedy-as-before = { $value }, inchangé
 
 come-by-buy = à acheter
 come-by-on-hand = déjà là
+come-by-elsewhere = pas dans ce catalogue
 come-by-comes-with = fourni avec { $item }
