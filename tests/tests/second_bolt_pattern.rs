@@ -34,7 +34,7 @@ fn the_lay_found_is_the_best_of_every_pairing_at_every_turn() {
         slotted += u64::from(a.iter().chain(&b).any(|hole| hole.slot.is_some_and(|slot| slot.travel > 0.0)));
     }
     println!(
-        "{cases} patterns: greatest disagreement {:.6} mm; {fits} fit, {slotted} with slots, {flipped} flipped, \
+        "bolt patterns, {cases} pairs: greatest disagreement {:.6} mm; {fits} fit, {slotted} with slots, {flipped} flipped, \
          {impossible} without a pairing",
         greatest * 1e3
     );

@@ -31,7 +31,7 @@ impl Greatest {
     }
 
     fn tell(&self) {
-        println!("{}: greatest disagreement {:e}", self.0, self.1.get());
+        println!("{}, {CASES} inputs: greatest disagreement {:.1e}", self.0, self.1.get());
     }
 }
 
