@@ -180,7 +180,9 @@ impl Session {
         let Some(desk) = &self.desk else { return };
         let (build, missing) = file.resolve(desk.catalogue());
         self.notice = (!missing.is_empty()).then_some(Notice::Missing(missing));
-        if afresh {
+        // Before the first build there is nothing to go back to.
+        let is_first = **self.build() == Build::default() && !self.history.can_undo();
+        if afresh || is_first {
             // Ids in older builds point into the catalogue that is gone.
             self.history = History::beginning_with(build);
         } else {
@@ -249,6 +251,9 @@ mod tests {
         let opened = waiting.after(Action::Loaded(desk(&["a", "b"])));
         assert_eq!(frame_of(&opened), Some(FrameId(1)));
         assert_eq!(opened.step, Some(Step::Seat));
+        assert!(!opened.history.can_undo(), "a page that opens with a build has none before it");
+        let other = run([Action::Loaded(desk(&["a", "b"])), choose(0)]).address();
+        assert_eq!(frame_of(&opened.after(Action::Arrive(other)).after(Action::Undo)), Some(FrameId(1)));
     }
 
     #[test]
