@@ -11,7 +11,7 @@ use crate::ctx::Ctx;
 use crate::same::Same;
 use crate::state::rows;
 
-/// Joints first, then what lies beyond them; remedies on top where something is open.
+/// Joints first, then what lies beyond them; remedies on top where something is open, last where only work is left.
 pub fn details(ctx: &Ctx, answer: &Same<Answer>, build: &Same<Build>, opened: Option<Subject>) -> Html {
     if answer.findings.is_empty() {
         return html! { <p class="details-none soft">{ ctx.text("ui-details-none") }</p> };
@@ -34,10 +34,13 @@ pub fn details(ctx: &Ctx, answer: &Same<Answer>, build: &Same<Build>, opened: Op
     html! {
         <>
             if answer.verdict > Verdict::BoltsUpWithWork {
-                <Remedies build={build.clone()} />
+                <Remedies build={build.clone()} is_open=true />
             }
             { list("ui-joints", joints) }
             { list("ui-beyond-joints", beyond) }
+            if answer.verdict == Verdict::BoltsUpWithWork {
+                <Remedies build={build.clone()} is_open=false />
+            }
         </>
     }
 }

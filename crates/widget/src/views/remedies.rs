@@ -19,6 +19,8 @@ const AFTER: u32 = 120;
 pub struct RemediesProps {
     /// The build.
     pub build: Same<Build>,
+    /// Whether something is open or in the way: then that nothing helps is said, too.
+    pub is_open: bool,
 }
 
 /// The remedies of the build at hand.
@@ -32,7 +34,11 @@ pub fn Remedies(props: &RemediesProps) -> Html {
     // What was found for another build is not shown for this one.
     let Some((_, found)) = found.filter(|(build, _)| *build == props.build) else { return Html::default() };
     if found.is_empty() {
-        return html! { <p class="details-none soft">{ ctx.text("ui-remedies-none") }</p> };
+        return html! {
+            if props.is_open {
+                <p class="details-none soft">{ ctx.text("ui-remedies-none") }</p>
+            }
+        };
     }
     let shown = if *all { found.len() } else { SHOWN };
     let card = |remedy: &Remedy| {
