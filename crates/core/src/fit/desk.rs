@@ -13,7 +13,7 @@ use crate::ordered::Map;
 use crate::quantity::Length;
 
 /// A catalogue with its listings and lineage indexed. Everything that judges starts from here.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone)]
 pub struct Desk {
     catalogue: Catalogue,
     sets: PartSets,
@@ -36,10 +36,10 @@ struct Outline {
     low: OnceLock<Vec<LowEdge>>,
 }
 
-impl PartialEq for Outline {
+/// All the rest follows from the catalogue.
+impl PartialEq for Desk {
     fn eq(&self, other: &Self) -> bool {
-        // Whether the low edges have been asked for makes no difference.
-        self.shapes == other.shapes
+        self.catalogue == other.catalogue
     }
 }
 
@@ -272,5 +272,20 @@ fn column<T: Copy>(
         Named::Any => Column { items: (0..rows).map(item).collect(), by_name: false },
         Named::Without => Column { items: Vec::new(), by_name: false },
         Named::This(id) => Column { items: vec![item(index(id))], by_name: true },
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::item::CatalogueName;
+
+    #[test]
+    fn desks_are_alike_whose_catalogues_are() {
+        let desk = |name: &str| {
+            let name = CatalogueName { name: name.to_owned(), ..CatalogueName::default() };
+            Desk::new(Catalogue { name, ..Catalogue::default() })
+        };
+        assert!(desk("yard") == desk("yard") && desk("yard") != desk("shed"));
     }
 }

@@ -17,12 +17,6 @@ impl Clone for Kept {
     }
 }
 
-impl PartialEq for Kept {
-    fn eq(&self, _: &Self) -> bool {
-        true
-    }
-}
-
 impl Desk {
     /// Searches with the terms of a build's side; `None` if some step has no option.
     pub(crate) fn with_terms<T>(&self, build: &Build, search: impl FnOnce(&mut Terms) -> T) -> Option<T> {
