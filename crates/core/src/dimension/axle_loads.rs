@@ -1,7 +1,7 @@
 //! Axle loads of the finished machine on level ground, and the ballast that mends them.
 
 use super::input::{InputError, between, not_negative, sound};
-use super::moment::{PointMass, moment, sound_bodies, span, without_rounding};
+use super::moment::{PointMass, difference, moment, sound_bodies, span};
 
 /// What each axle carries, and where the whole balances.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -73,8 +73,8 @@ impl AxleLoads {
             ShareOf::Bare(mass) => (not_negative("bare-mass", mass)?, 0.0),
         };
         let lever = x / self.wheelbase;
-        let missing = without_rounding(share * mass - self.front, share * mass + self.front.abs());
-        let gain = without_rounding(lever - lost, lever.abs() + lost);
+        let missing = difference(share * mass, self.front);
+        let gain = difference(lever, lost);
         Ok(if missing <= 0.0 { Some(0.0) } else { (gain > 0.0).then(|| missing / gain) })
     }
 }

@@ -88,7 +88,7 @@ pub fn approach<L: AsRef<[Point]>>(wheel: EndWheel, lines: &[L]) -> Result<Optio
 /// accuracy for low points: tan(a / 2) = z / (d + √(d² + (r − z)² − r²)). A point exactly on the wheel's circle lies
 /// outside it, whatever the unit rounds to.
 pub(super) fn tangent_angle(d: f64, z: f64, r: f64) -> Option<f64> {
-    let square = without_rounding(d * d + z * (z - 2.0 * r), d * d + z * z + r * r);
+    let square = without_rounding(d * d + z * (z - 2.0 * r), [d * d, z * z, r * r]);
     if d > 0.0 && square >= 0.0 { Some(2.0 * libm::atan2(z, d + square.sqrt())) } else { None }
 }
 

@@ -1,7 +1,7 @@
 //! Hydraulic power, cylinder forces and speeds, oil velocity, and how long a working cycle takes.
 
 use super::input::{Fault, InputError, between, not_negative};
-use super::moment::without_rounding;
+use super::moment::difference;
 
 /// Highest pressure computed with, pascals: 10,000 bar, far above any machine's. Common practice, no source.
 const HIGHEST_PRESSURE: f64 = 1e9;
@@ -95,7 +95,7 @@ impl Cylinder {
     pub fn new(bore: f64, rod: f64) -> Result<Self, InputError> {
         between("bore", bore, SMALLEST_BORE, super::LARGEST)?;
         not_negative("rod", rod)?;
-        if without_rounding(bore - rod, bore + rod) <= 0.0 {
+        if difference(bore, rod) <= 0.0 {
             return Err(InputError { what: "bore", fault: Fault::TooShort });
         }
         Ok(Self { bore, rod })

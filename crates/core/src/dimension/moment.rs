@@ -40,15 +40,20 @@ pub(super) fn sound_bodies(bodies: &[PointMass]) -> Result<(), InputError> {
 /// A balance that is exact on paper stays exact: what is no more than rounding is 0.
 pub(super) fn moment(bodies: &[PointMass], about: f64) -> f64 {
     let sum: f64 = bodies.iter().map(|body| body.mass * (body.x - about)).sum();
-    let size: f64 = bodies.iter().map(|body| body.mass * (body.x.abs() + about.abs())).sum();
-    without_rounding(sum, size)
+    without_rounding(sum, bodies.iter().flat_map(|body| [body.mass * body.x, body.mass * about]))
 }
 
-/// `value`, or 0 when it is no more than the rounding of terms that add up to `size`.
-pub(super) fn without_rounding(value: f64, size: f64) -> f64 {
+/// `value`, or 0 when it is no more than the rounding of the terms it is made of.
+pub(super) fn without_rounding(value: f64, terms: impl IntoIterator<Item = f64>) -> f64 {
     /// Some thousand roundings of a double: far below any mass that a scale can tell. Common practice, no source.
     const ROUNDING: f64 = 1e-13;
+    let size: f64 = terms.into_iter().map(f64::abs).sum();
     if value.abs() <= ROUNDING * size { 0.0 } else { value }
+}
+
+/// `a` less `b`, and 0 where they differ by no more than rounding.
+pub(super) fn difference(a: f64, b: f64) -> f64 {
+    without_rounding(a - b, [a, b])
 }
 
 #[cfg(test)]
@@ -62,6 +67,16 @@ mod tests {
         assert_eq!(moment(&bodies, 0.0), 0.0);
         assert_eq!(moment(&[], 1.0), 0.0);
         assert_eq!(moment(&[PointMass { mass: 10.0, x: 2.0 }], -1.0), 30.0);
+    }
+
+    #[test]
+    fn what_is_no_more_than_rounding_is_nothing() {
+        assert_eq!(difference(0.1 + 0.2, 0.3), 0.0);
+        assert_eq!(difference(-0.3, -0.1 - 0.2), 0.0);
+        assert_eq!(difference(0.3 + 1e-12, 0.3), 0.3 + 1e-12 - 0.3);
+        // A ten-million-millionth of what it is made of is still rounding, three of them are not.
+        assert_eq!((without_rounding(1e-13, [-1.0]), without_rounding(3e-13, [-1.0, 1.0])), (0.0, 3e-13));
+        assert_eq!(without_rounding(-3e-13, [2.0]), -3e-13);
     }
 
     #[test]

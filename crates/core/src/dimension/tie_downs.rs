@@ -1,7 +1,7 @@
 //! Tie-downs: how many a machine on a trailer needs, and whether they hold enough.
 
 use super::input::{InputError, not_negative, positive};
-use super::moment::without_rounding;
+use super::moment::difference;
 
 /// One tie-down.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -64,7 +64,7 @@ pub struct TieDowns {
 impl TieDowns {
     /// Aggregate beyond what is needed, kilograms; negative when it falls short.
     pub fn margin(&self) -> f64 {
-        without_rounding(self.aggregate - self.least_aggregate, self.aggregate + self.least_aggregate)
+        difference(self.aggregate, self.least_aggregate)
     }
 
     /// Whether the aggregate suffices; just enough is enough.
@@ -147,17 +147,13 @@ fn needed(article: Article) -> u32 {
 
 /// Whether a length is beyond a limit by more than rounding.
 fn beyond(length: f64, limit: f64) -> bool {
-    without_rounding(length - limit, length + limit) > 0.0
+    difference(length, limit) > 0.0
 }
 
 /// How many steps of [`STEP`] a length has started.
 fn steps(length: f64) -> u32 {
     let whole = (length / STEP).round();
-    let count = if without_rounding(length - whole * STEP, length + STEP + 1.0) == 0.0 {
-        whole
-    } else {
-        (length / STEP).ceil()
-    };
+    let count = if difference(length, whole * STEP) == 0.0 { whole } else { (length / STEP).ceil() };
     #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "at least 1 and below 1e6 / 3.04")]
     let count = count.max(1.0) as u32;
     count

@@ -187,9 +187,8 @@ fn edge(stance: &Stance, side: Side) -> Edge {
     let e = along.map(|part| part / length);
     let arm: [f64; 3] = core::array::from_fn(|i| stance.centre[i] - from[i]);
     let run = dot(arm, e);
-    // The size of what each part is a difference of, so that a balance exact on paper stays exact.
-    let size = stance.centre.iter().chain(&from).fold(0.0, |sum, part| sum + part.abs());
-    let part = |value| without_rounding(value, size);
+    // Each part is a difference of these places: a balance exact on paper stays exact.
+    let part = |value| without_rounding(value, stance.centre.into_iter().chain(from));
     Edge {
         normal: [
             part(e[1] * arm[2] - e[2] * arm[1]),

@@ -1,7 +1,7 @@
 //! Tipping load while digging, rated load, and the push that lifts the machine off its line.
 
 use super::input::{Fault, InputError, not_negative, sound};
-use super::moment::{PointMass, moment, sound_bodies, span, without_rounding};
+use super::moment::{PointMass, difference, moment, sound_bodies, span};
 use crate::quantity::STANDARD_GRAVITY;
 
 /// Most of the static tipping load that a rated load may be. Unit: 1. Source: SAE J/ISO 10567, as a trade journal
@@ -104,16 +104,13 @@ pub fn dig_loads(stand: DigStand, bodies: &[PointMass], hydraulic: Option<f64>) 
         sound("hydraulic", lift)?;
     }
     let stabilising_moment = moment(bodies, line);
-    let over = |moment: f64, lever: f64, size: f64| {
-        let lever = without_rounding(lever, size);
-        (lever > 0.0).then(|| moment / lever)
-    };
+    let over = |moment: f64, lever: f64| (lever > 0.0).then(|| moment / lever);
     Ok(DigLoads {
         stabilising_moment,
         front_unloaded: stabilising_moment / (wheelbase - line),
-        tipping: over(stabilising_moment, line - load, line.abs() + load.abs()),
+        tipping: over(stabilising_moment, difference(line, load)),
         hydraulic,
-        lifting_push: over(0.0 - moment(bodies, wheelbase), wheelbase - load, wheelbase + load.abs()),
+        lifting_push: over(0.0 - moment(bodies, wheelbase), difference(wheelbase, load)),
     })
 }
 

@@ -1,7 +1,7 @@
 //! The machine on a trailer: nose weight, axle load, and where on the deck it may stand.
 
 use super::input::{Fault, InputError, SMALLEST, between, not_negative, sound};
-use super::moment::{span, without_rounding};
+use super::moment::{difference, span, without_rounding};
 
 /// A trailer. Frame: origin under its axle, x forward to the coupler; for two axles, midway between them.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -57,14 +57,13 @@ pub struct Stretch {
 impl Stretch {
     /// Whether `x` lies in it; its ends do.
     pub fn holds(self, x: f64) -> bool {
-        let size = x.abs() + self.low.abs() + self.high.abs();
-        without_rounding(x - self.low, size) >= 0.0 && without_rounding(self.high - x, size) >= 0.0
+        difference(x, self.low) >= 0.0 && difference(self.high, x) >= 0.0
     }
 
     /// What lies in both; `None` when nothing does.
     pub fn and(self, other: Self) -> Option<Self> {
         let both = Self { low: self.low.max(other.low), high: self.high.min(other.high) };
-        (without_rounding(both.high - both.low, both.low.abs() + both.high.abs()) >= 0.0).then_some(both)
+        (difference(both.high, both.low) >= 0.0).then_some(both)
     }
 }
 
@@ -113,8 +112,7 @@ pub fn trailer_loads(bed: TrailerBed, cargo: Cargo, at: f64) -> Result<TrailerLo
     let total = bed.mass + cargo.rear + cargo.front;
     let front = at + cargo.heading.sign() * cargo.wheelbase;
     let parts = [bed.mass * bed.centre, cargo.rear * at, cargo.front * front];
-    let size = parts.iter().fold(0.0, |size, part| size + part.abs());
-    let nose = without_rounding(parts.iter().sum(), size) / bed.coupler;
+    let nose = without_rounding(parts.iter().sum(), parts) / bed.coupler;
     Ok(TrailerLoads { total, nose, axle: total - nose })
 }
 
@@ -215,9 +213,7 @@ pub fn deck_overhang(deck: Stretch, body: Stretch, heading: Heading, at: f64) ->
         Heading::Forward => (at + body.low, at + body.high),
         Heading::Backward => (at - body.high, at - body.low),
     };
-    let beyond = |out: f64, size: f64| without_rounding(out, size).max(0.0);
-    let size = at.abs() + body.low.abs() + body.high.abs() + deck.low.abs() + deck.high.abs();
-    Ok((beyond(deck.low - rear, size), beyond(front - deck.high, size)))
+    Ok((difference(deck.low, rear).max(0.0), difference(front, deck.high).max(0.0)))
 }
 
 fn check(bed: TrailerBed, cargo: Cargo) -> Result<(), InputError> {
