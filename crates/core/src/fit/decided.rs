@@ -91,3 +91,26 @@ pub(super) fn opening_work(pattern: &BoltPattern) -> Work {
 pub(super) fn times(each: Work, count: usize) -> Work {
     each * count as f64
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::item::Hole;
+
+    #[test]
+    fn a_hole_is_opened_up_by_more_than_nothing_and_by_no_more_than_it_bears() {
+        for (by, possible) in [(0.0, false), (-0.1, false), (1e-9, true), (GREATEST_OPENING, true), (1.001e-3, false)] {
+            assert_eq!(may_open(Length::from_m(by)).is_ok(), possible, "{by}");
+        }
+        assert_eq!(may_open(Length::from_m(f64::NAN)), Err(NotPossible::TooMuch));
+    }
+
+    #[test]
+    fn only_clearance_holes_take_time_to_open_up() {
+        let hole = |kind| Hole { u: Length::ZERO, v: Length::ZERO, diameter: Length::from_mm(12.0), kind, slot: None };
+        let holes = [HoleKind::Plain, HoleKind::Tapped, HoleKind::Plain].map(hole).to_vec();
+        let work = opening_work(&BoltPattern { holes, ..BoltPattern::default() });
+        assert!((work.hours() - 0.2).abs() < 1e-12);
+        assert!((times(DRILLING, 4).hours() - 1.0).abs() < 1e-12);
+    }
+}

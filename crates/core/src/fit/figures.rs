@@ -53,7 +53,7 @@ fn difference(now: &Value, before: &Value) -> Option<Value> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::quantity::{Length, Mass};
+    use crate::quantity::{Angle, Length, Mass};
 
     #[test]
     fn a_change_is_known_only_where_both_figures_are() {
@@ -69,5 +69,26 @@ mod tests {
         assert!(matches!(length, Some(Value::Length(more)) if (more.mm() - 1300.0).abs() < 1e-9));
         assert!(matches!(named("mass"), Some(FootprintFigure { value: Some(_), change: None, .. })));
         assert!(matches!(named("width"), Some(FootprintFigure { value: None, change: None, .. })));
+    }
+
+    #[test]
+    fn a_change_is_what_is_now_less_what_was() {
+        let pairs = [
+            (
+                Value::Length(Length::from_m(3.0)),
+                Value::Length(Length::from_m(2.0)),
+                Value::Length(Length::from_m(1.0)),
+            ),
+            (
+                Value::Angle(Angle::from_rad(0.5)),
+                Value::Angle(Angle::from_rad(0.75)),
+                Value::Angle(Angle::from_rad(-0.25)),
+            ),
+            (Value::Mass(Mass::from_kg(30.0)), Value::Mass(Mass::from_kg(50.0)), Value::Mass(Mass::from_kg(-20.0))),
+        ];
+        for (now, before, change) in pairs {
+            assert_eq!(difference(&now, &before), Some(change));
+        }
+        assert_eq!(difference(&Value::Count(1), &Value::Count(1)), None);
     }
 }

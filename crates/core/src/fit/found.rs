@@ -219,3 +219,165 @@ pub(super) fn refused<'b>(build: &'b Build, item: ItemRef, ports: &[Port]) -> Ve
     };
     build.measured.iter().filter(|m| m.item == item).filter_map(|m| Some((m, entered(m).err()?))).collect()
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::fit::measured::{dimension_of, dimensions};
+    use crate::item::{
+        End, Hole, HoleKind, HookRack, HookSide, MachineId, PinForm, PinPoint, Pins, Point3, Pose, Role, Serials,
+        ThreePoint, Towards,
+    };
+
+    const ITEM: ItemRef = ItemRef::Machine(MachineId(0));
+
+    fn mm(value: f64) -> Length {
+        Length::from_mm(value)
+    }
+
+    fn port(kind: PortKind) -> Port {
+        Port {
+            name: "plate".to_owned(),
+            role: Role::Rack,
+            end: End::Carrier,
+            pose: Some(Pose { at: Point3::default(), faces: Towards::Rear, up: Towards::Up }),
+            parts: Vec::new(),
+            serials: Serials::default(),
+            tolerance: Some(mm(0.2)),
+            source: Source::Drawing,
+            kind,
+        }
+    }
+
+    fn two_holes() -> BoltPattern {
+        let hole = |u| Hole { u: mm(u), v: mm(7.0), diameter: mm(13.5), kind: HoleKind::Plain, slot: None };
+        BoltPattern { holes: vec![hole(0.0), hole(60.0)], bolt: Some(mm(12.0)), ..BoltPattern::default() }
+    }
+
+    fn measured(dimension: &str, value: Length, plus_minus: f64) -> Measurement {
+        Measurement {
+            item: ITEM,
+            port: "plate".to_owned(),
+            dimension: dimension.to_owned(),
+            value,
+            tool: Tool::Caliper,
+            plus_minus: Some(mm(plus_minus)),
+            note: String::new(),
+        }
+    }
+
+    fn with(port: &Port, measured: Vec<Measurement>) -> Option<Found> {
+        Found::of(&Build { measured, ..Build::default() }, ITEM, port)
+    }
+
+    #[test]
+    fn every_dimension_is_read_back_as_it_was_entered_and_moves_no_other() {
+        let stated = |value| Some(Stated::drawn(mm(value)));
+        let point = PinPoint { name: String::new(), diameter: stated(1.0), width: stated(2.0), height: stated(3.0) };
+        let rack = HookRack {
+            side: HookSide::Bar,
+            diameter: stated(1.0),
+            spread: stated(2.0),
+            drop: stated(3.0),
+            latch: stated(4.0),
+            setback: stated(5.0),
+        };
+        let hitch = ThreePoint {
+            lower_pin: stated(1.0),
+            upper_pin: stated(2.0),
+            span: stated(3.0),
+            mast: stated(4.0),
+            ..ThreePoint::default()
+        };
+        let pins = Pins { form: PinForm::Lug, points: vec![point.clone(), point], spread: stated(4.0) };
+        for (kind, count) in [
+            (PortKind::BoltPattern(two_holes()), 7),
+            (PortKind::SeatBase(SeatBase { pattern: two_holes(), pedestal: None }), 7),
+            (PortKind::Pins(pins), 7),
+            (PortKind::HookRack(rack), 5),
+            (PortKind::ThreePoint(hitch), 4),
+        ] {
+            let port = port(kind);
+            let all = dimensions(&port);
+            assert_eq!(all.len(), count + 2, "and x and z of its place");
+            for dimension in &all {
+                let found = with(&port, vec![measured(dimension, mm(41.0), 0.1)]).expect("it can be measured");
+                let kept_here = !found.holes.is_empty() || dimension.starts_with("at-");
+                assert_eq!(found.tools().collect::<Vec<_>>(), vec![Tool::Caliper; usize::from(kept_here)]);
+                for other in &all {
+                    let value = dimension_of(&found.port, other).map(|(value, _)| value);
+                    let was = dimension_of(&port, other).map(|(value, _)| value);
+                    assert!(was.is_some());
+                    assert_eq!(value, if other == dimension { Some(mm(41.0)) } else { was }, "{dimension}, {other}");
+                }
+            }
+            for unknown in ["girth", "hole-1-girth", "hole-3-u", "point-1-girth", "point-3-width"] {
+                assert_eq!(dimension_of(&port, unknown), None);
+                assert_eq!(with(&port, vec![measured(unknown, mm(41.0), 0.1)]), None);
+            }
+        }
+    }
+
+    #[test]
+    fn sizes_are_above_nothing_places_may_be_anything_and_both_end_at_the_largest() {
+        let largest = Length::from_m(LARGEST);
+        let port = port(PortKind::BoltPattern(two_holes()));
+        for (dimension, value, plus_minus, entered) in [
+            ("hole-1-u", Length::ZERO, 0.0, true),
+            ("hole-1-v", -largest, 0.1, true),
+            ("at-x", mm(-1.0), 0.1, true),
+            ("hole-1-diameter", Length::ZERO, 0.1, false),
+            ("bolt", Length::ZERO, 0.1, false),
+            ("bolt", largest, LARGEST * 1e3, true),
+            ("bolt", largest * 1.001, 0.1, false),
+            ("bolt", mm(12.0), -0.1, false),
+            ("bolt", mm(12.0), LARGEST * 1001.0, false),
+        ] {
+            let entry = vec![measured(dimension, value, plus_minus)];
+            assert_eq!(with(&port, entry).is_some(), entered, "{dimension} {value:?} {plus_minus}");
+        }
+        let spread = Pins { form: PinForm::Lug, points: Vec::new(), spread: None };
+        assert_eq!(with(&self::port(PortKind::Pins(spread)), vec![measured("spread", Length::ZERO, 0.1)]), None);
+    }
+
+    #[test]
+    fn what_was_not_measured_is_as_unsure_as_the_port() {
+        let port = port(PortKind::BoltPattern(two_holes()));
+        let read = |all: &[(&str, f64)]| {
+            let entries = all.iter().map(|&(dimension, off)| measured(dimension, mm(9.0), off)).collect();
+            let found = with(&port, entries).expect("it can be measured");
+            [
+                found.hole_half_range(0),
+                found.hole_half_range(1),
+                found.greatest_hole_half_range(),
+                found.place_half_range(),
+            ]
+        };
+        let off = |values: [f64; 4]| values.map(mm);
+        assert_eq!(read(&[("hole-1-u", 0.3)]), off([0.3, 0.2, 0.3, 0.2]));
+        assert_eq!(read(&[("hole-1-u", 0.1)]), off([0.2, 0.2, 0.2, 0.2]));
+        let three = [("hole-1-u", 0.1), ("hole-1-v", 0.05), ("hole-1-diameter", 0.05)];
+        assert_eq!(read(&three), off([0.1, 0.2, 0.2, 0.2]));
+        assert_eq!(read(&[("at-x", 0.5)]), off([0.2, 0.2, 0.2, 0.5]));
+        assert_eq!(read(&[("at-x", 0.1), ("at-z", 0.05)]), off([0.2, 0.2, 0.2, 0.1]));
+    }
+
+    #[test]
+    fn a_hole_that_is_not_there_leaves_the_others_with_their_readings() {
+        let port = port(PortKind::BoltPattern(two_holes()));
+        let look = |hole: &str, presence| Build {
+            looked: [((ITEM, format!("plate/{hole}")), presence)].into_iter().collect(),
+            measured: vec![measured("hole-2-u", mm(61.0), 0.5)],
+            ..Build::default()
+        };
+        let found = Found::of(&look("hole-1", Presence::No), ITEM, &port).expect("something was found");
+        assert_eq!(dimension_of(&found.port, "hole-1-u").map(|(u, _)| u), Some(mm(61.0)));
+        assert_eq!((found.holes.len(), found.hole_half_range(0)), (1, mm(0.5)));
+        let found = Found::of(&look("hole-1", Presence::Yes), ITEM, &port).expect("something was measured");
+        assert_eq!(found.holes.len(), 2);
+        let seen = Build { measured: Vec::new(), ..look("hole-1", Presence::Yes) };
+        assert_eq!(Found::of(&seen, ITEM, &port), None, "what is there as stated is nothing new");
+        let gone = Build { measured: Vec::new(), ..look("hole-2", Presence::No) };
+        assert!(Found::of(&gone, ITEM, &port).is_some());
+    }
+}

@@ -67,3 +67,25 @@ pub fn placed(view: View, placement: &Placement, (a, b): (f64, f64)) -> (f64, f6
         View::Rear => (placement.at.y.m() + sign * a, placement.at.z.m() + b),
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::item::Point3;
+    use crate::quantity::Angle;
+
+    #[test]
+    fn a_view_shifts_with_its_item_and_turns_half_round_with_it() {
+        let at = Point3 { x: Length::from_m(10.0), y: Length::from_m(20.0), z: Length::from_m(40.0) };
+        let as_it_is = Placement { at, pitch: Angle::ZERO, reversed: false };
+        let turned = Placement { reversed: true, ..as_it_is };
+        for (view, straight, round) in [
+            (View::Side, (13.0, 42.0), (7.0, 42.0)),
+            (View::Plan, (13.0, 22.0), (7.0, 18.0)),
+            (View::Rear, (23.0, 42.0), (17.0, 42.0)),
+        ] {
+            assert_eq!(placed(view, &as_it_is, (3.0, 2.0)), straight, "{view:?}");
+            assert_eq!(placed(view, &turned, (3.0, 2.0)), round, "{view:?} turned");
+        }
+    }
+}

@@ -125,3 +125,62 @@ pub(super) fn band(from: Length, to: Length) -> Bounds {
     const FAR: f64 = 1e6;
     Bounds { least: (-FAR, from.m()), most: (FAR, to.m()) }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::item::Point3;
+    use crate::quantity::Angle;
+
+    fn m(metres: f64) -> Option<Length> {
+        Some(Length::from_m(metres))
+    }
+
+    fn close((a, b): (f64, f64), (c, d): (f64, f64)) -> bool {
+        (a - c).abs() < 1e-12 && (b - d).abs() < 1e-12
+    }
+
+    #[test]
+    fn a_tyre_is_a_circle_about_its_wheel_and_two_strips_beside_the_middle() {
+        let axle = Axle {
+            overall_radius: m(0.5),
+            static_loaded_radius: m(0.4),
+            track: m(1.0),
+            tyre_width: m(0.2),
+            ..Axle::default()
+        };
+        let (side, [left, right]) = tyre(2.0, &axle).expect("everything is stated");
+        assert_eq!((side.len(), side[0]), (49, side[48]), "closed");
+        for (step, corner) in [(0, (2.5, 0.4)), (12, (2.0, 0.9)), (24, (1.5, 0.4)), (36, (2.0, -0.1))] {
+            assert!(close(side[step], corner), "{step}: {:?}", side[step]);
+        }
+        let strip = |near, far| [(1.5, near), (2.5, near), (2.5, far), (1.5, far), (1.5, near)];
+        for (run, strip) in [(left, strip(0.4, 0.6)), (right, strip(-0.6, -0.4))] {
+            assert!(run.iter().zip(strip).all(|(&a, b)| close(a, b)), "{run:?}");
+        }
+        // One radius stands for the other; without the rest there is no tyre.
+        let least = |axle: &Axle| tyre(0.0, axle).map(|(side, _)| side[36].1);
+        assert_eq!(least(&Axle { static_loaded_radius: None, ..axle }), Some(0.0));
+        assert_eq!(least(&Axle { overall_radius: None, ..axle }), Some(0.0));
+        assert_eq!(least(&Axle { track: None, ..axle }), None);
+        assert_eq!(least(&Axle { tyre_width: None, ..axle }), None);
+    }
+
+    #[test]
+    fn the_box_of_an_area_goes_where_its_item_stands() {
+        let area = areas(&[vec![(0.0, 0.0), (2.0, 0.0), (2.0, 1.0), (0.0, 1.0), (0.0, 0.0)]]).remove(0);
+        let at = Point3 { x: Length::from_m(10.0), y: Length::ZERO, z: Length::from_m(5.0) };
+        let stand = |degrees, reversed| Placement { at, pitch: Angle::from_deg(degrees), reversed };
+        for (at, least, most) in [
+            (stand(0.0, false), (10.0, 5.0), (12.0, 6.0)),
+            (stand(0.0, true), (8.0, 5.0), (10.0, 6.0)),
+            (stand(90.0, false), (9.0, 5.0), (10.0, 7.0)),
+        ] {
+            let bounds = bounds_at(View::Side, &at, &area).expect("it has corners");
+            assert!(close(bounds.least, least) && close(bounds.most, most), "{bounds:?}");
+        }
+        let level = band(Length::from_m(1.0), Length::from_m(2.0));
+        assert_eq!((level.least.1, level.most.1), (1.0, 2.0));
+        assert!(level.least.0 < -1e5 && level.most.0 > 1e5);
+    }
+}

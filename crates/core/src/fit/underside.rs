@@ -165,4 +165,53 @@ mod tests {
         let back = line.iter().rev().copied().collect();
         assert_eq!(low_edges(&[], &[line, back]).len(), 1);
     }
+
+    #[test]
+    fn an_edge_is_hidden_only_well_above_what_is_below_all_of_it() {
+        let line = |from: f64, to: f64, z: f64| -> Vec<(Length, Length)> {
+            [from, to].map(|x| (Length::from_m(x), Length::from_m(z))).to_vec()
+        };
+        // 400 upright lines on 0 to 3.99 m are 10 mm apart: 40 mm higher hides.
+        let kept = |from, to, z| low_edges(&[], &[line(0.0, 3.99, 0.3), line(from, to, z)]).len() == 2;
+        assert!(kept(1.0, 2.0, 0.339) && !kept(1.0, 2.0, 0.341));
+        assert!(kept(1.0, 2.0, 0.2), "what lies below is seen");
+        let beyond = low_edges(&[], &[line(0.0, 2.0, 0.3), line(1.0, 3.99, 0.5)]);
+        assert_eq!(beyond.len(), 2, "what reaches beyond is seen");
+    }
+
+    #[test]
+    fn tyres_and_other_views_are_no_underside_and_a_bar_hides_nothing() {
+        let shape = |role, view, z: f64| FlatShape {
+            shape: 0,
+            view,
+            role,
+            carrier: crate::item::Carrier::Item,
+            clearance: true,
+            runs: vec![vec![(0.0, z), (1.0, z)]],
+        };
+        let rail = shape(ShapeRole::FrameRail, View::Side, 0.9);
+        for (other, kept) in [
+            (shape(ShapeRole::Tyre, View::Side, 0.1), vec![0.9]),
+            (shape(ShapeRole::FrameRail, View::Plan, 0.1), vec![0.9]),
+            (shape(ShapeRole::RollOverBar, View::Side, 0.1), vec![0.9, 0.1]),
+            (shape(ShapeRole::RollOverBarFolded, View::Side, 0.1), vec![0.9, 0.1]),
+            (shape(ShapeRole::FrameRail, View::Side, 0.1), vec![0.1]),
+        ] {
+            let heights: Vec<f64> = low_edges(&[rail.clone(), other], &[]).iter().map(|edge| edge.ends[0].y).collect();
+            assert_eq!(heights, kept);
+        }
+    }
+
+    #[test]
+    fn upright_lines_are_counted_from_the_first_and_not_beyond_the_last() {
+        for (distance, round, index) in [
+            (2.4, f64::ceil as fn(f64) -> f64, 5),
+            (2.4, f64::floor, 4),
+            (-3.0, f64::floor, 0),
+            (f64::NAN, f64::ceil, 0),
+            (1e9, f64::ceil, LINES),
+        ] {
+            assert_eq!(cell(distance, 0.5, round), index, "{distance}");
+        }
+    }
 }

@@ -112,3 +112,47 @@ fn least_slot(pattern: &BoltPattern) -> Length {
         .map(|hole| hole.slot.filter(|slot| along(slot.direction.rad())).map_or(Length::ZERO, |slot| slot.travel));
     travels.reduce(Length::min).unwrap_or(Length::ZERO)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::item::{Hole, HoleKind, Slot};
+    use crate::quantity::Angle;
+
+    fn mm(value: f64) -> Length {
+        Length::from_mm(value)
+    }
+
+    fn pattern(holes: &[(f64, HoleKind, Option<(f64, f64)>)]) -> BoltPattern {
+        let hole = |&(diameter, kind, slot): &(f64, HoleKind, Option<(f64, f64)>)| Hole {
+            u: Length::ZERO,
+            v: Length::ZERO,
+            diameter: mm(diameter),
+            kind,
+            slot: slot.map(|(travel, degrees)| Slot { travel: mm(travel), direction: Angle::from_deg(degrees) }),
+        };
+        BoltPattern { holes: holes.iter().map(hole).collect(), ..BoltPattern::default() }
+    }
+
+    #[test]
+    fn the_tightest_hole_gives_the_play_and_a_thread_none() {
+        use HoleKind::{Plain, Tapped};
+        let play = |holes: &[(f64, HoleKind, Option<(f64, f64)>)]| least_play(&pattern(holes), mm(12.0));
+        assert_eq!(play(&[(16.0, Plain, None), (14.0, Plain, None)]), Some((mm(14.0) - mm(12.0)) / 2.0));
+        assert_eq!(play(&[(16.0, Plain, None), (12.0, Tapped, None)]), Some(Length::ZERO));
+        assert_eq!(play(&[]), None);
+    }
+
+    #[test]
+    fn a_slot_counts_along_the_machine_and_by_its_shortest_hole() {
+        let slots = |slots: &[(f64, f64)]| {
+            let holes: Vec<_> = slots.iter().map(|&slot| (13.5, HoleKind::Plain, Some(slot))).collect();
+            least_slot(&pattern(&holes))
+        };
+        assert_eq!(slots(&[(20.0, 0.0), (10.0, 180.0)]), mm(10.0));
+        assert_eq!(slots(&[(20.0, 0.0), (10.0, 90.0)]), Length::ZERO);
+        assert_eq!(slots(&[(20.0, -90.0)]), Length::ZERO);
+        assert_eq!(slots(&[]), Length::ZERO);
+        assert_eq!(least_slot(&pattern(&[(13.5, HoleKind::Plain, None)])), Length::ZERO);
+    }
+}

@@ -192,4 +192,23 @@ mod tests {
         assert_eq!(closure(&good, &good, Allowances { front_slot: -0.001, ..allow }), None);
         assert_eq!(closure(&good, &good, Allowances { front_slot: f64::NAN, ..allow }), None);
     }
+
+    #[test]
+    fn the_origins_of_frame_and_machine_do_not_matter() {
+        let frame = anchors([0.5, -0.25], [1.75, 0.0]);
+        let machine = anchors([-2.0, 0.5], [-0.5, 1.5]);
+        let allow = Allowances { axle: 0.001, front: 0.001, front_slot: 0.0 };
+        // Spans (1.25, 0.25) and (1.5, 1).
+        let closed = closure(&frame, &machine, allow).unwrap();
+        assert_eq!(closed, closure(&anchors([0.0; 2], [1.25, 0.25]), &anchors([0.0; 2], [1.5, 1.0]), allow).unwrap());
+        assert_eq!(closed.residual, [-0.25, -0.75]);
+    }
+
+    #[test]
+    fn the_largest_figure_still_closes() {
+        let far = anchors([0.0; 2], [LARGEST, 0.0]);
+        let allow = Allowances { axle: LARGEST, front: 0.0, front_slot: LARGEST };
+        assert!(closure(&far, &far, allow).is_some());
+        assert_eq!(closure(&far, &far, Allowances { front_slot: 1.001 * LARGEST, ..allow }), None);
+    }
 }

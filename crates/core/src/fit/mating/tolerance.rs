@@ -224,4 +224,18 @@ mod tests {
         assert_eq!(assess(1.0, &[Contribution { half_range: f64::INFINITY, sensitivity: 0.0 }]), None);
         assert_eq!(assess(1.0, &[Contribution { half_range: 1e200, sensitivity: 1e200 }]), None);
     }
+
+    #[test]
+    fn roundings_are_shares_of_the_figures_and_not_lengths() {
+        // Three times 14.3 sums to a little more than 42.9.
+        let large = [(14.3, 1.0); 3];
+        let over = large.iter().map(|(half, _)| half).sum::<f64>() - 42.9;
+        assert!(over > ROUNDING / 42.9);
+        assert_eq!(of(42.9, &large).standing, Standing::CertainFit);
+        assert_eq!(of(-42.9, &large).standing, Standing::ProbableMisfit);
+        // What the first two leave of 70.7 is a rounding, and none of a thousandth is.
+        let left = |third: f64| of(70.7 + third, &[(10.1, 1.0), (60.599_999_999_999_994, 1.0), (1.0, 1.0)]);
+        assert!(left(0.0).settling_worst_case[2].is_none());
+        assert!(left(0.001).settling_worst_case[2].is_some());
+    }
 }

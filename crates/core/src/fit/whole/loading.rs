@@ -272,4 +272,27 @@ mod tests {
         }
         assert!(fewer > 10, "{fewer}");
     }
+
+    #[test]
+    fn ramps_are_tried_from_the_steepest_and_clear_by_the_margin() {
+        let none = Loading { ramp: None, deck_height: None, forward: None, backward: None, missing: Vec::new() };
+        assert_eq!(none.ramp_lengths(), None);
+        let high = Loading { deck_height: Some(Length::from_mm(500.5)), ..none };
+        // 500.5 mm × 1.16 = 580.58 mm.
+        assert_eq!(high.ramp_lengths(), Some((Length::from_mm(581.0), LONGEST_RAMP)));
+        let rolling = Rolling {
+            wheels: Wheels { rear: 0.375, front: 0.25, wheelbase: 1.45 },
+            items: vec![ItemRef::Machine(MachineId(0))],
+            edges: vec![[Point::new(0.2, 0.3), Point::new(0.9, 0.3)]],
+            ramp: Ramp { angle: 0.3, length: 2.0, ..Ramp::default() },
+            deck_height: Length::from_m(0.59),
+        };
+        let mut drive = rolling.drive(Facing::Forward).expect("it rolls");
+        for (vertical, clears) in [(RAMP_MARGIN.m(), true), (RAMP_MARGIN.m() - 1e-9, false), (-0.1, false)] {
+            drive.roll.nearest.as_mut().expect("it has an underside").vertical = vertical;
+            assert_eq!((drive.clears(), drive.clearance()), (clears, Some(Length::from_m(vertical))));
+        }
+        drive.roll.nearest = None;
+        assert!(drive.clears() && drive.touch().is_none());
+    }
 }

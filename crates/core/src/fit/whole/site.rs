@@ -172,3 +172,46 @@ fn folded_height(context: &Context) -> Option<Length> {
     let build = Build { changes: vec![crate::build::Change::FoldRollOverBar], ..context.build.clone() };
     footprint(&Context::new(context.desk, &build), None, false).height
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const NOTHING: Access = Access {
+        site: None,
+        turning_radius: None,
+        block: None,
+        swept: None,
+        corridor: None,
+        width: None,
+        height: None,
+        height_folded: None,
+        gate: None,
+        gate_height: None,
+        path: None,
+        path_wanted: None,
+        right_angle_turn: false,
+        axle_loads: None,
+        greatest_axle_load: None,
+        missing: Vec::new(),
+    };
+
+    #[test]
+    fn as_wide_and_as_high_as_the_gate_still_goes_through() {
+        for (size, too_much) in [(1.0, false), (1.001, true), (0.999, false)] {
+            let (size, gate) = (Some(Length::from_m(size)), Some(Length::from_m(1.0)));
+            let access = Access { width: size, gate, height: size, gate_height: gate, ..NOTHING };
+            assert_eq!((access.is_too_wide(), access.is_too_high()), (too_much, too_much));
+        }
+        assert!(!NOTHING.is_too_wide() && !NOTHING.is_too_high());
+        let left = Access { gate: Some(Length::from_m(3.0)), width: Some(Length::from_m(1.0)), ..NOTHING };
+        assert_eq!(left.gate_left(), Some(Length::from_m(2.0)));
+    }
+
+    #[test]
+    fn the_heavier_axle_is_the_one_that_the_ground_has_to_bear() {
+        let loads = |front, rear| Access { axle_loads: Some((Mass::from_kg(front), Mass::from_kg(rear))), ..NOTHING };
+        assert_eq!(loads(300.0, 200.0).heavier_axle().load, Some(Mass::from_kg(300.0)));
+        assert_eq!(loads(200.0, 300.0).heavier_axle().load, Some(Mass::from_kg(300.0)));
+    }
+}
