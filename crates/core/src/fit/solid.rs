@@ -132,10 +132,6 @@ mod tests {
     use crate::item::Point3;
     use crate::quantity::Angle;
 
-    fn m(metres: f64) -> Option<Length> {
-        Some(Length::from_m(metres))
-    }
-
     fn close((a, b): (f64, f64), (c, d): (f64, f64)) -> bool {
         (a - c).abs() < 1e-12 && (b - d).abs() < 1e-12
     }
@@ -143,10 +139,10 @@ mod tests {
     #[test]
     fn a_tyre_is_a_circle_about_its_wheel_and_two_strips_beside_the_middle() {
         let axle = Axle {
-            overall_radius: m(0.5),
-            static_loaded_radius: m(0.4),
-            track: m(1.0),
-            tyre_width: m(0.2),
+            overall_radius: Some(Length::from_m(0.5)),
+            static_loaded_radius: Some(Length::from_m(0.4)),
+            track: Some(Length::from_m(1.0)),
+            tyre_width: Some(Length::from_m(0.2)),
             ..Axle::default()
         };
         let (side, [left, right]) = tyre(2.0, &axle).expect("everything is stated");

@@ -123,8 +123,11 @@ mod tests {
         Length::from_mm(value)
     }
 
-    fn pattern(holes: &[(f64, HoleKind, Option<(f64, f64)>)]) -> BoltPattern {
-        let hole = |&(diameter, kind, slot): &(f64, HoleKind, Option<(f64, f64)>)| Hole {
+    /// Diameter, kind, and travel and direction of a slot.
+    type Cut = (f64, HoleKind, Option<(f64, f64)>);
+
+    fn pattern(holes: &[Cut]) -> BoltPattern {
+        let hole = |&(diameter, kind, slot): &Cut| Hole {
             u: Length::ZERO,
             v: Length::ZERO,
             diameter: mm(diameter),
@@ -137,7 +140,7 @@ mod tests {
     #[test]
     fn the_tightest_hole_gives_the_play_and_a_thread_none() {
         use HoleKind::{Plain, Tapped};
-        let play = |holes: &[(f64, HoleKind, Option<(f64, f64)>)]| least_play(&pattern(holes), mm(12.0));
+        let play = |holes: &[Cut]| least_play(&pattern(holes), mm(12.0));
         assert_eq!(play(&[(16.0, Plain, None), (14.0, Plain, None)]), Some((mm(14.0) - mm(12.0)) / 2.0));
         assert_eq!(play(&[(16.0, Plain, None), (12.0, Tapped, None)]), Some(Length::ZERO));
         assert_eq!(play(&[]), None);

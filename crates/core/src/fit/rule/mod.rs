@@ -112,3 +112,6 @@ pub(super) type TravelRule = fn(&Context, &Footprint, &mut Vec<Finding>);
 /// The rules on the build's trailer and site, in the order of the files. They have no say in the four steps:
 /// a build without trailer and site finds nothing here.
 pub(super) const TRAVEL: &[TravelRule] = &[ramp::rule, site::rule, trailer::rule];
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,139 @@
+//! What the yard measures and weighs, turns on and drives up.
+
+use fitup_core::build::Change;
+use fitup_core::dimension::Side;
+use fitup_core::fit::{Desk, WeightRule, access, loading, tip, weight};
+use fitup_core::item::{FrontAxle, RampSize};
+use fitup_core::plane::Point;
+use fitup_core::quantity::{Angle, Length, Mass};
+use fitup_yard::{Yard, mm};
+
+fn desk_of(yard: &Yard) -> Desk {
+    Desk::new(yard.catalogue.clone())
+}
+
+fn close(found: Option<Length>, millimetres: f64) {
+    let found = found.expect("it is known").mm();
+    assert!((found - millimetres).abs() < 1e-6, "{found} against {millimetres}");
+}
+
+#[test]
+fn the_bare_machine_measures_what_is_drawn_of_it() {
+    let bare = Yard::new().judge().bare;
+    // Tyres of 390 mm radius at 0 and 1,450 mm; 860 mm of track and 220 mm of tyre; the bar up; the bonnet's lower edge.
+    close(bare.rear_overhang, 390.0);
+    close(bare.front_overhang, 390.0);
+    close(bare.length, 2230.0);
+    close(bare.width, 1080.0);
+    close(bare.height, 1880.0);
+    close(bare.ground_clearance, 440.0);
+    let (rear, front) = bare.extent_x.expect("it is drawn");
+    close(Some(rear), -390.0);
+    close(Some(front), 1840.0);
+    assert_eq!(bare.mass.map(Mass::kg), Some(980.0));
+    assert_eq!((bare.front_load, bare.rear_load), (Some(Mass::from_kg(480.0)), Some(Mass::from_kg(500.0))));
+}
+
+#[test]
+fn the_build_measures_what_stands_on_it() {
+    let mut yard = Yard::new();
+    let now = yard.judge().footprint;
+    // The frame stands at (100, 400), its rack 500 mm behind and 200 mm up; the boom reaches 800 mm behind that.
+    close(now.rear_overhang, 1200.0);
+    close(now.length, 1200.0 + 1840.0);
+    close(now.ground_clearance, 340.0);
+    // Machine, frame, seat, arm, operator.
+    assert_eq!(now.mass.map(Mass::kg), Some(980.0 + 60.0 + 18.0 + 180.0 + 75.0));
+    yard.implement().transport_width = Some(mm(1400.0));
+    close(yard.judge().footprint.width, 1400.0);
+    close(yard.judge().bare.width, 1080.0);
+    // The arm's boom stands 600 + 900 mm high, less than the bar up and more than the bar folded.
+    close(now.height, 1880.0);
+    yard.build.changes.push(Change::FoldRollOverBar);
+    close(yard.judge().footprint.height, 1500.0);
+    close(yard.judge().bare.height, 1880.0);
+    // Without a radius the tyre takes no part; the other radius stands in for the overall one.
+    yard.machine().front.overall_radius = None;
+    close(yard.judge().bare.front_overhang, 375.0);
+    yard.machine().front.static_loaded_radius = None;
+    close(yard.judge().bare.front_overhang, 310.0);
+}
+
+#[test]
+fn moments_about_the_rear_axle_give_the_front_load() {
+    let mut yard = Yard::new();
+    yard.build.changes.push(Change::Ballast { mass: Mass::from_kg(50.0), x: mm(1800.0) });
+    let desk = desk_of(&yard);
+    let found = weight(&desk, &yard.build, None).expect("there is a machine");
+    // Front axle 480 kg at 1,450; operator at 210; frame at 100 + 200; arm at -400 - 450; seat at -150 - 30; ballast.
+    let moment = 480.0 * 1.45 + 75.0 * 0.21 + 60.0 * 0.3 - 180.0 * 0.85 - 18.0 * 0.18 + 50.0 * 1.8;
+    let loads = found.loads.as_ref().expect("everything is stated");
+    assert!((loads.front.kg() - moment / 1.45).abs() < 1e-9);
+    let total = 480.0 + 500.0 + 75.0 + 60.0 + 180.0 + 18.0 + 50.0;
+    assert!((loads.total.kg() - total).abs() < 1e-9);
+    assert!((loads.front_share() - moment / 1.45 / total).abs() < 1e-12);
+    assert!((found.front_tyre.load.expect("it is known").kg() - moment / 2.9).abs() < 1e-9);
+    assert!((found.rear_tyre.load.expect("it is known").kg() - (total - moment / 1.45) / 2.0).abs() < 1e-9);
+    assert!(found.rules.iter().all(WeightRule::is_met));
+    close(found.ballast_at, 1760.0);
+    assert!((loads.without_operator().total.kg() - total + 75.0).abs() < 1e-9);
+    // Where no seat is stated the operator sits over the rear axle.
+    yard.machine().operator_seat = None;
+    let found = weight(&desk_of(&yard), &yard.build, None).and_then(|found| found.loads).expect("it is stated");
+    assert!((found.front.kg() - (moment - 75.0 * 0.21) / 1.45).abs() < 1e-9);
+}
+
+#[test]
+fn the_rear_axle_turns_inside_of_the_outer_front_wheel() {
+    let mut yard = Yard::new();
+    let turning = |yard: &Yard| access(&desk_of(yard), &yard.build).expect("there is a machine").turning_radius;
+    close(turning(&yard), f64::sqrt(2200.0 * 2200.0 - 1450.0 * 1450.0) - 430.0);
+    // A circle no larger than the wheelbase is none that it turns on.
+    yard.machine().turning_radius = Some(mm(1450.0));
+    assert_eq!(turning(&yard), None);
+    let site = access(&desk_of(&yard), &yard.build).expect("there is a machine");
+    assert_eq!((site.gate, site.path, site.right_angle_turn), (None, None, false));
+    close(site.height_folded, 1500.0);
+}
+
+#[test]
+fn a_ramp_stated_by_its_angle_is_the_one_of_its_length() {
+    let mut yard = Yard::new();
+    yard.trailer();
+    let drive = |yard: &Yard| loading(&desk_of(yard), &yard.build).expect("it is carried");
+    let level = drive(&yard).ramp.expect("it is stated");
+    assert!((Point::unit(level.angle).y - 0.48 / 2.4).abs() < 1e-12 && level.length == 2.4);
+    yard.trailer().ramp = Some(RampSize::Angle(Angle::from_rad(level.angle)));
+    assert!((drive(&yard).ramp.expect("it is stated").length - 2.4).abs() < 1e-9);
+    // A beaver tail of 0.4 m at 30° takes 0.2 m of the height.
+    yard.trailer().beaver_length = Some(mm(400.0));
+    assert_eq!(drive(&yard).ramp, None);
+    yard.trailer().beaver_angle = Some(Angle::from_deg(30.0));
+    yard.trailer().ramp = Some(RampSize::Length(mm(560.0)));
+    let tailed = drive(&yard).ramp.expect("it is stated");
+    assert!((Point::unit(tailed.angle).y - 0.28 / 0.56).abs() < 1e-9);
+    // Too short to reach the deck, and a tail that is higher than the deck.
+    yard.trailer().ramp = Some(RampSize::Length(mm(279.0)));
+    assert_eq!(drive(&yard).ramp, None);
+    yard.trailer().ramp = Some(RampSize::Length(mm(560.0)));
+    yard.trailer().beaver_length = Some(mm(960.1));
+    assert_eq!(drive(&yard).ramp, None);
+}
+
+#[test]
+fn the_machine_tips_sideways_over_its_tyres_on_a_fixed_axle() {
+    let mut yard = Yard::new();
+    yard.machine().front_axle = FrontAxle::Fixed;
+    let found = tip(&desk_of(&yard), &yard.build).expect("there is a machine");
+    let (_, y, z) = found.centre.expect("every height is stated");
+    assert!(y.m().abs() < 1e-12);
+    // 980 kg at 560, operator 75 at 760, frame 60 at 400, arm 180 at 600 + 300, seat 18 at 550 + 200 mm.
+    let moment = 980.0 * 560.0 + 75.0 * 760.0 + 60.0 * 400.0 + 180.0 * 900.0 + 18.0 * 750.0;
+    close(Some(z), moment / (980.0 + 75.0 + 60.0 + 180.0 + 18.0));
+    let left = found.angles.and_then(|angles| angles.slope(Side::Left)).expect("it tips");
+    // Half of 860 mm of track beside, the centre above.
+    assert!((Point::unit(left).y / Point::unit(left).x - 0.43 / z.m()).abs() < 1e-9, "{left}");
+    yard.machine().front_axle = FrontAxle::Unknown;
+    let unknown = tip(&desk_of(&yard), &yard.build).expect("there is a machine");
+    assert!(unknown.angles.is_none() && unknown.missing.iter().any(|missing| missing.what == "front-axle"));
+}
