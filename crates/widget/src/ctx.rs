@@ -49,6 +49,11 @@ impl Ctx {
         pick.item().map_or_else(|| self.text("ui-on-hitch"), |item| self.label(item).to_owned())
     }
 
+    /// The price of an item as it is offered; nothing for one that comes free with another.
+    pub fn price(&self, price: Money) -> String {
+        if price == Money::ZERO { String::new() } else { self.money(price) }
+    }
+
     /// An amount in the catalogue's currency.
     pub fn money(&self, amount: Money) -> String {
         self.words.reader().money(amount, &self.catalogue().name.currency)

@@ -52,7 +52,7 @@ pub fn Card(props: &CardProps) -> Html {
     let price = match pick.item().map(|item| ctx.catalogue().body(item)) {
         None => String::new(),
         Some(_) if props.on_hand => ctx.text("ui-on-hand"),
-        Some(body) => body.price.map_or_else(|| ctx.text("ui-price-on-request"), |price| ctx.money(price)),
+        Some(body) => body.price.map_or_else(|| ctx.text("ui-price-on-request"), |price| ctx.price(price)),
     };
     html! {
         <div

@@ -44,7 +44,7 @@ pub fn step_body(
     };
     let aside = match chosen.and_then(Pick::item) {
         Some(_) if on_hand => ctx.text("ui-on-hand"),
-        Some(item) => ctx.catalogue().body(item).price.map(|price| ctx.money(price)).unwrap_or_default(),
+        Some(item) => ctx.catalogue().body(item).price.map(|price| ctx.price(price)).unwrap_or_default(),
         None if chosen.is_some() => String::new(),
         None => ctx.text_with("ui-options", &[("count", Pick::all(ctx.catalogue(), step).len().into())]),
     };
