@@ -276,6 +276,10 @@ fn no_deeper_flat_bottom_is_found_by_scanning() {
                     prop_assert!(most <= 13, "{most} cells of a twelfth at {depth}, found {from}");
                 }
             }
+            // No length asks for no stretch.
+            let point = digging(&arm, Some(0.0)).expect("sound").flat_depth;
+            let deepest = (found.depth > 0.0).then_some(found.depth);
+            prop_assert!(point.unwrap_or(0.0) - deepest.unwrap_or(0.0) < 1e-9 && point.is_some() == deepest.is_some());
             if let Some(depth) = found.flat_depth {
                 prop_assert!(depth <= found.depth + 1e-9);
                 let reached = |(u, z): (f64, f64)| attitude(&arm, Point::new(u, z)).is_ok_and(|found| found.is_some());

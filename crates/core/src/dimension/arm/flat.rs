@@ -73,3 +73,42 @@ fn holds(arm: &DiggingArm, arcs: &[Arc], trial: &Trial, length: f64) -> bool {
     }
     false
 }
+
+#[cfg(test)]
+mod tests {
+    use super::super::tests::usual;
+    use super::super::{Swivel, digging};
+    use super::*;
+
+    #[test]
+    fn no_length_asks_for_no_stretch() {
+        let found = digging(&usual(), Some(0.0)).expect("sound");
+        assert!((found.flat_depth.expect("digs") - found.depth).abs() < 1e-9);
+    }
+
+    /// Here the stretch grows to its length at once, where two arcs meet, and not where two lie the length apart.
+    #[test]
+    fn the_bottom_is_found_where_the_reach_breaks_off() {
+        let arm = DiggingArm {
+            foot: Point::new(0.284, 0.751),
+            boom: 1.908,
+            dipper: 0.796,
+            bucket: 0.322,
+            boom_elevation: Swivel { least: -0.8255, greatest: -0.6768 },
+            dipper_relative: Swivel { least: -2.8116, greatest: -2.2407 },
+            bucket_relative: Swivel { least: -2.0709, greatest: -0.2279 },
+        };
+        let length = 0.423;
+        let found = digging(&arm, Some(length)).expect("sound").flat_depth.expect("digs");
+        let longest = |depth: f64| {
+            let (mut most, mut now) = (0, 0);
+            for step in 0..12_000 {
+                now = if reaches(&arm, Point::new(f64::from(step) * 2.5e-4, -depth)) { now + 1 } else { 0 };
+                most = most.max(now);
+            }
+            f64::from(most) * 2.5e-4
+        };
+        assert!(longest(found - 1e-5) > length + 0.02, "{found}: {}", longest(found - 1e-5));
+        assert!(longest(found + 1e-5) < length - 0.02, "{found}: {}", longest(found + 1e-5));
+    }
+}
