@@ -2,6 +2,8 @@
 //!
 //! Where a limit is kept at equality, the values are chosen so that it is met exactly: twice and once the same number.
 
+#[path = "limits/arm.rs"]
+mod arm;
 #[path = "limits/figures.rs"]
 mod figures;
 #[path = "limits/joints.rs"]

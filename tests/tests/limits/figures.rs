@@ -1,8 +1,8 @@
 //! What the yard measures and weighs, turns on and drives up.
 
 use fitup_core::build::Change;
-use fitup_core::dimension::Side;
-use fitup_core::fit::{Desk, WeightRule, access, loading, tip, weight};
+use fitup_core::dimension::{Heading, Side};
+use fitup_core::fit::{Desk, WeightRule, access, loading, on_trailer, tip, weight};
 use fitup_core::item::{FrontAxle, RampSize};
 use fitup_core::plane::Point;
 use fitup_core::quantity::{Angle, Length, Mass};
@@ -136,4 +136,40 @@ fn the_machine_tips_sideways_over_its_tyres_on_a_fixed_axle() {
     yard.machine().front_axle = FrontAxle::Unknown;
     let unknown = tip(&desk_of(&yard), &yard.build).expect("there is a machine");
     assert!(unknown.angles.is_none() && unknown.missing.iter().any(|missing| missing.what == "front-axle"));
+}
+
+#[test]
+fn on_the_trailer_everything_but_the_operator_counts() {
+    let mut yard = Yard::new();
+    yard.trailer();
+    let on = on_trailer(&desk_of(&yard), &yard.build).expect("it stands on one");
+    close(on.height, 480.0 + 1880.0);
+    close(on.width, 1080.0);
+    close(on.deck_left, 3600.0 - 3040.0);
+    close(on.side_room, 1750.0 - 1080.0);
+    close(Some(on.wheelbase), 1450.0);
+    let total = 680.0 + 980.0 + 60.0 + 18.0 + 180.0;
+    assert!((on.total.load.expect("it is stated").kg() - total).abs() < 1e-9);
+    // Of machine, frame, arm and seat, ahead of the rear axle.
+    let (mass, moment) = (980.0 + 60.0 + 180.0 + 18.0, 480.0 * 1.45 + 60.0 * 0.3 - 180.0 * 0.85 - 18.0 * 0.18);
+    for (heading, sign, high) in [(Heading::Forward, 1.0, 1.7 - 1.45), (Heading::Backward, -1.0, 1.7)] {
+        let stand = on.stand(heading).expect("it stands");
+        assert_eq!(stand.heading, heading);
+        let deck = stand.places_on_deck.expect("the deck is longer than the wheelbase");
+        let low = high - (3.6 - 1.45);
+        assert!((deck.low - low).abs() < 1e-9 && (deck.high - high).abs() < 1e-9, "{deck:?}");
+        let nose = (680.0 * 0.25 + mass * stand.rear_axle + sign * moment) / 3.3;
+        assert!((stand.nose().kg() - nose).abs() < 1e-9);
+        assert!((stand.loads.axle - (total - nose)).abs() < 1e-9);
+        let (least, most) = stand.nose_range;
+        assert!((least.kg() - 0.05 * total).abs() < 1e-9 && (most.kg() - 0.1 * total).abs() < 1e-9);
+        assert!(stand.is_in_range() && least.kg() <= nose && nose <= most.kg());
+    }
+    assert_eq!(on.better().map(|stand| stand.heading), Some(Heading::Forward));
+    // A rated nose load narrows the range from above, and never below its least.
+    for (rated, most) in [(150.0, 150.0), (10.0, 0.05 * total), (900.0, 0.1 * total)] {
+        yard.trailer().rated_nose = Some(Mass::from_kg(rated));
+        let stand = on_trailer(&desk_of(&yard), &yard.build).and_then(|on| on.forward).expect("it stands");
+        assert!((stand.nose_range.1.kg() - most).abs() < 1e-9, "{rated}");
+    }
 }
