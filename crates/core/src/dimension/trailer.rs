@@ -263,6 +263,20 @@ mod tests {
     }
 
     #[test]
+    fn each_end_stands_out_either_way_round() {
+        let (deck, body) = (Stretch { low: -1.5, high: 2.5 }, Stretch { low: -0.8, high: 2.1 });
+        let near = |heading, at, (rear, front): (f64, f64)| {
+            let found = deck_overhang(deck, body, heading, at).expect("sound");
+            assert!((found.0 - rear).abs() < 1e-12 && (found.1 - front).abs() < 1e-12, "{found:?}");
+        };
+        near(Heading::Forward, 0.7, (0.0, 0.3));
+        near(Heading::Forward, -1.1, (0.4, 0.0));
+        near(Heading::Backward, 0.4, (0.2, 0.0));
+        near(Heading::Backward, 1.9, (0.0, 0.2));
+        near(Heading::Forward, 0.3, (0.0, 0.0));
+    }
+
+    #[test]
     fn nothing_on_the_trailer_has_no_window() {
         let empty = Cargo { front: 0.0, rear: 0.0, ..CARGO };
         assert_eq!(nose_window(BED, empty, 0.1, 0.15), Ok(None));

@@ -49,7 +49,7 @@ pub(super) struct Gaps {
     pub count: usize,
     /// Place in the list of the least, the first of equal ones.
     least: usize,
-    /// How fast any gap of the piece can change at most for each metre driven.
+    /// How fast the least of the piece can change at most for each metre driven: as fast as its fastest point.
     pub fastest: f64,
 }
 
@@ -165,4 +165,64 @@ fn between(near: Moving, fixed: Point, share: f64) -> Gap {
     let value = apart.norm();
     let change = if value > 0.0 { apart.dot(near.motion) / value } else { 0.0 };
     Gap { value, change, share, kind: 0 }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::dimension::ramp::rolling::Rolling;
+    use crate::dimension::{Facing, Ramp, Wheels};
+
+    /// Second method: the course of each gap, told apart by its place in the list, from a little before to a little after.
+    #[test]
+    fn each_gap_changes_as_its_course_does_and_the_least_no_faster_than_the_piece() {
+        let wheels = Wheels { rear: 0.5, front: 0.3, wheelbase: 1.6 };
+        let ramp = Ramp { angle: 0.4, length: 1.5, beaver_angle: 0.2, beaver_length: 0.6 };
+        let step = 1e-6;
+        let mut compared = [0, 0];
+        for facing in [Facing::Forward, Facing::Backward] {
+            let rolling = Rolling::new(wheels, &ramp, facing, (-1.5, 2.4)).expect("sound");
+            let point = |k: u32| Point::new(-1.5 + 0.1 * f64::from(k), 0.25 + 0.1 * libm::sin(f64::from(k)));
+            for piece in (0..39).map(|k| Piece { line: 0, ends: [point(k), point(k + 1)].map(|end| rolling.seen(end)) })
+            {
+                for stage in &rolling.stages {
+                    for share in [0.21, 0.5, 0.77] {
+                        let x = stage.from + (stage.to - stage.from) * share;
+                        for (measure, compared) in [Measure::Vertical, Measure::Shortest].into_iter().zip(&mut compared)
+                        {
+                            let at = |x: f64| {
+                                let mut all = Gaps::none();
+                                let stand = rolling.stand(stage, x).expect("within the stage");
+                                gaps(&rolling.profile, &stand, &piece, measure, &mut all);
+                                all
+                            };
+                            let (before, here, after) = (at(x - step), at(x), at(x + step));
+                            let moved = (after.least().value - before.least().value).abs();
+                            assert!(moved <= 2.0 * step * here.fastest + 1e-10, "{measure:?} {x}: {moved}");
+                            for (index, gap) in here.as_slice().iter().enumerate() {
+                                let (a, b) = (&before.as_slice()[index], &after.as_slice()[index]);
+                                let one_course =
+                                    [a, b].iter().all(|other| other.value.is_finite() && other.kind == gap.kind);
+                                if gap.value.is_finite() && gap.value.abs() > 0.01 && one_course {
+                                    let change = (b.value - a.value) / (2.0 * step);
+                                    assert!((gap.change - change).abs() < 1e-5, "{measure:?} {x}: {gap:?} {change}");
+                                    *compared += 1;
+                                }
+                            }
+                        }
+                    }
+                }
+            }
+        }
+        assert!(compared.iter().all(|count| *count > 1_000), "{compared:?}");
+    }
+
+    #[test]
+    fn of_equal_gaps_the_first_is_the_least() {
+        let mut all = Gaps::none();
+        for (share, value) in [(0.0, 2.0), (0.5, 1.0), (1.0, 1.0)] {
+            all.push(Gap { value, change: 0.0, share, kind: 0 });
+        }
+        assert!((all.least().share - 0.5).abs() < 1e-15 && all.as_slice().len() == 3);
+    }
 }

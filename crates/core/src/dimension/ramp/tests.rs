@@ -178,6 +178,10 @@ fn the_shortest_ramp_may_be_the_steepest_considered_or_none() {
     let none = |job: LoadingJob| shortest_ramp(&rider, &job).expect("sound");
     assert_eq!(none(LoadingJob { clearance: 3.1, ..job }), None);
     assert_eq!(none(LoadingJob { longest: 0.6, ..job }), None);
+    // The longest allowed is just the steepest considered: 0.6 / sin 60°.
+    let just = LoadingJob { longest: steep.length, ..job };
+    assert_eq!(none(just).map(|ramp| ramp.length), Some(steep.length));
+    assert_eq!(none(LoadingJob { longest: steep.length - 1e-9, ..job }), None);
 }
 
 #[test]
