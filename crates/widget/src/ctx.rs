@@ -51,7 +51,7 @@ impl Ctx {
 
     /// The price of an item as it is offered; nothing for one that comes free with another.
     pub fn price(&self, price: Money) -> String {
-        if price == Money::ZERO { String::new() } else { self.money(price) }
+        if price.hundredths() == 0 { String::new() } else { self.money(price) }
     }
 
     /// An amount in the catalogue's currency.
