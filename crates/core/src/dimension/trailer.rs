@@ -118,7 +118,7 @@ pub fn trailer_loads(bed: TrailerBed, cargo: Cargo, at: f64) -> Result<TrailerLo
 
 /// Places of the machine's rear axle that keep the nose weight's share of the total between `least` and `most`.
 ///
-/// `None` when the machine has no mass above [`SMALLEST`](super::SMALLEST) and its place changes nothing.
+/// `None` when the machine has no mass above [`SMALLEST`] and its place changes nothing.
 ///
 /// # Errors
 /// As [`trailer_loads`], a share outside 0 to 1, or the two in the wrong order.
