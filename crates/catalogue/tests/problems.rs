@@ -11,6 +11,8 @@ const GOOD: &str = include_str!("minimal.json");
 /// A code, the path it is reported at, and the fault: this text replaced by that.
 type Case = (Code, &'static str, &'static str, &'static str);
 
+const WHEELBASE: &str = "{\"value\": 1490, \"plus_minus\": 5, \"source\": \"listed\"}";
+
 const CASES: &[Case] = &[
     // The file as a whole.
     (Code::Syntax, "", "\"format\": 1,", "\"format\": 1"),
@@ -76,6 +78,8 @@ const CASES: &[Case] = &[
     (Code::DrawsNothing, "implements[0].shapes[0].path", "M -700 -100 L 0 -100 L 0 700 L -700 700 Z", "M 3 4 L 3 4 Z"),
     (Code::HalfRangeTooGreat, "machines[0].wheelbase.plus_minus", "\"plus_minus\": 5", "\"plus_minus\": 5000"),
     // Sizes in another unit than the header's.
+    (Code::UnlikelySize, "machines[0].wheelbase", WHEELBASE, "1.49"),
+    (Code::UnlikelySize, "machines[0].wheelbase", WHEELBASE, "1e9"),
     (Code::UnlikelySize, "machines[0].mass", "\"mass\": 780", "\"mass\": 0.78"),
     (Code::UnlikelySize, "machines[0].mass", "\"mass\": 780", "\"mass\": 780000"),
     (Code::UnlikelySize, "sites[0].gate_width", "\"gate_width\": 1200", "\"gate_width\": 1.2"),

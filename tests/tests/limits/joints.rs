@@ -130,6 +130,12 @@ fn pinned(yard: &mut Yard, [bore, pin, lug, gap, clevis_spread, lug_spread]: [f6
     (lugs.points[0].diameter, lugs.points[0].width, lugs.spread) = (drawn(bore), drawn(lug), drawn(lug_spread));
 }
 
+/// The first bore and pin with the sleeve set between them.
+fn sleeved(yard: &mut Yard, bore: f64, pin: f64) {
+    yard.build.adapters.push(SLEEVE);
+    pinned(yard, [bore, pin, 30.0, 33.0, 500.0, 500.0]);
+}
+
 #[test]
 fn pins() {
     let yard = Yard::new();
@@ -143,42 +149,10 @@ fn pins() {
             ("pins-spread-off", |y, v| pinned(y, [25.5, 25.0, 30.0, 33.0, v, 2.0]), 4.0, 4.1),
             ("pins-spread-off", |y, v| pinned(y, [25.5, 25.0, 30.0, 33.0, 2.0, v]), 4.0, 4.1),
             // The sleeve set is 27.8 mm outside and 25.2 mm inside: it lines 27.8 to 29.3 mm for 23.7 to 25.2 mm.
-            (
-                "pins-need-sleeve",
-                |y, v| {
-                    y.build.adapters.push(SLEEVE);
-                    pinned(y, [v, 25.0, 30.0, 33.0, 500.0, 500.0]);
-                },
-                29.2,
-                29.4,
-            ),
-            (
-                "pins-need-sleeve",
-                |y, v| {
-                    y.build.adapters.push(SLEEVE);
-                    pinned(y, [v, 25.0, 30.0, 33.0, 500.0, 500.0]);
-                },
-                27.8,
-                27.7,
-            ),
-            (
-                "pins-need-sleeve",
-                |y, v| {
-                    y.build.adapters.push(SLEEVE);
-                    pinned(y, [28.0, v, 30.0, 33.0, 500.0, 500.0]);
-                },
-                23.8,
-                23.6,
-            ),
-            (
-                "pins-need-sleeve",
-                |y, v| {
-                    y.build.adapters.push(SLEEVE);
-                    pinned(y, [28.0, v, 30.0, 33.0, 500.0, 500.0]);
-                },
-                25.2,
-                25.3,
-            ),
+            ("pins-need-sleeve", |y, v| sleeved(y, v, 25.0), 29.2, 29.4),
+            ("pins-need-sleeve", |y, v| sleeved(y, v, 25.0), 27.8, 27.7),
+            ("pins-need-sleeve", |y, v| sleeved(y, 28.0, v), 23.8, 23.6),
+            ("pins-need-sleeve", |y, v| sleeved(y, 28.0, v), 25.2, 25.3),
         ],
     );
     // The lug carried or carrying: its bore is the outer of the two, its width the inner.

@@ -45,9 +45,9 @@ impl Units {
             flow: unit!(flow, FlowUnit, CubicMetrePerSecond),
             power: unit!(power, PowerUnit, Watt),
             angle: unit!(angle, AngleUnit, Radian),
-            are_known: true,
+            // Set last: by now every unit has been looked up.
+            are_known,
         };
-        let units = Self { are_known, ..units };
         if header.money.len() != 3 || !header.money.bytes().all(|b| b.is_ascii_uppercase()) {
             let problem = Problem::new(Code::UnknownCurrency, top.field("money"));
             report.add(problem.with("found", shortened(&header.money)));

@@ -1,8 +1,7 @@
 //! Tipping load over the side while digging.
 
 use super::input::{InputError, not_negative, sound};
-use super::moment::{PointMass, span};
-use super::tipping::{DigStand, dig_loads};
+use super::moment::{PointMass, moment, span, without_rounding};
 
 /// Where the machine stands while its arm is swung to the left.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -38,8 +37,8 @@ pub struct GroundMass {
 /// With d the distance inside the line: tipping load = Σ m d / −d(load).
 ///
 /// # Errors
-/// A line ahead of the rear axle, a wheelbase shorter than a millimetre, a negative mass or half width, or a number
-/// that is not finite.
+/// Rear supports less than a millimetre behind the front axle, a negative mass or half width, or a number that is not
+/// finite.
 ///
 /// # Source
 /// Moment balance about the line of two supports.
@@ -63,12 +62,20 @@ pub fn side_tipping(
     span("wheelbase", wheelbase - sound("tipping-line", line)?)?;
     let (along, across) = (wheelbase - line, front - rear);
     let length = libm::hypot(along, across);
-    let inside = |x: f64, y: f64| ((rear - y) * along + (x - line) * across) / length;
-    let bodies: Vec<PointMass> =
+    // What lies on the line on paper lies on it.
+    let inside = |x: f64, y: f64| {
+        let terms = [(rear - y) * along, (x - line) * across];
+        without_rounding(terms.iter().sum(), terms) / length
+    };
+    for body in bodies {
+        not_negative("mass", body.mass)?;
+        sound("mass-x", body.x)?;
+        sound("mass-y", body.y)?;
+    }
+    let outside = -inside(sound("load-x", load_x)?, sound("load-y", load_y)?);
+    let inward: Vec<PointMass> =
         bodies.iter().map(|body| PointMass { mass: body.mass, x: inside(body.x, body.y) }).collect();
-    // The same balance as over the rear, with distances from the slanting line in place of x.
-    let across = DigStand { line: 0.0, load: inside(sound("load-x", load_x)?, sound("load-y", load_y)?), wheelbase };
-    Ok(dig_loads(across, &bodies, None)?.tipping)
+    Ok((outside > 0.0).then(|| moment(&inward, 0.0) / outside))
 }
 
 #[cfg(test)]
@@ -94,6 +101,7 @@ mod tests {
     fn a_load_inside_the_line_tips_nothing_and_a_tipped_machine_has_a_negative_load() {
         assert_eq!(side_tipping(STAND, &[BODY], [-0.5, 0.8]), Ok(None));
         assert_eq!(side_tipping(STAND, &[BODY], [-0.5, 0.0]), Ok(None));
+        assert_eq!(side_tipping(STAND, &[BODY], [1.0, 0.2]), Ok(None), "on the line, but for rounding");
         let beside = GroundMass { y: 3.0, ..BODY };
         assert!(side_tipping(STAND, &[beside], [-0.5, 2.0]).unwrap().unwrap() < 0.0);
     }
@@ -106,6 +114,7 @@ mod tests {
         assert_eq!(what(SideStand { line: f64::INFINITY, ..STAND }, &[BODY], [0.0, 2.0]), "tipping-line");
         assert_eq!(what(SideStand { line: 1.5, ..STAND }, &[BODY], [0.0, 2.0]), "wheelbase");
         assert_eq!(what(STAND, &[GroundMass { mass: -1.0, ..BODY }], [0.0, 2.0]), "mass");
+        assert_eq!(what(STAND, &[GroundMass { y: f64::NAN, ..BODY }], [0.0, 2.0]), "mass-y");
         assert_eq!(what(STAND, &[BODY], [f64::NAN, 2.0]), "load-x");
         assert_eq!(what(STAND, &[BODY], [0.0, f64::INFINITY]), "load-y");
     }

@@ -63,9 +63,8 @@ impl Outcome {
     }
 }
 
-/// The work spent on all lays of a catalogue together, in the unit of [`USUAL_EFFORT`]: well under a second.
-///
-/// The usual catalogue needs a thousandth. Own choice.
+/// The work spent on all lays of a catalogue together, in the unit of [`USUAL_EFFORT`]. Own choice, some
+/// strewn patterns' worth: ordinary plates take next to nothing of it.
 const WHOLE_EFFORT: u64 = 30_000_000;
 
 /// The work that each lay may cost even where others have used up the whole. Own choice, far above an ordinary plate's need.

@@ -65,7 +65,7 @@ pub fn remedies(desk: &Desk, build: &Build) -> Vec<Remedy> {
     if now.verdict == Verdict::BoltsUp {
         return Vec::new();
     }
-    let mut search = Search { desk, build, now: &now, tried: 0, found: Vec::new() };
+    let mut search = Search { desk, build, now: &now, undecided: undecided(&now), tried: 0, found: Vec::new() };
     let named = named_changes(&now.findings);
     for change in &named {
         search.attempt(vec![RemedyStep::Change(change.clone())]);
@@ -105,6 +105,8 @@ struct Search<'a> {
     desk: &'a Desk,
     build: &'a Build,
     now: &'a Answer,
+    /// What the build as it is leaves undecided.
+    undecided: usize,
     tried: usize,
     found: Vec<Remedy>,
 }
@@ -135,14 +137,14 @@ impl Search<'_> {
         // A decision on holes, ramps or a sleeve may make no verdict better, yet it lifts a finding: what was needed is planned.
         let may_decide = self.now.verdict < Verdict::WontMount
             && steps.iter().all(|step| matches!(step, RemedyStep::Change(_) | RemedyStep::Adapter(_)))
-            && undecided(self.now) > 0;
+            && self.undecided > 0;
         // Trailer and site only add to what the four steps find: most attempts end here.
         let steps_alone = verdict(self.desk, &build);
         if steps_alone > self.now.verdict || steps_alone == self.now.verdict && !may_decide {
             return;
         }
         let answer = judge(self.desk, &build);
-        let decides = may_decide && answer.verdict == self.now.verdict && undecided(&answer) < undecided(self.now);
+        let decides = may_decide && answer.verdict == self.now.verdict && undecided(&answer) < self.undecided;
         if answer.verdict < self.now.verdict || decides {
             let asks = |finding: &&Finding| finding.verdict > Verdict::BoltsUp;
             let is_gone = |finding: &&Finding| !answer.findings.iter().any(|after| is_same(after, finding));

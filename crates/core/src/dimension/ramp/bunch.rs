@@ -69,20 +69,12 @@ impl Bunch {
 mod tests {
     use super::*;
     use crate::dimension::ramp::gap::{Gaps, gaps};
-    use crate::dimension::ramp::rolling::Rolling;
-    use crate::dimension::{Facing, Ramp, Wheels};
+    use crate::dimension::ramp::tests::wavy_drives;
 
     #[test]
     fn no_piece_comes_nearer_or_moves_faster_than_its_bunch() {
-        let wheels = Wheels { rear: 0.5, front: 0.3, wheelbase: 1.6 };
-        let ramp = Ramp { angle: 0.4, length: 1.5, beaver_angle: 0.2, beaver_length: 0.6 };
         let mut looked = 0;
-        for facing in [Facing::Forward, Facing::Backward] {
-            let rolling = Rolling::new(wheels, &ramp, facing, (-1.5, 2.4)).expect("sound");
-            let point = |k: u32| Point::new(-1.5 + 0.1 * f64::from(k), 0.25 + 0.1 * libm::sin(f64::from(k)));
-            let pieces: Vec<Piece> = (0..39)
-                .map(|k| Piece { line: 0, ends: [point(k), point(k + 1)].map(|end| rolling.seen(end)) })
-                .collect();
+        for (rolling, pieces) in wavy_drives() {
             let mut of = Gaps::none();
             for stage in &rolling.stages {
                 for step in 0..=6 {

@@ -170,51 +170,48 @@ fn between(near: Moving, fixed: Point, share: f64) -> Gap {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::dimension::ramp::rolling::Rolling;
-    use crate::dimension::{Facing, Ramp, Wheels};
+    use crate::dimension::ramp::rolling::{Rolling, Stage};
+    use crate::dimension::ramp::tests::wavy_drives;
 
     /// Second method: the course of each gap, told apart by its place in the list, from a little before to a little after.
     #[test]
     fn each_gap_changes_as_its_course_does_and_the_least_no_faster_than_the_piece() {
-        let wheels = Wheels { rear: 0.5, front: 0.3, wheelbase: 1.6 };
-        let ramp = Ramp { angle: 0.4, length: 1.5, beaver_angle: 0.2, beaver_length: 0.6 };
-        let step = 1e-6;
-        let mut compared = [0, 0];
-        for facing in [Facing::Forward, Facing::Backward] {
-            let rolling = Rolling::new(wheels, &ramp, facing, (-1.5, 2.4)).expect("sound");
-            let point = |k: u32| Point::new(-1.5 + 0.1 * f64::from(k), 0.25 + 0.1 * libm::sin(f64::from(k)));
-            for piece in (0..39).map(|k| Piece { line: 0, ends: [point(k), point(k + 1)].map(|end| rolling.seen(end)) })
-            {
+        for measure in [Measure::Vertical, Measure::Shortest] {
+            let mut compared = 0;
+            for (rolling, pieces) in wavy_drives() {
                 for stage in &rolling.stages {
                     for share in [0.21, 0.5, 0.77] {
                         let x = stage.from + (stage.to - stage.from) * share;
-                        for (measure, compared) in [Measure::Vertical, Measure::Shortest].into_iter().zip(&mut compared)
-                        {
-                            let at = |x: f64| {
-                                let mut all = Gaps::none();
-                                let stand = rolling.stand(stage, x).expect("within the stage");
-                                gaps(&rolling.profile, &stand, &piece, measure, &mut all);
-                                all
-                            };
-                            let (before, here, after) = (at(x - step), at(x), at(x + step));
-                            let moved = (after.least().value - before.least().value).abs();
-                            assert!(moved <= 2.0 * step * here.fastest + 1e-10, "{measure:?} {x}: {moved}");
-                            for (index, gap) in here.as_slice().iter().enumerate() {
-                                let (a, b) = (&before.as_slice()[index], &after.as_slice()[index]);
-                                let one_course =
-                                    [a, b].iter().all(|other| other.value.is_finite() && other.kind == gap.kind);
-                                if gap.value.is_finite() && gap.value.abs() > 0.01 && one_course {
-                                    let change = (b.value - a.value) / (2.0 * step);
-                                    assert!((gap.change - change).abs() < 1e-5, "{measure:?} {x}: {gap:?} {change}");
-                                    *compared += 1;
-                                }
-                            }
-                        }
+                        compared += pieces.iter().map(|piece| follow(&rolling, stage, x, piece, measure)).sum::<u32>();
                     }
                 }
             }
+            assert!(compared > 1_000, "{measure:?}: {compared}");
         }
-        assert!(compared.iter().all(|count| *count > 1_000), "{compared:?}");
+    }
+
+    /// Compares the changes at `x` with the courses about it; how many could be.
+    fn follow(rolling: &Rolling, stage: &Stage, x: f64, piece: &Piece, measure: Measure) -> u32 {
+        let step = 1e-6;
+        let at = |x: f64| {
+            let mut all = Gaps::none();
+            let stand = rolling.stand(stage, x).expect("within the stage");
+            gaps(&rolling.profile, &stand, piece, measure, &mut all);
+            all
+        };
+        let (before, here, after) = (at(x - step), at(x), at(x + step));
+        let moved = (after.least().value - before.least().value).abs();
+        assert!(moved <= 2.0 * step * here.fastest + 1e-10, "{measure:?} {x}: {moved}");
+        let mut compared = 0;
+        for ((a, gap), b) in before.as_slice().iter().zip(here.as_slice()).zip(after.as_slice()) {
+            let one_course = [a, gap, b].iter().all(|other| other.value.is_finite() && other.kind == gap.kind);
+            if one_course && gap.value.abs() > 0.01 {
+                let change = (b.value - a.value) / (2.0 * step);
+                assert!((gap.change - change).abs() < 1e-5, "{measure:?} {x}: {gap:?} {change}");
+                compared += 1;
+            }
+        }
+        compared
     }
 
     #[test]

@@ -6,6 +6,19 @@ use crate::dimension::Fault;
 const WHEELS: Wheels = Wheels { rear: 0.38, front: 0.28, wheelbase: 1.5 };
 const RAMP: Ramp = Ramp { angle: 0.26, length: 2.5, beaver_angle: 0.0, beaver_length: 0.0 };
 
+/// A drive over a ramp with a beaver tail, each way, and the pieces of a wavy underside.
+pub(super) fn wavy_drives() -> [(rolling::Rolling, Vec<gap::Piece>); 2] {
+    let wheels = Wheels { rear: 0.5, front: 0.3, wheelbase: 1.6 };
+    let ramp = Ramp { angle: 0.4, length: 1.5, beaver_angle: 0.2, beaver_length: 0.6 };
+    let point = |k: u32| Point::new(-1.5 + 0.1 * f64::from(k), 0.25 + 0.1 * libm::sin(f64::from(k)));
+    [Facing::Forward, Facing::Backward].map(|facing| {
+        let rolling = rolling::Rolling::new(wheels, &ramp, facing, (-1.5, 2.4)).expect("sound");
+        let piece = |k| gap::Piece { line: 0, ends: [point(k), point(k + 1)].map(|end| rolling.seen(end)) };
+        let pieces = (0..39).map(piece).collect();
+        (rolling, pieces)
+    })
+}
+
 fn line(points: &[(f64, f64)]) -> Vec<Point> {
     points.iter().map(|&p| p.into()).collect()
 }

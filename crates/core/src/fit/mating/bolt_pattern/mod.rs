@@ -29,7 +29,7 @@ pub const RESOLUTION: f64 = 1e-9;
 /// The most holes a pattern may have to be compared at all. Own choice, far above any plate's.
 pub const MOST_HOLES: usize = 500;
 
-/// The work spent by [`register`] before it says "undecided", in single hole-to-hole comparisons: about a tenth of a second.
+/// The work spent by [`register`] before it says "undecided", in single hole-to-hole comparisons: well under a second.
 ///
 /// Ordinary plates need a few hundred. Own choice.
 pub const USUAL_EFFORT: u64 = 4_000_000;

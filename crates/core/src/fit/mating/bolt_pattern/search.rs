@@ -48,8 +48,11 @@ pub(super) struct Searched {
 /// Good sets are found in the first bands and close the later ones. Any values give the same answer.
 const BANDS: [f64; 12] = [1e-9, 1e-4, 3e-4, 1e-3, 2e-3, 4e-3, 8e-3, 16e-3, 32e-3, 64e-3, 256e-3, f64::INFINITY];
 
-/// Margins that are shown to be out of reach one after the other, metres.
+/// Margins that are shown to be out of reach one after the other, metres. Own choice; any values give the same answer.
 const FLOORS: [f64; 6] = [0.0, -1e-3, -4e-3, -16e-3, -64e-3, -256e-3];
+
+/// What laying out a first two pairs costs, in single hole-to-hole evaluations. Own choice.
+const SEEDING: u64 = 8;
 
 /// The best way to lay one pattern on the other, if it has a margin above `least`.
 ///
@@ -224,7 +227,7 @@ impl Search<'_> {
                 }
                 // An excess at the mark is of no interest; the arc is that of the margins still above it.
                 if let Some(arc) = joint_arc(&p, &q, -self.mark) {
-                    self.work += 8;
+                    self.work += SEEDING;
                     seeds.push(Seed { first: p, second: q, next: second + 1, arc });
                 }
             }

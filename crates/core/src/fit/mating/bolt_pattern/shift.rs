@@ -77,7 +77,7 @@ pub(super) fn best_shift(
         slot_b: turned(pair.slot_b, sin, cos),
         allowance: pair.allowance,
     }));
-    // The distance from a slot takes some three times as long as that from a point.
+    // The distance from a slot counts three times that from a point. Own choice.
     let slotted = |pair: &&Pair| pair.slot_a != [0.0, 0.0] || pair.slot_b != [0.0, 0.0];
     let cost = (pairs.len() + 2 * pairs.iter().filter(slotted).count()) as u64;
     *work += cost;

@@ -18,7 +18,7 @@ pub(super) const WORTH: f64 = 2e-10;
 /// A narrower stretch of turns than this, radians, cannot hold an improvement: it moves a hole 10 m away by 1e-12 m.
 const NARROW: f64 = 1e-13;
 
-/// What choosing a turn and shutting out those about it costs, in single hole-to-hole comparisons.
+/// What choosing a turn and shutting out those about it costs, in single hole-to-hole comparisons. Own choice.
 const TURNING: u64 = 16;
 
 /// A turn and shift with the worst excess there.
