@@ -72,6 +72,8 @@ async fn show(page: &Page, desk: &Desk, picture: &Picture) -> Outcome {
     if picture.clicks.is_empty() {
         page.value("scrollTo(0, 0)").await?;
     }
+    let found = "[...widget.querySelectorAll('*')].every((it) => it.children.length || it.textContent.trim() !== '…')";
+    page.until("what is looked for", found).await?;
     page.settled().await
 }
 

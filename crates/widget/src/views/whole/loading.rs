@@ -123,6 +123,6 @@ pub fn Loading(props: &LoadingProps) -> Html {
             { on_ramp }
         </>
     };
-    let figures = figures(&ctx, drive, shortest.and_then(|both| both[*backward]), stand, &on);
+    let figures = figures(&ctx, drive, shortest, *backward, stand, &on);
     frame(&node, Frame { drawn, tall: false, controls, figures, aside: None })
 }

@@ -8,11 +8,12 @@ use super::facts::Figure;
 use crate::ctx::Ctx;
 use crate::say;
 
-/// The drive's clearance and the ramp that would do, what coupler and axles carry, tie-downs.
+/// The drive's clearance and the ramp that would do that way round, what coupler and axles carry, tie-downs.
 pub fn figures(
     ctx: &Ctx,
     drive: Option<&Drive>,
-    shortest: Option<ShortestRamp>,
+    shortest: Option<[Option<ShortestRamp>; 2]>,
+    way: usize,
     stand: Option<&TrailerStand>,
     on: &OnTrailer,
 ) -> Vec<Figure> {
@@ -26,7 +27,13 @@ pub fn figures(
     };
     let nose = stand.map(TrailerStand::nose);
     let range = stand.map(|stand| format!("{} – {}", mass(stand.nose_range.0), mass(stand.nose_range.1)));
-    let shortest_at = shortest.map(|ramp| ctx.words.reader().angle(Angle::from_rad(ramp.angle)));
+    let shortest_at =
+        shortest.and_then(|both| both[way]).map(|ramp| ctx.words.reader().angle(Angle::from_rad(ramp.angle)));
+    // What is being looked for is not missing yet.
+    let shortest_told = match shortest {
+        None => Some("…".to_owned()),
+        Some(both) => both[way].map(|ramp| say::length(ctx, Length::from_m(ramp.length))),
+    };
     let item = drive.and_then(|drive| drive.item).map(|item| ctx.label(item).to_owned());
     let carried = |key: &str, it: RatedLoad| {
         let rated = it.rated.map(|rated| ctx.text_with("ui-of-rated", &[("rated", mass(rated).into())]));
@@ -39,7 +46,7 @@ pub fn figures(
             item,
             drive.is_some_and(|drive| !drive.clears()),
         ),
-        one("ui-ramp-that-clears", shortest.map(|it| say::length(ctx, Length::from_m(it.length))), shortest_at, false),
+        one("ui-ramp-that-clears", shortest_told, shortest_at, false),
         one("ui-nose-load", nose.map(mass), range, stand.is_some_and(|stand| !stand.is_in_range())),
         carried("ui-trailer-total", on.total),
         carried("ui-trailer-axles", on.axles(stand)),
