@@ -36,22 +36,28 @@ impl Linkage {
     /// The stack of a build of this linkage: its items in place of those the linkage was taken from.
     pub fn stand(&self, catalogue: &Catalogue, build: &Build) -> Stack {
         let mut stack = self.stack.clone();
-        for placed in &mut stack.placed {
-            placed.item = counterpart(build, placed.item);
-        }
         for open in &mut stack.open {
             open.item = counterpart(build, open.item);
         }
         for item in &mut stack.loose {
             *item = counterpart(build, *item);
         }
-        for (at, joint) in self.placing.iter().enumerate() {
-            let base = stack.placed[joint.carrier.0];
-            let carrier = &catalogue.body(base.item).ports[joint.carrier.1];
-            let carried = &catalogue.body(stack.placed[at + 1].item).ports[joint.carried.1];
-            stack.placed[at + 1].placement = against(&base.placement, carrier, carried);
-        }
+        self.place(catalogue, build, &mut stack.placed);
         stack
+    }
+
+    /// The placed items of that stack alone, in the room of a list that was used before.
+    pub fn place(&self, catalogue: &Catalogue, build: &Build, placed: &mut Vec<Placed>) {
+        placed.clone_from(&self.stack.placed);
+        for placed in placed.iter_mut() {
+            placed.item = counterpart(build, placed.item);
+        }
+        for (at, joint) in self.placing.iter().enumerate() {
+            let base = placed[joint.carrier.0];
+            let carrier = &catalogue.body(base.item).ports[joint.carrier.1];
+            let carried = &catalogue.body(placed[at + 1].item).ports[joint.carried.1];
+            placed[at + 1].placement = against(&base.placement, carrier, carried);
+        }
     }
 }
 

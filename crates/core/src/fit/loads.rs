@@ -1,8 +1,8 @@
 //! Masses of the placed stack and what they put on the axles.
 
 use super::context::Context;
-use crate::build::Change;
-use crate::item::ItemRef;
+use crate::build::{Build, Change, Placed};
+use crate::item::{Catalogue, ItemRef, Machine};
 use crate::quantity::{Length, Mass};
 
 /// Mass of the operator in every load. Source: 75 kg is the driver's mass in Regulation (EU)
@@ -79,63 +79,113 @@ impl Loads {
 /// What is missing of which item for the loads to be known.
 pub(super) type Missing = (ItemRef, &'static str);
 
+/// Loads on the axles.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct OnAxles {
+    pub total: Mass,
+    pub front: Mass,
+    pub rear: Mass,
+}
+
 /// The loads, or everything that is missing for them. `None` without a machine.
 pub(super) fn loads(context: &Context) -> Option<Result<Loads, Vec<Missing>>> {
-    let (id, machine) = context.machine()?;
-    let item = ItemRef::Machine(id);
-    let mut missing = Vec::new();
-    let mut ask = |known: bool, item: ItemRef, what: &'static str| {
-        if !known {
-            missing.push((item, what));
-        }
-    };
-    ask(machine.wheelbase.is_some(), item, "wheelbase");
-    ask(machine.front.bare_load.is_some(), item, "front-axle-load");
-    ask(machine.rear.bare_load.is_some(), item, "rear-axle-load");
-    let mut bodies = Vec::new();
-    for placed in context.stack.placed.iter().filter(|placed| placed.item != item) {
-        let body = context.catalogue().body(placed.item);
-        ask(body.mass.is_some(), placed.item, "mass");
-        ask(body.centre_of_gravity.is_some(), placed.item, "centre-of-gravity");
+    let (_, machine) = context.machine()?;
+    let (mut bodies, mut missing) = (Vec::new(), Vec::new());
+    weigh(context.catalogue(), context.build, &context.stack.placed, &mut |weighed| match weighed {
+        Ok(body) => bodies.push(body),
+        Err(unknown) => missing.push(unknown),
+    });
+    let known = bare(machine).filter(|_| missing.is_empty());
+    Some(known.map(|(bare, wheelbase)| sum(bodies, bare, wheelbase)).ok_or(missing))
+}
+
+/// What a build whose items are placed puts on the axles; `None` if something is missing for it.
+pub(super) fn on_axles(catalogue: &Catalogue, build: &Build, placed: &[Placed]) -> Option<OnAxles> {
+    let (_, wheelbase) = bare(catalogue.machine(build.machine?))?;
+    let (mut sum, mut is_known) = (Sum::default(), true);
+    weigh(catalogue, build, placed, &mut |weighed| match weighed {
+        Ok(body) => sum.add(&body),
+        Err(_) => is_known = false,
+    });
+    is_known.then(|| sum.on_axles(wheelbase))
+}
+
+/// Mass and wheelbase of the bare machine.
+fn bare(machine: &Machine) -> Option<(Mass, Length)> {
+    Some((machine.front.bare_load? + machine.rear.bare_load?, machine.wheelbase?.value))
+}
+
+/// Tells of every mass with its place, the machine's first, and of everything that is missing for them.
+fn weigh(catalogue: &Catalogue, build: &Build, placed: &[Placed], tell: &mut dyn FnMut(Result<Body, Missing>)) {
+    let Some(id) = build.machine else { return };
+    let (item, machine) = (ItemRef::Machine(id), catalogue.machine(id));
+    let of_machine = [
+        (machine.wheelbase.is_some(), "wheelbase"),
+        (machine.front.bare_load.is_some(), "front-axle-load"),
+        (machine.rear.bare_load.is_some(), "rear-axle-load"),
+    ];
+    missing(item, &of_machine, tell);
+    if let (Some((bare, wheelbase)), Some(front)) = (bare(machine), machine.front.bare_load) {
+        let x = if bare > Mass::ZERO { wheelbase * (front / bare) } else { Length::ZERO };
+        let of = Bearer::Item(item);
+        tell(Ok(Body { of, mass: bare, x, y: Length::ZERO, z: machine.centre_of_gravity_height }));
+    }
+    for placed in placed.iter().filter(|placed| placed.item != item) {
+        let body = catalogue.body(placed.item);
+        let of_item = [(body.mass.is_some(), "mass"), (body.centre_of_gravity.is_some(), "centre-of-gravity")];
+        missing(placed.item, &of_item, tell);
         if let (Some(mass), Some(centre)) = (body.mass, body.centre_of_gravity) {
             let centre = placed.placement.point(centre);
             let of = Bearer::Item(placed.item);
-            bodies.push(Body { of, mass: mass.value, x: centre.x, y: centre.y, z: Some(centre.z) });
+            tell(Ok(Body { of, mass: mass.value, x: centre.x, y: centre.y, z: Some(centre.z) }));
         }
     }
-    let (Some(wheelbase), Some(front), Some(rear)) =
-        (machine.wheelbase, machine.front.bare_load, machine.rear.bare_load)
-    else {
-        return Some(Err(missing));
-    };
-    if !missing.is_empty() {
-        return Some(Err(missing));
-    }
-    let wheelbase = wheelbase.value;
-    let bare = front + rear;
-    let x = if bare > Mass::ZERO { wheelbase * (front / bare) } else { Length::ZERO };
-    let of = Bearer::Item(item);
-    bodies.insert(0, Body { of, mass: bare, x, y: Length::ZERO, z: machine.centre_of_gravity_height });
     // Where no seat is stated the operator's mass stands over the rear axle, the less favourable place for the front.
     let seat = machine.operator_seat;
-    bodies.push(Body {
+    tell(Ok(Body {
         of: Bearer::Operator,
         mass: OPERATOR,
         x: seat.map_or(Length::ZERO, |seat| seat.index_x),
         y: Length::ZERO,
         z: seat.map(|seat| seat.index_z),
-    });
-    for change in &context.build.changes {
+    }));
+    for change in &build.changes {
         if let Change::Ballast { mass, x } = *change {
-            bodies.push(Body { of: Bearer::Ballast, mass, x, y: Length::ZERO, z: None });
+            tell(Ok(Body { of: Bearer::Ballast, mass, x, y: Length::ZERO, z: None }));
         }
     }
-    Some(Ok(sum(bodies, bare, wheelbase)))
+}
+
+/// Tells of what is not known.
+fn missing(of: ItemRef, known: &[(bool, &'static str)], tell: &mut dyn FnMut(Result<Body, Missing>)) {
+    known.iter().filter(|(known, _)| !known).for_each(|&(_, what)| tell(Err((of, what))));
 }
 
 fn sum(bodies: Vec<Body>, bare: Mass, wheelbase: Length) -> Loads {
-    let total: Mass = bodies.iter().map(|body| body.mass).sum();
-    let moment: f64 = bodies.iter().map(|body| body.mass.kg() * body.x.m()).sum();
-    let front = Mass::from_kg(moment / wheelbase.m());
-    Loads { total, front, rear: total - front, bare, wheelbase, bodies }
+    let mut sum = Sum::default();
+    for body in &bodies {
+        sum.add(body);
+    }
+    let OnAxles { total, front, rear } = sum.on_axles(wheelbase);
+    Loads { bodies, total, front, rear, bare, wheelbase }
+}
+
+/// Masses and their moments about the rear axle, added up.
+#[derive(Default)]
+struct Sum {
+    total: Mass,
+    /// kg m.
+    moment: f64,
+}
+
+impl Sum {
+    fn add(&mut self, body: &Body) {
+        self.total += body.mass;
+        self.moment += body.mass.kg() * body.x.m();
+    }
+
+    fn on_axles(&self, wheelbase: Length) -> OnAxles {
+        let front = Mass::from_kg(self.moment / wheelbase.m());
+        OnAxles { total: self.total, front, rear: self.total - front }
+    }
 }

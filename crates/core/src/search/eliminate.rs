@@ -3,6 +3,7 @@
 use crate::build::Step;
 use crate::finding::Verdict;
 use crate::fit::{Bits, Choice, Desk, PAIRS, Terms};
+use crate::ordered::Map;
 
 /// The best that an option leads to.
 #[derive(Debug, Clone, PartialEq)]
@@ -64,9 +65,9 @@ fn nothing_better(options: [usize; 4], fixed: [Option<usize>; 4]) -> Found {
 ///
 /// At each verdict and linkage only options that are no worse alone are looked at, and only
 /// machine and carrying that are no worse together; what goes with both is the intersection of
-/// two sets of seats and of two sets of implements, less what is known to be worse where it
-/// stands. Of what is left, a build is judged in full only if it would answer for an option that
-/// nothing has answered for yet.
+/// two sets of seats and of two sets of implements, less the implements that go with none of
+/// these seats and what is known to be worse where it stands. Of what is left, a build is judged
+/// in full only if it would answer for an option that nothing has answered for yet.
 pub(super) fn eliminate(desk: &Desk, terms: &mut Terms, fixed: [Option<usize>; 4], asked: &[usize]) -> Found {
     let options = terms.options();
     let mut search = Search {
@@ -128,14 +129,28 @@ impl Search<'_> {
         if alone.iter().any(Bits::is_empty) || !(0..4).any(|step| alone[step].meets(&self.open[step])) {
             return;
         }
-        let (mut seats, mut implements) = (Bits::none(options[2]), Bits::none(options[3]));
         let mut carrying = Bits::none(options[1]);
+        let (mut seats, mut implements) = (Bits::none(options[2]), Bits::none(options[3]));
+        let (mut asked_seats, mut asked_implements) = (seats.clone(), implements.clone());
+        // By seats, the implements that go with one of them.
+        let mut with_any = Map::new();
         let [.., seat, implement] = members.map(|members| members[0]);
         for m in alone[0].iter() {
             carrying.set_to_common(self.row(joined, worst, 0, m), &alone[1], &alone[1]);
+            asked_seats.set_to_common(self.row(joined, worst, 1, m), &alone[2], &self.open[2]);
+            asked_implements.set_to_common(self.row(joined, worst, 2, m), &alone[3], &self.open[3]);
+            let [any_seats, any_implements] = [&asked_seats, &asked_implements].map(|asked| !asked.is_empty());
             for c in carrying.iter() {
+                let asks = self.open[0].holds(m)
+                    || self.open[1].holds(c)
+                    || any_seats && asked_seats.meets(self.row(joined, worst, 3, c))
+                    || any_implements && asked_implements.meets(self.row(joined, worst, 4, c));
+                if !asks {
+                    continue;
+                }
                 seats.set_to_common(self.row(joined, worst, 1, m), self.row(joined, worst, 3, c), &alone[2]);
                 implements.set_to_common(self.row(joined, worst, 2, m), self.row(joined, worst, 4, c), &alone[3]);
+                implements.keep(with_any.or_insert_with(seats.clone(), || self.with_any(joined, worst, &seats)));
                 if !self.asks([m, c], &seats, &implements) {
                     continue;
                 }
@@ -143,7 +158,9 @@ impl Search<'_> {
                 if !(0..2).all(|step| self.terms.stands(self.desk, joined, step, choice, worst)) {
                     continue;
                 }
-                self.terms.leave_out_worse(joined, 2, choice, worst, true, &mut seats);
+                for looks_before in [false, true] {
+                    self.terms.leave_out_worse(joined, 2, choice, worst, looks_before, &mut seats);
+                }
                 self.terms.leave_out_worse(joined, 3, choice, worst, false, &mut implements);
                 if self.asks([m, c], &seats, &implements) {
                     self.complete(joined, worst, choice, &seats, &implements);
@@ -162,24 +179,35 @@ impl Search<'_> {
         self.terms.pair(joined, pair).row(worst, option)
     }
 
+    /// The implements that go with any of these seats.
+    fn with_any(&self, joined: usize, worst: Verdict, seats: &Bits) -> Bits {
+        let mut any = Bits::none(self.terms.options()[3]);
+        seats.iter().for_each(|s| any.take_in(self.row(joined, worst, 5, s)));
+        any
+    }
+
     /// Completes machine and carrying by seats and implements that go with both, as long as
     /// there is something to answer for.
     fn complete(&mut self, joined: usize, worst: Verdict, choice: Choice, seats: &Bits, implements: &Bits) {
         let [m, c, _, implement] = choice;
+        let mut unanswered = implements.clone();
+        unanswered.keep(&self.open[3]);
         let mut with = Bits::none(self.terms.options()[3]);
         for s in seats.iter() {
             let choice = [m, c, s, implement];
             // Any implement answers for the others.
             let any = self.open[0].holds(m) || self.open[1].holds(c) || self.open[2].holds(s);
-            with.set_to_common(implements, self.row(joined, worst, 5, s), if any { implements } else { &self.open[3] });
-            if with.is_empty() || !self.terms.stands(self.desk, joined, 2, choice, worst) {
+            let asked = if any { implements } else { &unanswered };
+            if !asked.meets(self.row(joined, worst, 5, s)) || !self.terms.stands(self.desk, joined, 2, choice, worst) {
                 continue;
             }
+            with.set_to_common(asked, self.row(joined, worst, 5, s), asked);
             self.terms.leave_out_worse(joined, 3, choice, worst, true, &mut with);
             let mut is_asked = any;
             for i in with.iter() {
                 if (is_asked || self.open[3].holds(i)) && self.terms.within(self.desk, joined, [m, c, s, i], worst) {
                     self.answer(worst, [m, c, s, i]);
+                    unanswered.remove(i);
                     is_asked = false;
                 }
             }

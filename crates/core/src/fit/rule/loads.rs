@@ -1,11 +1,12 @@
 //! Axle and tyre ratings, and the front axle's share.
 
+use crate::build::{Build, Placed};
 use crate::finding::{Caution, Check, Finding, Grade, Subject, Value, Verdict};
 use crate::fit::context::Context;
-use crate::fit::loads::{Loads, loads};
+use crate::fit::loads::{Loads, OnAxles, loads, on_axles};
 use crate::fit::rated_load::RatedLoad;
 use crate::fit::rule::Alike;
-use crate::item::{Axle, Body, ItemRef, Machine};
+use crate::item::{Axle, Body, Catalogue, ItemRef, Machine};
 use crate::quantity::{Length, Mass};
 
 /// Least load on the front axle as a share of the bare machine's mass.
@@ -61,6 +62,19 @@ pub(super) fn unknown(context: &Context, out: &mut Vec<Finding>) {
     }
 }
 
+/// The worst of what [`rule`] finds, found without words.
+pub(super) fn verdict(catalogue: &Catalogue, build: &Build, placed: &[Placed]) -> Verdict {
+    let (Some(_), Some(machine)) = (build.implement, build.machine) else { return Verdict::BoltsUp };
+    let Some(OnAxles { front, rear, .. }) = on_axles(catalogue, build, placed) else { return Verdict::BoltsUp };
+    let machine = catalogue.machine(machine);
+    let is_over = |load, axle| [of_axle(load, axle), of_tyre(load, axle)].iter().any(RatedLoad::is_over);
+    if is_over(front, &machine.front) || is_over(rear, &machine.rear) {
+        return Verdict::WontMount;
+    }
+    let bare = machine.front.bare_load.zip(machine.rear.bare_load).map(|(front, rear)| front + rear);
+    bare.map_or(Verdict::BoltsUp, |bare| of_front(front, bare))
+}
+
 /// Every axle within its rating, every tyre within its own, and enough weight in front to steer.
 pub(super) fn rule(context: &Context, out: &mut Vec<Finding>) {
     let (Some(_), Some((_, machine))) = (context.implement(), context.machine()) else { return };
@@ -79,7 +93,7 @@ fn rating(name: &str, load: Mass, axle: &Axle, out: &mut Vec<Finding>) {
             .with("rated", Value::Mass(rated))
             .with(name, Value::Mass(value))
     };
-    let whole = RatedLoad { load: Some(load), rated: axle.rated };
+    let whole = of_axle(load, axle);
     match axle.rated.zip(whole.left()) {
         // Said by [`unknown`].
         None => {}
@@ -88,21 +102,40 @@ fn rating(name: &str, load: Mass, axle: &Axle, out: &mut Vec<Finding>) {
         }
         Some((rated, left)) => out.push(told("axle-within-rating", Verdict::BoltsUp, load, rated, ("left", left))),
     }
-    let half = load / 2.0;
-    let tyre = RatedLoad { load: Some(half), rated: axle.tyre_rated };
-    if let Some((rated, left)) = axle.tyre_rated.zip(tyre.left()).filter(|_| tyre.is_over()) {
+    let tyre = of_tyre(load, axle);
+    if let (Some(half), Some(rated), Some(left), true) = (tyre.load, tyre.rated, tyre.left(), tyre.is_over()) {
         out.push(told("tyre-overloaded", Verdict::WontMount, half, rated, ("over", -left)));
+    }
+}
+
+const fn of_axle(load: Mass, axle: &Axle) -> RatedLoad {
+    RatedLoad { load: Some(load), rated: axle.rated }
+}
+
+/// Each of two tyres bears half the axle's load.
+fn of_tyre(load: Mass, axle: &Axle) -> RatedLoad {
+    RatedLoad { load: Some(load / 2.0), rated: axle.tyre_rated }
+}
+
+/// Whether a front axle bears enough of what the bare machine weighs.
+fn of_front(front: Mass, bare: Mass) -> Verdict {
+    if front >= bare * LEAST_FRONT_SHARE {
+        Verdict::BoltsUp
+    } else if front < Mass::ZERO {
+        Verdict::WontMount
+    } else {
+        Verdict::BoltsUpWithWork
     }
 }
 
 fn front_share(context: &Context, loads: &Loads, out: &mut Vec<Finding>) {
     let wanted = loads.bare * LEAST_FRONT_SHARE;
     let share = Value::Share(loads.front / loads.bare);
-    let base =
-        |code, verdict| Finding::new(code, Subject::Loads, verdict, Grade::Drawing).caution(Caution::LightFrontAxle);
-    if loads.front >= wanted {
+    let verdict = of_front(loads.front, loads.bare);
+    let base = |code| Finding::new(code, Subject::Loads, verdict, Grade::Drawing).caution(Caution::LightFrontAxle);
+    if verdict == Verdict::BoltsUp {
         out.push(
-            base("front-axle-heavy-enough", Verdict::BoltsUp)
+            base("front-axle-heavy-enough")
                 .with("share", share)
                 .with("least", Value::Share(LEAST_FRONT_SHARE))
                 .with("rule", Value::Label("front-share-of-unladen".to_owned())),
@@ -111,10 +144,10 @@ fn front_share(context: &Context, loads: &Loads, out: &mut Vec<Finding>) {
     }
     let at = ballast_place(context, loads.wheelbase);
     let ballast = ballast(loads, wanted, at);
-    let finding = if loads.front < Mass::ZERO {
-        base("front-axle-lifts", Verdict::WontMount).with("lift", Value::Mass(-loads.front))
+    let finding = if verdict == Verdict::WontMount {
+        base("front-axle-lifts").with("lift", Value::Mass(-loads.front))
     } else {
-        base("front-axle-light", Verdict::BoltsUpWithWork)
+        base("front-axle-light")
             .with("share", share)
             .with("least", Value::Share(LEAST_FRONT_SHARE))
             .with("rule", Value::Label("front-share-of-unladen".to_owned()))

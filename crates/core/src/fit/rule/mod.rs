@@ -29,7 +29,9 @@ pub(super) use loads::{LEAST_FRONT_SHARE, ballast_place};
 
 use super::answer::Footprint;
 use super::context::Context;
-use crate::finding::Finding;
+use crate::build::{Build, Placed as PlacedItem};
+use crate::finding::{Finding, Verdict};
+use crate::item::Catalogue;
 
 pub(super) use alike::{Alike, Placed};
 
@@ -49,9 +51,12 @@ pub(super) enum Reads {
     Joined(Alike),
     /// Of some items what this compares and where they stand.
     Placed(Placed),
-    /// Anything: it is judged anew for every build.
-    Whole,
+    /// Anything: its verdict is asked anew for every build.
+    Whole(QuickVerdict),
 }
+
+/// The worst of what a rule finds in a build whose items are placed.
+pub(super) type QuickVerdict = fn(&Catalogue, &Build, &[PlacedItem]) -> Verdict;
 
 impl Rule {
     /// A rule that reads of the items alone what `alike` compares.
@@ -69,9 +74,9 @@ impl Rule {
         Self { judge, reads: Reads::Placed(placed) }
     }
 
-    /// A rule that reads whatever it likes.
-    const fn of_whole(judge: fn(&Context, &mut Vec<Finding>)) -> Self {
-        Self { judge, reads: Reads::Whole }
+    /// A rule that reads whatever it likes, and says its verdict by itself, because it will be asked often.
+    const fn of_whole(judge: fn(&Context, &mut Vec<Finding>), verdict: QuickVerdict) -> Self {
+        Self { judge, reads: Reads::Whole(verdict) }
     }
 }
 
@@ -103,7 +108,7 @@ pub(super) const RULES: &[Rule] = &[
     Rule::of_placed(clearance::swivel, clearance::SWIVEL),
     Rule::of_placed(seat_room::rule, seat_room::PLACED),
     Rule::of_placed(lift::rule, lift::PLACED),
-    Rule::of_whole(loads::rule),
+    Rule::of_whole(loads::rule, loads::verdict),
 ];
 
 /// A rule on the finished machine, which looks at what it measures too.

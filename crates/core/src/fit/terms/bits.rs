@@ -1,7 +1,7 @@
 //! Sets of options as bits.
 
 /// A set of small numbers.
-#[derive(Debug, Clone, PartialEq, Eq, Default)]
+#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Default)]
 pub(crate) struct Bits(Vec<u64>);
 
 impl Bits {
@@ -44,10 +44,24 @@ impl Bits {
         }
     }
 
+    /// Takes in the numbers of another set.
+    pub fn take_in(&mut self, other: &Self) {
+        for (word, more) in self.0.iter_mut().zip(&other.0) {
+            *word |= more;
+        }
+    }
+
+    /// Keeps only the numbers that are in another set as well.
+    pub fn keep(&mut self, other: &Self) {
+        for (word, kept) in self.0.iter_mut().zip(&other.0) {
+            *word &= kept;
+        }
+    }
+
     /// Becomes the numbers that are in all three sets.
     pub fn set_to_common(&mut self, a: &Self, b: &Self, c: &Self) {
-        for (at, word) in self.0.iter_mut().enumerate() {
-            *word = a.0[at] & b.0[at] & c.0[at];
+        for (((word, a), b), c) in self.0.iter_mut().zip(&a.0).zip(&b.0).zip(&c.0) {
+            *word = a & b & c;
         }
     }
 

@@ -34,10 +34,9 @@ mod two;
 
 use std::collections::BTreeMap;
 
-use super::context::Context;
 use super::desk::Desk;
 use super::rule::{RULES, Reads};
-use crate::build::{Build, Carrying, Change, Linkage, Seating, Step, options};
+use crate::build::{Build, Carrying, Change, Linkage, Placed, Seating, Step, options};
 use crate::finding::Verdict;
 use crate::item::{ItemRef, Role};
 use crate::ordered::Set;
@@ -79,6 +78,8 @@ pub(crate) struct Terms {
     pair_by_joints: BTreeMap<PairKey, usize>,
     /// The build that is judged as a whole.
     whole_build: Build,
+    /// Its items in their places.
+    placed: Vec<Placed>,
 }
 
 /// Pair of steps, signature of each, and the joints between them: role, whether the first step
@@ -183,7 +184,7 @@ impl Terms {
                     Some(classes) => of_linkage.push((index, classes)),
                 },
                 Reads::Placed(placed) => of_places.add(desk, options, &apart, index, placed),
-                Reads::Whole => whole.push(index),
+                Reads::Whole(_) => whole.push(index),
             }
         }
         small.retain(|rule| !rule.table.is_silent());
@@ -196,6 +197,7 @@ impl Terms {
             pairs: Vec::new(),
             pair_by_joints: BTreeMap::new(),
             whole_build: side.clone(),
+            placed: Vec::new(),
             side,
             options,
             signatures,
@@ -245,8 +247,8 @@ impl Terms {
         &self.pairs[self.joined[joined].pairs[pair]]
     }
 
-    /// Whether a build that is no worse than `worst` by its options alone and in pairs is so in
-    /// everything.
+    /// Whether a build that is no worse than `worst` by its options alone, in pairs, and as its first three steps stand is so
+    /// in everything.
     pub fn within(&mut self, desk: &Desk, joined: usize, choice: Choice, worst: Verdict) -> bool {
         let of = &self.joined[joined];
         let small = self.small.iter().filter(|rule| rule.needs_more_than_pairs());
@@ -256,19 +258,20 @@ impl Terms {
         if of.tables.iter().any(|table| self.of_table(table, choice) > worst) {
             return false;
         }
-        if !(0..4).all(|step| self.stands(desk, joined, step, choice, worst)) {
+        if !self.stands(desk, joined, 3, choice, worst) {
             return false;
         }
         let of = &self.joined[joined];
         choose(&mut self.whole_build, choice);
-        let stack = of.linkage.stand(desk.catalogue(), &self.whole_build);
-        let context = Context::placed(desk, &self.whole_build, stack);
-        let mut findings = Vec::new();
+        let (catalogue, build) = (desk.catalogue(), &self.whole_build);
+        of.linkage.place(catalogue, build, &mut self.placed);
         of.whole.iter().all(|&rule| {
-            (RULES[rule].judge)(&context, &mut findings);
-            let fits = findings.iter().all(|finding| finding.verdict <= worst);
-            findings.clear();
-            fits
+            let verdict = match RULES[rule].reads {
+                Reads::Whole(verdict) => verdict(catalogue, build, &self.placed),
+                // It has too many classes.
+                _ => small::judge(desk, build, &RULES[rule], of.linkage.stand(catalogue, build)),
+            };
+            verdict <= worst
         })
     }
 
@@ -281,7 +284,8 @@ impl Terms {
         let least = alone.chain(pairs).fold(of.floor, Verdict::max);
         let better = Verdict::ALL.into_iter().filter(|&verdict| least <= verdict && verdict < Verdict::WontMount);
         for verdict in better {
-            if self.within(desk, joined, choice, verdict) {
+            let stands = (0..3).all(|step| self.stands(desk, joined, step, choice, verdict));
+            if stands && self.within(desk, joined, choice, verdict) {
                 return verdict;
             }
         }

@@ -70,8 +70,42 @@ struct Term {
     by_step: [Option<usize>; 4],
     /// The last step that it looks at.
     last: usize,
-    /// By the classes of the steps before the last.
-    rows: BTreeMap<[usize; 3], Row>,
+    rows: Rows,
+}
+
+/// What is known, by the classes of the steps before the last.
+#[derive(Debug)]
+struct Rows {
+    /// How many classes the second and the third step have.
+    counts: [usize; 2],
+    /// By the class of the first step, once it is asked for: by those of the others, one more than the place in `known`.
+    of: Vec<Vec<usize>>,
+    known: Vec<Row>,
+}
+
+impl Rows {
+    /// None yet of so many classes.
+    fn new(counts: [usize; 3]) -> Self {
+        Self { counts: [counts[1], counts[2]], of: vec![Vec::new(); counts[0]], known: Vec::new() }
+    }
+
+    fn get(&self, [first, second, third]: [usize; 3]) -> Option<&Row> {
+        let at = *self.of[first].get(second * self.counts[1] + third)?;
+        at.checked_sub(1).map(|at| &self.known[at])
+    }
+
+    fn or_insert_with(&mut self, [first, second, third]: [usize; 3], row: impl FnOnce() -> Row) -> &mut Row {
+        let of = &mut self.of[first];
+        if of.is_empty() {
+            of.resize(self.counts[0] * self.counts[1], 0);
+        }
+        let at = &mut of[second * self.counts[1] + third];
+        if *at == 0 {
+            self.known.push(row());
+            *at = self.known.len();
+        }
+        &mut self.known[*at - 1]
+    }
 }
 
 /// What is known of the options of the last step.
@@ -150,7 +184,11 @@ impl OfPlaces {
         }
         let by_step = classes.map(|at| at.filter(|&at| self.by_step[at].members.len() > 1));
         let last = (0..4).rev().find(|&step| by_step[step].is_some()).unwrap_or_default();
-        self.terms.push(Term { rule: self.rules[rule].index, by_step, last, rows: BTreeMap::new() });
+        let counts = [0, 1, 2].map(|step| match by_step[step] {
+            Some(at) if step < last => self.by_step[at].members.len(),
+            _ => 1,
+        });
+        self.terms.push(Term { rule: self.rules[rule].index, by_step, last, rows: Rows::new(counts) });
         self.known_terms.insert(key, self.terms.len() - 1);
         self.terms.len() - 1
     }
@@ -211,7 +249,7 @@ impl Terms {
     pub(super) fn is_worse(&mut self, desk: &Desk, joined: usize, at: usize, choice: Choice, worst: Verdict) -> bool {
         let term = &self.of_places.terms[at];
         let (key, option) = (self.of_places.key(term, choice), choice[term.last]);
-        if let Some(row) = term.rows.get(&key).filter(|row| row.judged.holds(option)) {
+        if let Some(row) = term.rows.get(key).filter(|row| row.judged.holds(option)) {
             return row.worse[worst as usize].holds(option);
         }
         choose(&mut self.whole_build, choice);
@@ -221,22 +259,22 @@ impl Terms {
         verdict > worst
     }
 
-    /// Takes out the options of step `last` that are known to be worse where they stand. Unless `all`, only terms that do not
-    /// look at the step before it are asked.
+    /// Takes out the options of step `last` that are known to be worse where they stand, as far as terms say that look at the
+    /// step before it, or those that do not.
     pub fn leave_out_worse(
         &self,
         joined: usize,
         last: usize,
         choice: Choice,
         worst: Verdict,
-        all: bool,
+        looks_before: bool,
         options: &mut Bits,
     ) {
         for &at in &self.joined[joined].places {
             let term = &self.of_places.terms[at];
             if term.last == last
-                && (all || term.by_step[last - 1].is_none())
-                && let Some(row) = term.rows.get(&self.of_places.key(term, choice))
+                && term.by_step[last - 1].is_some() == looks_before
+                && let Some(row) = term.rows.get(self.of_places.key(term, choice))
             {
                 options.leave_out(&row.worse[worst as usize]);
             }
@@ -249,7 +287,7 @@ impl OfPlaces {
     fn keep(&mut self, term: usize, key: [usize; 3], options: usize, option: usize, verdict: Verdict) {
         let term = &mut self.terms[term];
         let none = || Bits::none(options);
-        let row = term.rows.entry(key).or_insert_with(|| Row { judged: none(), worse: [none(), none(), none()] });
+        let row = term.rows.or_insert_with(key, || Row { judged: none(), worse: [none(), none(), none()] });
         let alike = term.by_step[term.last].map(|at| {
             let classes = &self.by_step[at];
             classes.members[classes.of[option]].as_slice()

@@ -4,9 +4,13 @@ use super::*;
 use crate::search::tests::catalogues;
 use crate::search::tests::chance::Chance;
 
-/// What the terms say of one rule; `None` if it is judged build by build.
+/// What the terms say of one rule; `None` if it says nothing there.
 fn said(terms: &mut Terms, desk: &Desk, joined: usize, rule: usize, choice: Choice) -> Option<Verdict> {
     let of = &terms.joined[joined];
+    if let Reads::Whole(verdict) = RULES[rule].reads {
+        let build = with(&terms.side, choice);
+        return Some(verdict(desk.catalogue(), &build, &of.linkage.stand(desk.catalogue(), &build).placed));
+    }
     if let Some(table) = of.tables.iter().find(|table| terms.of_linkage[table.rule].0 == rule) {
         return Some(terms.of_table(table, choice));
     }
@@ -40,7 +44,7 @@ fn every_term_says_what_its_rule_says() {
             }
         }
     }
-    let placed = RULES.iter().zip(asked).filter(|(rule, _)| matches!(rule.reads, Reads::Placed(_)));
+    let placed = RULES.iter().zip(asked).filter(|(rule, _)| matches!(rule.reads, Reads::Placed(_) | Reads::Whole(_)));
     for (rule, asked) in placed.map(|(_, asked)| asked).enumerate() {
         let worse: u32 = asked[1..].iter().sum();
         assert!(asked[0] > 1_000 && worse > 200, "rule {rule} says different things: {asked:?}");
