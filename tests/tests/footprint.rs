@@ -2,11 +2,12 @@
 
 #![allow(clippy::disallowed_methods, reason = "the second method uses the platform's own functions")]
 
-use fitup_core::build::Stack;
+use fitup_core::build::{Change, Stack};
 use fitup_core::fit::{Desk, EndAngle, judge};
-use fitup_core::item::Machine;
+use fitup_core::item::{Machine, RollOverBar};
 use fitup_core::quantity::Length;
 use fitup_tests::stories::{desk, story};
+use fitup_yard::Yard;
 
 const STORIES: [&str; 6] = ["listed", "shared-parts", "sleeve", "no-adapter", "light-front", "missing-data"];
 
@@ -77,4 +78,17 @@ fn the_breakover_angle_is_that_of_its_point_and_of_no_corner_between_the_axles_l
             }
         }
     }
+}
+
+#[test]
+fn the_roll_over_bar_is_as_high_as_it_is_stated_to_be_whatever_the_outlines_show() {
+    let mut yard = Yard::new();
+    let [height_up, folded] = [5.0, 4.0].map(Length::from_m);
+    yard.machine().roll_over_bar = Some(RollOverBar { x: Length::ZERO, height_up, height_folded: Some(folded) });
+    let height = |yard: &Yard| yard.judge().footprint.height;
+    assert_eq!(height(&yard), Some(height_up));
+    yard.build.changes.push(Change::FoldRollOverBar);
+    assert_eq!(height(&yard), Some(folded));
+    yard.machine().roll_over_bar = Some(RollOverBar { x: Length::ZERO, height_up, height_folded: None });
+    assert_eq!(height(&yard), Some(height_up), "it does not fold");
 }

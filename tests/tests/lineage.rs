@@ -1,6 +1,6 @@
 //! A joint inherits a listing through its carrier, through what is carried, or through both, and never the wrong way.
 
-use fitup_core::finding::{Finding, Grade};
+use fitup_core::finding::{Finding, Grade, Value};
 use fitup_core::item::{FrameId, MachineId, PartsListRow, Role};
 use fitup_yard::{FRAME, MACHINE, OTHER_FRAME, OTHER_MACHINE, Yard};
 
@@ -33,8 +33,22 @@ fn the_same_parts_on_both_sides_are_the_same_part() {
     let finding = axle(&yard([&["m"], &["m"]], [&["f"], &["f"]])).unwrap();
     assert_eq!(finding.evidence.grade, Grade::SamePart);
     assert_eq!(finding.evidence.witness, Some((OTHER_MACHINE, OTHER_FRAME)));
+    assert_eq!(finding.evidence.guide_row, Some(0));
     assert_eq!(finding.evidence.chains.len(), 2);
     assert!(finding.evidence.chains.iter().all(|chain| chain.steps.is_empty()));
+}
+
+#[test]
+fn a_listing_of_the_two_themselves_names_its_row_and_needs_no_chain() {
+    let mut yard = yard([&["m"], &["m"]], [&["f"], &["f"]]);
+    yard.list(MachineId(0), FrameId(0));
+    let finding = axle(&yard).unwrap();
+    assert_eq!((finding.code, finding.evidence.grade), ("joint-listed", Grade::Listed));
+    assert_eq!(finding.evidence.witness, Some((MACHINE, FRAME)));
+    assert_eq!((finding.evidence.guide_row, finding.evidence.chains.len()), (Some(1), 0));
+    let label = |name| finding.figure(name).cloned();
+    assert_eq!(label("guide"), Some(Value::Label("Yard guide".into())));
+    assert_eq!(label("date"), Some(Value::Label("2025-03-01".into())));
 }
 
 #[test]

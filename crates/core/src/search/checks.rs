@@ -65,3 +65,33 @@ fn same_act(a: &Check, b: &Check) -> bool {
         _ => a == b,
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::item::{ItemRef, MachineId};
+    use crate::quantity::Length;
+
+    fn measure(machine: usize, port: &str, dimension: &str, within: Option<f64>) -> Check {
+        Check::Measure {
+            item: ItemRef::Machine(MachineId::at(machine)),
+            port: port.to_owned(),
+            dimension: dimension.to_owned(),
+            within: within.map(Length::from_mm),
+        }
+    }
+
+    #[test]
+    fn one_dimension_of_one_port_is_measured_once_however_precisely() {
+        let one = measure(0, "axle plate", "bolt", None);
+        assert!(same_act(&one, &measure(0, "axle plate", "bolt", Some(0.5))));
+        for other in [
+            measure(1, "axle plate", "bolt", None),
+            measure(0, "front plate", "bolt", None),
+            measure(0, "axle plate", "thickness", None),
+            Check::FindOut { item: ItemRef::Machine(MachineId::at(0)), what: "mass" },
+        ] {
+            assert!(!same_act(&one, &other) && !same_act(&other, &one) && same_act(&other, &other), "{other:?}");
+        }
+    }
+}

@@ -159,6 +159,17 @@ mod tests {
     }
 
     #[test]
+    fn a_frame_that_is_longer_takes_of_both_allowances_or_of_the_front_alone() {
+        let frame = anchors([0.0, 0.0], [1.002, 0.0]);
+        let machine = anchors([0.0, 0.0], [1.0, 0.0]);
+        for (frame, machine) in [(frame, machine), (machine, frame)] {
+            let closed = closure(&frame, &machine, Allowances { axle: 0.001, front: 0.0015, front_slot: 0.0 }).unwrap();
+            let turning = closed.turning.unwrap();
+            assert!(close(turning.margin, 0.5 * (0.0025 - 0.002)) && close(turning.margin_pinned, 0.0015 - 0.002));
+        }
+    }
+
+    #[test]
     fn the_turn_is_wrapped() {
         let frame = anchors([0.0, 0.0], [-1.0, -0.1]);
         let machine = anchors([0.0, 0.0], [-1.0, 0.1]);

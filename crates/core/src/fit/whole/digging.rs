@@ -5,7 +5,7 @@ use crate::build::{ArmAngles, Build, Placement};
 use crate::dimension::{self, ArmPlan, Digging, DiggingArm, Loading, SwingReach, Swivel, digging, loading, swing_arc};
 use crate::fit::context::Context;
 use crate::fit::desk::Desk;
-use crate::item::{self, ArmLink, ImplementId, ItemRef, Machine, ShapeRole, View};
+use crate::item::{self, ArmLink, Axle, ImplementId, ItemRef, ShapeRole, View};
 use crate::plane::Point;
 use crate::quantity::{Angle, Length};
 
@@ -126,7 +126,7 @@ fn free_swing(context: &Context, placed: &PlacedArm, reach: &Digging, ask: &mut 
     let half_width =
         ask.need(MissingOf::Item(ItemRef::Implement(placed.id)), "outline", half_width(context, placed.id));
     let (machine_id, machine) = context.machine()?;
-    let tyres = ask.need(MissingOf::Item(ItemRef::Machine(machine_id)), "track", tyres(machine));
+    let tyres = ask.need(MissingOf::Item(ItemRef::Machine(machine_id)), "track", tyres(&machine.rear));
     let (half_width, tyres, length) = (half_width?, tyres?, reach.reach_at_ground?);
     let mut stops: Vec<(SwingStop, Vec<Point>)> = tyres.into_iter().map(|tyre| (SwingStop::Tyre, tyre)).collect();
     if let Some(pads) = placed.arm.stabilisers {
@@ -154,9 +154,9 @@ fn half_width(context: &Context, id: ImplementId) -> Option<f64> {
 }
 
 /// The rear tyres in plan, each a closed line.
-fn tyres(machine: &Machine) -> Option<[Vec<Point>; 2]> {
-    let (track, width) = (machine.rear.track?.m(), machine.rear.tyre_width?.m());
-    let radius = machine.rear.overall_radius.or(machine.rear.static_loaded_radius)?.m();
+fn tyres(rear: &Axle) -> Option<[Vec<Point>; 2]> {
+    let (track, width) = (rear.track?.m(), rear.tyre_width?.m());
+    let radius = rear.overall_radius.or(rear.static_loaded_radius)?.m();
     Some([1.0, -1.0].map(|side| {
         let (inner, outer) = (side * (track - width) / 2.0, side * (track + width) / 2.0);
         let corners = [(-radius, inner), (radius, inner), (radius, outer), (-radius, outer), (-radius, inner)];
@@ -169,4 +169,20 @@ fn tyres(machine: &Machine) -> Option<[Vec<Point>; 2]> {
 /// `u` is outward from the swing centre, `z` from the ground.
 pub(super) fn reaching(arm: &DiggingArm, u: f64, z: f64) -> Option<dimension::Attitude> {
     dimension::attitude(arm, Point::new(u, z)).ok().flatten()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::quantity::Length;
+
+    #[test]
+    fn a_rear_tyre_seen_from_above_is_a_closed_rectangle_about_the_axle() {
+        let [track, tyre_width, overall_radius] = [1000.0, 200.0, 400.0].map(|mm| Some(Length::from_mm(mm)));
+        let rear = Axle { track, tyre_width, overall_radius, ..Axle::default() };
+        let around = |line: &[Point]| line.iter().map(|point| (point.x, point.y)).collect::<Vec<_>>();
+        let [left, right] = tyres(&rear).unwrap();
+        assert_eq!(around(&left), [(-0.4, 0.4), (0.4, 0.4), (0.4, 0.6), (-0.4, 0.6), (-0.4, 0.4)]);
+        assert_eq!(around(&right), [(-0.4, -0.4), (0.4, -0.4), (0.4, -0.6), (-0.4, -0.6), (-0.4, -0.4)]);
+    }
 }

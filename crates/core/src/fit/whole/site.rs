@@ -197,6 +197,19 @@ mod tests {
     };
 
     #[test]
+    fn through_the_gate_either_way_round_the_narrower_path_counts() {
+        let corridor = crate::dimension::Corridor { entry_extent: 3.3, exit_extent: 3.7, inner_radius: 1.9 };
+        let mirrored = crate::dimension::Corridor { entry_extent: 3.7, exit_extent: 3.3, ..corridor };
+        // By hand: 3.7 − √(1.9² − 0²) and 3.3 − √(1.9² − 0.4²); the one way 3.7 − √(1.9² − 1.8²), the other none.
+        for (gate, path) in [(3.3, Some(3.3 - 3.45_f64.sqrt())), (1.5, Some(3.7 - 0.37_f64.sqrt())), (1.3, None)] {
+            for corridor in [corridor, mirrored] {
+                let wanted = path_wanted(corridor, gate).map(Length::m);
+                assert!(wanted.zip(path).map_or(wanted == path, |(a, b)| (a - b).abs() < 1e-9), "{gate}: {wanted:?}");
+            }
+        }
+    }
+
+    #[test]
     fn as_wide_and_as_high_as_the_gate_still_goes_through() {
         for (size, too_much) in [(1.0, false), (1.001, true), (0.999, false)] {
             let (size, gate) = (Some(Length::from_m(size)), Some(Length::from_m(1.0)));
