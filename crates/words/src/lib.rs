@@ -29,7 +29,7 @@ pub use lang::{Lang, Units};
 pub use line::{Line, LineRole, Span, text};
 pub use problem::ProblemText;
 pub use reader::{LengthStyle, Reader};
-pub use report::Report;
+pub use report::{RemedyReport, Report};
 pub use simplify::{Cause, simplify};
 pub use tell::Wording;
 pub use terms::{caution_key, grade_key, verdict_key};

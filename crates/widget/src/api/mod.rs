@@ -13,7 +13,7 @@ mod remedy;
 use fitup_catalogue::{BuildFile, link, read};
 use fitup_core::fit::{Desk, judge};
 use fitup_core::search::{reachable, remedies};
-use fitup_words::{Lang, Units};
+use fitup_words::{Lang, Units, Words};
 use wasm_bindgen::prelude::*;
 
 use crate::event::plain;
@@ -21,7 +21,7 @@ use crate::texts;
 
 pub use problem::ProblemReport;
 use reach::ReachReport;
-use remedy::RemedyReport;
+use remedy::Offer;
 
 #[wasm_bindgen(typescript_custom_section)]
 const TYPES: &str = include_str!("types.d.ts");
@@ -57,6 +57,12 @@ pub fn load(text: &str) -> Result<JsCatalogue, JsValue> {
     }
 }
 
+/// The words of a language, or else of one that has been taught.
+fn taught(lang: &str, units: &str) -> Result<Words, JsValue> {
+    let (lang, units) = (Lang::from_tag(lang).unwrap_or_default(), Units::from_name(units).unwrap_or_default());
+    texts::words(lang, units).ok_or_else(|| JsValue::from_str("no language has been taught"))
+}
+
 #[wasm_bindgen(js_class = FitupCatalogue)]
 impl JsCatalogue {
     /// The whole answer to a build; ids that are not in the catalogue are left out. Where the
@@ -66,10 +72,7 @@ impl JsCatalogue {
     /// Throws a text if the build is not one, or if no language has been taught.
     pub fn evaluate(&self, build: &JsBuild, lang: &str, units: &str) -> Result<JsReport, JsValue> {
         let build = self.build(build)?;
-        let lang = Lang::from_tag(lang).unwrap_or_default();
-        let words = texts::words(lang, Units::from_name(units).unwrap_or_default());
-        let words = words.ok_or_else(|| JsValue::from_str("no language has been taught"))?;
-        let report = words.report(self.desk.catalogue(), &build, &judge(&self.desk, &build));
+        let report = taught(lang, units)?.report(self.desk.catalogue(), &build, &judge(&self.desk, &build));
         Ok(plain(&report).unchecked_into())
     }
 
@@ -83,16 +86,16 @@ impl JsCatalogue {
         Ok(plain(&ReachReport::of(self.desk.catalogue(), &reach)).unchecked_into())
     }
 
-    /// Changes that give a better verdict, best first, each with the build it leads to.
+    /// Changes that give a better verdict, best first, each with the build it leads to; its steps are in words, as those
+    /// of [`Self::evaluate`] are.
     ///
     /// # Errors
-    /// Throws a text if the build is not one.
-    pub fn remedies(&self, build: &JsBuild) -> Result<JsRemedies, JsValue> {
-        let build = self.build(build)?;
+    /// Throws a text if the build is not one, or if no language has been taught.
+    pub fn remedies(&self, build: &JsBuild, lang: &str, units: &str) -> Result<JsRemedies, JsValue> {
+        let (build, words) = (self.build(build)?, taught(lang, units)?);
         let found = remedies(&self.desk, &build);
-        let reports: Vec<RemedyReport> =
-            found.iter().map(|remedy| RemedyReport::of(self.desk.catalogue(), remedy)).collect();
-        Ok(plain(&reports).unchecked_into())
+        let offers: Vec<Offer> = found.iter().map(|remedy| Offer::of(&words, self.desk.catalogue(), remedy)).collect();
+        Ok(plain(&offers).unchecked_into())
     }
 
     /// The text that a link carries a build in.

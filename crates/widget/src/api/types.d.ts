@@ -53,11 +53,16 @@ export interface Completions {
 }
 
 export interface Remedy {
-  verdict: Verdict;
   build: BuildFile;
-  steps: number;
-  buy_more_hundredths: number | null;
-  work_more_h: number;
+  /** What is done, a phrase for each step. */
+  steps: string[];
+  verdict: Verdict;
+  /** Codes of the findings that are gone with it, and of those that keep it from a better verdict. */
+  settles: string[];
+  leaves: string[];
+  /** In the catalogue's currency; `null` if a price is not known. */
+  buy_more: number | null;
+  work_more_h: number | null;
   length_more_mm: number | null;
   departure_more_deg: number | null;
 }

@@ -147,7 +147,7 @@ impl Words {
         remedies: &[Remedy],
     ) -> Report {
         Report {
-            remedies: Some(remedies.iter().map(|found| remedy::report(self, catalogue, found)).collect()),
+            remedies: Some(remedies.iter().map(|found| self.remedy(catalogue, found)).collect()),
             whole: Some(whole::report(catalogue, whole)),
             ..self.report(catalogue, build, answer)
         }

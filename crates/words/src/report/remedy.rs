@@ -31,16 +31,19 @@ pub struct RemedyReport {
     pub departure_more_deg: Option<f64>,
 }
 
-pub(super) fn report(words: &Words, catalogue: &Catalogue, remedy: &Remedy) -> RemedyReport {
-    let codes = |findings: &[Finding]| findings.iter().map(|finding| finding.code).collect();
-    RemedyReport {
-        steps: words.remedy_steps(catalogue, remedy),
-        verdict: verdict_name(remedy.verdict),
-        settles: codes(&remedy.settles),
-        leaves: codes(&remedy.leaves),
-        buy_more: remedy.buy_more.map(|money: Money| money.hundredths() as f64 / 100.0),
-        work_more_h: tidy(remedy.work_more.hours()),
-        length_more_mm: remedy.length_more.and_then(|more: Length| tidy(more.mm())),
-        departure_more_deg: remedy.departure_more.and_then(|more| tidy(more.deg())),
+impl Words {
+    /// One remedy as plain data.
+    pub fn remedy(&self, catalogue: &Catalogue, remedy: &Remedy) -> RemedyReport {
+        let codes = |findings: &[Finding]| findings.iter().map(|finding| finding.code).collect();
+        RemedyReport {
+            steps: self.remedy_steps(catalogue, remedy),
+            verdict: verdict_name(remedy.verdict),
+            settles: codes(&remedy.settles),
+            leaves: codes(&remedy.leaves),
+            buy_more: remedy.buy_more.map(|money: Money| money.hundredths() as f64 / 100.0),
+            work_more_h: tidy(remedy.work_more.hours()),
+            length_more_mm: remedy.length_more.and_then(|more: Length| tidy(more.mm())),
+            departure_more_deg: remedy.departure_more.and_then(|more| tidy(more.deg())),
+        }
     }
 }
