@@ -218,6 +218,16 @@ mod tests {
     }
 
     #[test]
+    fn what_brings_a_hole_to_the_bolt_counts_towards_the_millimetre() {
+        // The first hole is brought up by 0.5 mm and can take 0.5 mm more, the second 1 mm: 0.75 mm between them.
+        let a = [mm(0.0, 0.0, 11.5), mm(100.0, 0.0, 12.0)];
+        let tapped = |pitch: f64| [Hole::tapped(0.0, 0.0, 0.012), Hole::tapped(pitch * 1e-3, 0.0, 0.012)];
+        let opened = opened_mm(&a, &tapped(100.74), 2).expect("an uneven lay does it");
+        assert!(opened.iter().all(|(_, _, by)| *by <= 1.0) && opened[0].2 > 0.97, "{opened:?}");
+        assert_eq!(opened_mm(&a, &tapped(100.76), 2), None);
+    }
+
+    #[test]
     fn faults_are_passed_on() {
         assert!(opening(&[], &[], -1.0, 1, Flip::Forbidden, &mut 100).is_err());
         assert_eq!(opening(&[], &[], 0.012, 1, Flip::Forbidden, &mut 100), Ok(None));

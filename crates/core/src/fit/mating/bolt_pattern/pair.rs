@@ -153,3 +153,131 @@ fn from_point(x: P) -> (f64, P) {
     let d = length(x);
     if d > 0.0 { (d, [x[0] / d, x[1] / d]) } else { (0.0, [0.0, 0.0]) }
 }
+
+#[cfg(test)]
+pub(super) mod tests {
+    use core::f64::consts::{PI, TAU};
+
+    use super::super::shift::{StillRoom, Until, best_shift};
+    use super::*;
+    use crate::search::tests::chance::Chance;
+
+    /// A number from −1 to 1.
+    fn spot(chance: &Chance) -> f64 {
+        chance.below(2_000_001) as f64 / 1e6 - 1.0
+    }
+
+    fn point(chance: &Chance) -> P {
+        [spot(chance), spot(chance)]
+    }
+
+    /// Pairs of holes up to a decimetre off the middle, half of them slotted in one pattern, the other or both.
+    pub fn pairs(chance: &Chance, count: usize) -> Vec<Pair> {
+        let slot = |is_slotted: bool| if is_slotted { point(chance).map(|x| 0.01 * x) } else { [0.0, 0.0] };
+        let kinds = chance.below(4);
+        let pair = |index: usize| Pair {
+            row: index,
+            col: index,
+            a: point(chance).map(|x| 0.1 * x),
+            b: point(chance).map(|x| 0.1 * x),
+            allowance: 0.001 + 0.001 * spot(chance),
+            slot_a: slot(kinds & 1 == 1 && chance.once_in(2)),
+            slot_b: slot(kinds & 2 == 2 && chance.once_in(2)),
+        };
+        (0..count).map(pair).collect()
+    }
+
+    /// The least worst excess at a turn.
+    pub fn least(pairs: &[Pair], turn: f64) -> f64 {
+        let (turn, below) = (libm::sincos(turn), f64::NEG_INFINITY);
+        let mut room = StillRoom::default();
+        best_shift(pairs, turn, None, below, f64::INFINITY, Until::Best, &mut room, &mut 0).worst
+    }
+
+    fn holds(arc: Arc, turn: f64) -> bool {
+        libm::remainder(turn - arc.mid, TAU).abs() <= arc.half
+    }
+
+    #[test]
+    fn the_distance_beyond_two_slots_is_that_of_their_outermost_line_along_its_normal() {
+        for seed in 0..3_000 {
+            let chance = &Chance::new(seed);
+            let x = point(chance).map(|x| 3.0 * x);
+            let any = |chance: &Chance| if chance.once_in(5) { [0.0, 0.0] } else { point(chance) };
+            let s = any(chance);
+            let along = spot(chance);
+            let r = if chance.once_in(3) { s.map(|x| along * x) } else { any(chance) };
+            let (distance, normal) = beyond(x, s, r);
+            // No point of the parallelogram is nearer, and some is hardly farther.
+            let steps = 24;
+            let at = |step: i32| f64::from(step) / f64::from(steps);
+            let to = |i: i32, j: i32| length([0, 1].map(|k| x[k] - at(i) * s[k] - at(j) * r[k]));
+            let nearest = (-steps..=steps).flat_map(|i| (-steps..=steps).map(move |j| to(i, j))).fold(9.0, f64::min);
+            assert!(distance <= nearest + 1e-12, "{seed}: {distance} is farther than {nearest}");
+            assert!(distance >= nearest - (length(s) + length(r)) / f64::from(steps), "{seed}: {distance}, {nearest}");
+            if distance > 0.0 {
+                assert!((length(normal) - 1.0).abs() < 1e-12);
+                let outermost = dot(normal, x) - dot(normal, s).abs() - dot(normal, r).abs();
+                assert!((outermost - distance).abs() < 1e-9, "{seed}: {outermost}, {distance}");
+            }
+        }
+    }
+
+    #[test]
+    fn two_pairs_have_a_margin_at_the_turns_of_their_arc_and_none_beyond_their_bound() {
+        let (mut inside, mut outside, mut never) = (0, 0, 0);
+        for seed in 0..400 {
+            let chance = &Chance::new(seed);
+            let two = pairs(chance, 2);
+            let [p, q] = [&two[0], &two[1]];
+            let is_round = two.iter().all(|pair| pair.slot_a == [0.0, 0.0] && pair.slot_b == [0.0, 0.0]);
+            let margin = 0.002 * spot(chance) - 0.02 * f64::from(u8::from(chance.once_in(2)));
+            let arc = joint_arc(p, q, margin);
+            let bound = joint_margin_bound(p, q);
+            for step in 0..48 {
+                let turn = PI * f64::from(step) / 24.0 + spot(chance);
+                let found = -least(&two, turn);
+                assert!(found <= bound + 1e-9, "{seed}");
+                match arc {
+                    None => never += 1,
+                    Some(arc) if holds(arc, turn) => inside += 1,
+                    Some(_) => outside += 1,
+                }
+                let is_in = arc.is_some_and(|arc| holds(arc, turn));
+                assert!(is_in || found <= margin + 1e-9, "{seed}: {found} at a turn that is left out");
+                // Round holes take up a difference in any direction, so that there the arc is exact.
+                let least = margin.min(p.allowance).min(q.allowance);
+                assert!(!is_round || !is_in || found >= least - 1e-8, "{seed}: {found} at a turn of the arc");
+            }
+            let at_best = -least(&two, aligned(p, q));
+            assert!(!is_round || (at_best - bound).abs() < 1e-9, "{seed}: {at_best}, not {bound}");
+        }
+        assert!(inside > 500 && outside > 1_000 && never > 1_000, "{inside} {outside} {never}");
+    }
+
+    #[test]
+    fn two_arcs_meet_in_what_both_contain() {
+        for seed in 0..2_000 {
+            let chance = &Chance::new(seed);
+            let arc = || Arc { mid: 7.0 * spot(chance), half: spot(chance).abs() * PI };
+            let (one, other) = (arc(), arc());
+            let met = one.meet(other);
+            for step in 0..90 {
+                let turn = TAU * f64::from(step) / 90.0;
+                let both = holds(one, turn) && holds(other, turn);
+                assert!(!both || met.is_some_and(|met| holds(Arc { half: met.half + 1e-9, ..met }, turn)), "{seed}");
+            }
+            if let Some(met) = met {
+                assert!(met.half <= one.half.min(other.half) + 1e-12);
+                if one.half < 1.5 && other.half < 1.5 {
+                    let [lo, hi] = [-1.0, 1.0].map(|end| met.mid + end * (met.half - 1e-9).max(0.0));
+                    let near = |arc: Arc, turn| holds(Arc { half: arc.half + 1e-9, ..arc }, turn);
+                    assert!([lo, hi].iter().all(|&end| near(one, end) && near(other, end)), "{seed}");
+                }
+            }
+        }
+        let whole = Arc { mid: 0.0, half: PI };
+        let narrow = Arc { mid: 3.0, half: 0.1 };
+        assert!(whole.meet(narrow).is_some_and(|met| met.mid.to_bits() == 3.0_f64.to_bits()));
+    }
+}

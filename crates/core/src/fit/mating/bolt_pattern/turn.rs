@@ -309,3 +309,89 @@ fn below(wave: &Wave, lo: f64, hi: f64, mark: f64, part: &mut dyn FnMut(f64, f64
     }
     push(from, hi);
 }
+
+#[cfg(test)]
+mod tests {
+    use super::super::pair::tests::{least, pairs};
+    use super::*;
+    use crate::search::tests::chance::Chance;
+
+    fn unit(chance: &Chance) -> f64 {
+        chance.below(1_000_001) as f64 / 1e6
+    }
+
+    #[test]
+    fn a_proof_is_exact_at_its_turn_and_below_the_least_excess_at_every_other() {
+        let mut with_two_waves = 0;
+        for seed in 0..600 {
+            let chance = &Chance::new(seed);
+            let pairs = pairs(chance, 2 + chance.below(4));
+            let turn = TAU * unit(chance);
+            let (sin, cos) = libm::sincos(turn);
+            let (floor, mark) = (f64::NEG_INFINITY, f64::INFINITY);
+            let mut room = StillRoom::default();
+            let found = best_shift(&pairs, (sin, cos), None, floor, mark, Until::Best, &mut room, &mut 0);
+            let proof = Proof::of(&pairs, &found.support, turn);
+            with_two_waves += u32::from(proof.other.is_some());
+            assert!((proof.of_turn(sin, cos) - found.worst).abs() < 1e-9, "{seed}: not exact where it was found");
+            for wave in [Wave::still(&pairs, &found.support), Wave::turning(&pairs, &found.support, turn)] {
+                assert!((wave.of_turn(sin, cos) - found.worst).abs() < 1e-9, "{seed}");
+                for step in 0..60 {
+                    let other = turn + TAU * f64::from(step) / 60.0;
+                    let (sin, cos) = libm::sincos(other);
+                    assert!(wave.of_turn(sin, cos) <= least(&pairs, other) + 1e-9, "{seed}: above at {other}");
+                }
+            }
+        }
+        assert!(with_two_waves > 20, "{with_two_waves}");
+    }
+
+    #[test]
+    fn the_open_parts_are_where_the_wave_lies_below_the_mark() {
+        let (mut open_turns, mut shut_turns) = (0, 0);
+        for seed in 0..2_000 {
+            let chance = &Chance::new(seed);
+            let signed = |size: f64| size * (2.0 * unit(chance) - 1.0);
+            let mut wave = Wave { level: signed(1.0), cosine: signed(1.0), sine: signed(1.0), slots: [[0.0; 2]; 3] };
+            let slotted = chance.below(4);
+            wave.slots[..slotted].fill_with(|| [signed(0.5), signed(0.5)]);
+            let (lo, mark) = (signed(4.0), signed(1.5));
+            let hi = lo + TAU * unit(chance);
+            let mut parts = Vec::new();
+            open_parts(&wave, lo, hi, mark, &mut |lo, hi| parts.push((lo, hi)));
+            assert!(parts.iter().all(|&(from, to)| lo <= from && from < to && to <= hi), "{seed}: {parts:?}");
+            for step in 0..200 {
+                let turn = lo + (hi - lo) * (f64::from(step) + 0.5) / 200.0;
+                let (sin, cos) = libm::sincos(turn);
+                let above = wave.of_turn(sin, cos) - mark;
+                if above.abs() > 1e-6 {
+                    let is_open = parts.iter().any(|&(from, to)| from <= turn && turn <= to);
+                    assert_eq!(is_open, above < 0.0, "{seed}: {above} at {turn}, open {parts:?}");
+                    if is_open { open_turns += 1 } else { shut_turns += 1 }
+                }
+            }
+        }
+        assert!(open_turns > 50_000 && shut_turns > 50_000, "{open_turns} {shut_turns}");
+    }
+
+    #[test]
+    fn no_turn_of_the_arc_is_better_than_the_best() {
+        for seed in 0..120 {
+            let chance = &Chance::new(seed);
+            let pairs = pairs(chance, 2 + chance.below(4));
+            let arc = Arc { mid: 3.0 * unit(chance), half: if chance.once_in(3) { PI } else { unit(chance) } };
+            let near = Pose { turn: 6.0 * unit(chance), shift: [0.0, 0.0], worst: f64::INFINITY, support: None };
+            let mark = f64::INFINITY;
+            let best =
+                best_turn(&pairs, arc, &near, mark, Until::Best, &mut Rooms::default(), &mut 0, u64::MAX).unwrap();
+            assert!((least(&pairs, best.turn) - best.worst).abs() < 1e-9, "{seed}");
+            assert!(libm::remainder(best.turn - arc.mid, TAU).abs() <= arc.half + 1e-12, "{seed}");
+            let sampled = (0..=720).map(|step| least(&pairs, arc.mid + arc.half * (f64::from(step) / 360.0 - 1.0)));
+            let sampled = sampled.fold(f64::INFINITY, f64::min);
+            assert!(best.worst <= sampled + 1e-9, "{seed}: {} but {sampled} is there", best.worst);
+            let just_below = best.worst - 1e-9;
+            let again = best_turn(&pairs, arc, &near, just_below, Until::Best, &mut Rooms::default(), &mut 0, u64::MAX);
+            assert!(again.is_none_or(|again| again.worst >= just_below - WORTH), "{seed}: nothing is better");
+        }
+    }
+}
