@@ -15,7 +15,7 @@ const STORIES: [&str; 6] = ["listed", "shared-parts", "sleeve", "no-adapter", "l
 fn underside(desk: &Desk, stack: &Stack) -> Vec<(f64, f64)> {
     let placed = stack.placed.iter().flat_map(|placed| {
         let lines = desk.catalogue().body(placed.item).underside.iter().flatten();
-        lines.map(|&(x, z)| placed.placement.side(x, z))
+        lines.map(|&(x, z)| placed.placement.expect("it is known").side(x, z))
     });
     placed.map(|(x, z)| (x.m(), z.m())).collect()
 }

@@ -55,8 +55,9 @@ fn over_ramp(subject: &Subject, sheet: &Sheet) -> Vec<Scene> {
     let mut lines = Vec::new();
     let mut items = Vec::new();
     for placed in &subject.stack.placed {
+        let Some(at) = placed.placement else { continue };
         for run in &subject.catalogue.body(placed.item).underside {
-            let points = run.iter().map(|&(x, z)| placed.placement.side(x, z));
+            let points = run.iter().map(|&(x, z)| at.side(x, z));
             lines.push(points.map(|(x, z)| Point::new(x.m(), z.m())).collect::<Vec<_>>());
             items.push(placed.item);
         }

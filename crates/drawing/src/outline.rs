@@ -58,9 +58,9 @@ pub(crate) fn lay(subject: &Subject, view: View) -> Vec<Laid> {
         .stack
         .placed
         .iter()
-        .map(|placed| {
-            let shapes = item_shapes(subject, placed.item, &placed.placement, view);
-            Laid { item: placed.item, shapes, layer: layer(view, placed.item) }
+        .filter_map(|placed| {
+            let shapes = item_shapes(subject, placed.item, &placed.placement?, view);
+            Some(Laid { item: placed.item, shapes, layer: layer(view, placed.item) })
         })
         .collect();
     // A seat that turns is the machine's own: it brings no shapes and nothing places it.

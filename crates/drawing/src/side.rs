@@ -188,8 +188,9 @@ fn lowest(subject: &Subject) -> Option<(f64, f64)> {
         }
     };
     for placed in &subject.stack.placed {
+        let Some(at) = placed.placement else { continue };
         for &(x, z) in subject.catalogue.body(placed.item).underside.iter().flatten() {
-            let (x, z) = placed.placement.side(x, z);
+            let (x, z) = at.side(x, z);
             take(x.m(), z.m());
         }
     }

@@ -217,7 +217,7 @@ fn undersides(subject: &Subject) -> (Vec<Vec<Point>>, Vec<ItemRef>) {
     let mut lines = (Vec::new(), Vec::new());
     for placed in &subject.stack.placed {
         for run in &subject.catalogue.body(placed.item).underside {
-            let points = run.iter().map(|&(x, z)| placed.placement.side(x, z));
+            let points = run.iter().map(|&(x, z)| placed.placement.expect("it is known").side(x, z));
             lines.0.push(points.map(|(x, z)| Point::new(x.m(), z.m())).collect());
             lines.1.push(placed.item);
         }

@@ -1,9 +1,10 @@
 //! The build as a whole: loads, hydraulics, drive, seat, station and what goes on or comes off.
 
 use fitup_core::build::Carrying;
-use fitup_core::item::{FrontSeatEffect, ImplementId, SeatKind, Serials, Station, SuppliedWith};
+use fitup_core::finding::Verdict;
+use fitup_core::item::{FrontSeatEffect, ImplementId, ItemRef, SeatKind, Serials, Station, SuppliedWith};
 use fitup_core::quantity::{Flow, Mass, Power, Pressure};
-use fitup_yard::{FLAIL, MACHINE, SPACER, Yard, mm};
+use fitup_yard::{ARM, FLAIL, FRAME, MACHINE, SPACER, Yard, mm};
 
 fn flail(yard: &mut Yard) {
     *yard = Yard::new().with_flail();
@@ -102,6 +103,7 @@ crate::case::findings! {
             flail(yard);
             yard.machine().body.ports.retain(|port| port.role != fitup_core::item::Role::Hitch);
         };
+    place_unknown: "place-unknown", |yard| yard.port(ARM, "hooks").pose = None, "check, item arm", "Where Digging arm stands on the machine is not stated, so nothing that depends on it can be worked out.";
     power_high: "power-high",
         |yard| {
             flail(yard);
@@ -168,4 +170,37 @@ fn the_flail_is_on_the_hitch() {
     let mut yard = Yard::new();
     flail(&mut yard);
     assert!(yard.judge().stack.placement(FLAIL).is_some());
+}
+
+#[test]
+fn what_has_no_known_place_is_not_measured_with() {
+    let changes: [fn(&mut Yard); 6] = [
+        |yard| yard.port(ARM, "hooks").pose = None,
+        |yard| yard.port(FRAME, "rack").pose = None,
+        |yard| yard.port(FRAME, "axle plate").pose = None,
+        |yard| yard.implement().body.ports.clear(),
+        |yard| {
+            flail(yard);
+            yard.implement().body.ports.clear();
+        },
+        |yard| {
+            yard.build.adapters.push(SPACER);
+            yard.body(ItemRef::Adapter(SPACER)).ports[1].pose = None;
+        },
+    ];
+    for (at, change) in changes.into_iter().enumerate() {
+        let mut yard = Yard::new();
+        change(&mut yard);
+        let answer = yard.judge();
+        let told: Vec<_> = answer.findings.iter().filter(|finding| finding.code == "place-unknown").collect();
+        assert!(!told.is_empty() && answer.verdict >= Verdict::CheckFirst, "{at}");
+        let footprint = &answer.footprint;
+        assert_eq!((footprint.length, footprint.mass, footprint.departure), (None, None, None), "{at}");
+        assert!(footprint.wheelbase.is_some() && answer.bare.length.is_some(), "{at}");
+        assert!(!answer.findings.iter().any(|finding| finding.code == "front-axle-heavy-enough"), "{at}");
+    }
+    // Joined all the same: that the hooks hold has nothing to do with where they are.
+    let mut yard = Yard::new();
+    yard.port(ARM, "hooks").pose = None;
+    assert!(yard.judge().findings.iter().any(|finding| finding.code == "hooks-hold"));
 }

@@ -56,7 +56,7 @@ impl Linkage {
             let base = placed[joint.carrier.0];
             let carrier = &catalogue.body(base.item).ports[joint.carrier.1];
             let carried = &catalogue.body(placed[at + 1].item).ports[joint.carried.1];
-            placed[at + 1].placement = against(&base.placement, carrier, carried);
+            placed[at + 1].placement = base.placement.and_then(|base| against(&base, carrier, carried));
         }
     }
 }
@@ -82,13 +82,13 @@ pub fn linkage(catalogue: &Catalogue, build: &Build) -> Linkage {
         return Linkage { stack, placing: Vec::new() };
     };
     let root = waiting.remove(root);
-    stack.placed.push(Placed { item: root, copy: 0, placement: Placement::default() });
+    stack.placed.push(Placed { item: root, copy: 0, placement: Some(Placement::default()) });
 
     // Real items first, so that an adapter goes in only where nothing meets directly.
     while let Some((index, joint)) = next_to_place(catalogue, &stack, &waiting) {
         let item = waiting.remove(index);
         let copy = stack.placed.iter().filter(|p| p.item == item).count();
-        stack.placed.push(Placed { item, copy, placement: Placement::default() });
+        stack.placed.push(Placed { item, copy, placement: Some(Placement::default()) });
         stack.joints.push(joint);
     }
     stack.loose = waiting;

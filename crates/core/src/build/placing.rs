@@ -41,8 +41,8 @@ pub struct Placed {
     pub item: ItemRef,
     /// Which of several equal items (adapters used twice), counted from 0.
     pub copy: usize,
-    /// Its place.
-    pub placement: Placement,
+    /// Where it stands; nothing if a port that places it, or what carries it, does not say where it is.
+    pub placement: Option<Placement>,
 }
 
 /// One joint of a stack: which port of which item carries which.
@@ -82,9 +82,14 @@ pub struct Stack {
 }
 
 impl Stack {
-    /// The place of an item, if it has one (the first of several equal ones).
+    /// The place of an item, if it has one that is known (the first of several equal ones).
     pub fn placement(&self, item: ItemRef) -> Option<Placement> {
-        self.placed.iter().find(|p| p.item == item).map(|p| p.placement)
+        self.placed.iter().find(|p| p.item == item).and_then(|p| p.placement)
+    }
+
+    /// Whether a joint places an item, at a known place or not.
+    pub fn holds(&self, item: ItemRef) -> bool {
+        self.placed.iter().any(|placed| placed.item == item)
     }
 
     /// The item that `placed` stands on: the carrier of the joint that placed it.
@@ -119,22 +124,24 @@ impl Stack {
 /// it is the closure, judged by itself.
 ///
 /// Frame: the machine's axes. Placing follows the ports' poses: reference points coincide, faces
-/// look at each other. Valid for any build; without a machine the frame or the implement takes
+/// look at each other; where one of two ports does not say where it is, the item is joined, but its place is not known.
+/// Valid for any build; without a machine the frame or the implement takes
 /// the origin, so that parts of a build can be drawn by themselves.
 pub fn place(catalogue: &Catalogue, build: &Build) -> Stack {
     linkage(catalogue, build).stand(catalogue, build)
 }
 
 /// The place of an item whose port `carried` meets `carrier` of an item placed at `base`.
-pub(super) fn against(base: &Placement, carrier: &Port, carried: &Port) -> Placement {
-    let (Some(carrier), Some(carried)) = (carrier.pose, carried.pose) else {
-        return *base;
-    };
+pub(super) fn against(base: &Placement, carrier: &Port, carried: &Port) -> Option<Placement> {
+    let (carrier, carried) = carrier.pose.zip(carried.pose)?;
     let turned = base.reversed != needs_turning(carrier, carried);
     let rotation = Placement { at: Point3::default(), pitch: base.pitch, reversed: turned };
     let target = base.point(carrier.at);
     let offset = rotation.point(carried.at);
-    Placement { at: Point3 { x: target.x - offset.x, y: target.y - offset.y, z: target.z - offset.z }, ..rotation }
+    Some(Placement {
+        at: Point3 { x: target.x - offset.x, y: target.y - offset.y, z: target.z - offset.z },
+        ..rotation
+    })
 }
 
 /// Whether two faces look the same way along x or y, so that the carried item has to turn round.

@@ -100,6 +100,7 @@ pub const CODES: &[Code] = &[
     ("port-looked-missing", &["port"]),
     ("port-not-on-serial", &["port", "serial"]),
     ("port-serial-unknown", &["port"]),
+    ("place-unknown", &["item"]),
     ("power-high", &["power", "most"]),
     ("power-short", &["power", "least"]),
     ("power-unknown", &["missing"]),

@@ -4,7 +4,7 @@ use super::decided;
 use super::desk::Desk;
 use super::found::Found;
 use super::lay::Lay;
-use crate::build::{Build, Change, Placed, Placement, Stack, place};
+use crate::build::{Build, Change, Placement, Stack, place};
 use crate::item::{
     Catalogue, Frame, FrameId, Implement, ImplementId, ItemRef, Machine, MachineId, Port, Seat, SeatId, ShapeRole,
 };
@@ -116,10 +116,25 @@ impl<'a> Context<'a> {
         if !bare && self.bar_is_folded() { ShapeRole::RollOverBar } else { ShapeRole::RollOverBarFolded }
     }
 
-    /// Everything that stands, or the bare machine alone.
-    pub fn stand(&self, bare: bool) -> impl Iterator<Item = &Placed> {
+    /// Everything that stands where it is known to, or the bare machine alone.
+    pub fn stand(&self, bare: bool) -> impl Iterator<Item = (ItemRef, Placement)> {
         let machine = self.build.machine.map(ItemRef::Machine);
-        self.stack.placed.iter().filter(move |placed| !bare || Some(placed.item) == machine)
+        let shown = self.stack.placed.iter().filter(move |placed| !bare || Some(placed.item) == machine);
+        shown.filter_map(|placed| placed.placement.map(|placement| (placed.item, placement)))
+    }
+
+    /// The items of the build that stand on a machine, though where is not stated: a port that places them does not say
+    /// where it is, or there is no port to mount them by.
+    pub fn without_place(&self) -> Vec<ItemRef> {
+        let is_mounted = |item: ItemRef| self.catalogue().body(item).is_mounted();
+        let joined = self.stack.placed.iter().filter(|placed| placed.placement.is_none()).map(|placed| placed.item);
+        let loose = self
+            .stack
+            .loose
+            .iter()
+            .copied()
+            .filter(|&item| matches!(item, ItemRef::Frame(_) | ItemRef::Implement(_)) && !is_mounted(item));
+        if self.build.machine.is_some() { joined.chain(loose).collect() } else { Vec::new() }
     }
 
     /// Whether something, in the catalogue's words, is on the machine as the build leaves it.

@@ -31,6 +31,11 @@ impl Span {
 /// The footprint of the stack, or of the bare machine alone if `bare`.
 pub(super) fn footprint(context: &Context, loads: Option<&Loads>, bare: bool) -> Footprint {
     let Some((_, machine)) = context.machine() else { return Footprint::default() };
+    let wheelbase = machine.wheelbase.map(|w| w.value);
+    // What something of unknown place adds is not known either.
+    if !bare && !context.without_place().is_empty() {
+        return Footprint { wheelbase, ..Footprint::default() };
+    }
     let runs = runs(context, bare);
     let (mut x, mut y, mut z) = (Span::EMPTY, Span::EMPTY, Span::EMPTY);
     let mut lowest = Span::EMPTY;
@@ -72,7 +77,6 @@ pub(super) fn footprint(context: &Context, loads: Option<&Loads>, bare: bool) ->
         y.take(width.m() / 2.0);
         y.take(-width.m() / 2.0);
     }
-    let wheelbase = machine.wheelbase.map(|w| w.value);
     let angles = super::angles::angles(machine, &items, &edges);
     Footprint {
         length: x.length(),

@@ -139,8 +139,9 @@ fn describe(context: &Context, stack_joint: &StackJoint, overlay: Option<super::
     let (carrier, carried) = (end(stack_joint.carrier), end(stack_joint.carried));
     let name = |(item, port): (ItemRef, usize)| (item, context.port(item, port).name.clone());
     let parts = |(item, port): (ItemRef, usize)| context.catalogue().body(item).bearing(context.port(item, port));
-    let at = context.port(carrier.0, carrier.1).pose.map(|pose| {
-        let point = context.stack.placed[stack_joint.carrier.0].placement.point(pose.at);
+    let base = context.stack.placed[stack_joint.carrier.0].placement;
+    let at = context.port(carrier.0, carrier.1).pose.zip(base).map(|(pose, base)| {
+        let point = base.point(pose.at);
         (point.x, point.y, point.z)
     });
     Joint {

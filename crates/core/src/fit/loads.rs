@@ -132,13 +132,22 @@ fn weigh(catalogue: &Catalogue, build: &Build, placed: &[Placed], tell: &mut dyn
     }
     for placed in placed.iter().filter(|placed| placed.item != item) {
         let body = catalogue.body(placed.item);
-        let of_item = [(body.mass.is_some(), "mass"), (body.centre_of_gravity.is_some(), "centre-of-gravity")];
+        let of_item = [
+            (body.mass.is_some(), "mass"),
+            (body.centre_of_gravity.is_some(), "centre-of-gravity"),
+            (placed.placement.is_some(), "pose"),
+        ];
         missing(placed.item, &of_item, tell);
-        if let (Some(mass), Some(centre)) = (body.mass, body.centre_of_gravity) {
-            let centre = placed.placement.point(centre);
+        if let (Some(mass), Some(centre), Some(placement)) = (body.mass, body.centre_of_gravity, placed.placement) {
+            let centre = placement.point(centre);
             let of = Bearer::Item(placed.item);
             tell(Ok(Body { of, mass: mass.value, x: centre.x, y: centre.y, z: Some(centre.z) }));
         }
+    }
+    let hung = [build.carrying.frame().map(ItemRef::Frame), build.implement.map(ItemRef::Implement)];
+    for item in hung.into_iter().flatten() {
+        let is_lost = !catalogue.body(item).is_mounted() && placed.iter().all(|placed| placed.item != item);
+        missing(item, &[(!is_lost, "pose")], tell);
     }
     // Where no seat is stated the operator's mass stands over the rear axle, the less favourable place for the front.
     let seat = machine.operator_seat;

@@ -2,7 +2,6 @@
 
 use super::context::Context;
 use super::outline::placed;
-use crate::build::Placed;
 use crate::item::{ShapeRole, View};
 
 /// A run of points of a placed item, metres in the machine's axes.
@@ -20,15 +19,15 @@ pub(super) struct PlacedRun {
 pub(super) fn runs(context: &Context, bare: bool) -> Vec<PlacedRun> {
     let hidden = context.hidden_bar(bare);
     let mut runs = Vec::new();
-    for Placed { item, placement, .. } in context.stand(bare) {
-        for shape in context.desk.outline(*item).iter().filter(|shape| shape.role != hidden) {
+    for (item, placement) in context.stand(bare) {
+        for shape in context.desk.outline(item).iter().filter(|shape| shape.role != hidden) {
             runs.extend(shape.runs.iter().map(|run| PlacedRun {
                 view: shape.view,
                 role: Some(shape.role),
-                points: run.iter().map(|&p| placed(shape.view, placement, p)).collect(),
+                points: run.iter().map(|&p| placed(shape.view, &placement, p)).collect(),
             }));
         }
-        runs.extend(context.catalogue().body(*item).underside.iter().map(|line| PlacedRun {
+        runs.extend(context.catalogue().body(item).underside.iter().map(|line| PlacedRun {
             view: View::Side,
             role: None,
             points: line.iter().map(|&(x, z)| placement.side(x, z)).map(|(x, z)| (x.m(), z.m())).collect(),

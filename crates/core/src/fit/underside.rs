@@ -98,13 +98,13 @@ fn cell(distance: f64, step: f64, round: fn(f64) -> f64) -> usize {
 pub(super) fn underside(context: &Context, bare: bool) -> (Vec<ItemRef>, Vec<[Point; 2]>) {
     let hidden = context.hidden_bar(bare);
     let (mut items, mut edges) = (Vec::new(), Vec::new());
-    for placed in context.stand(bare) {
+    for (item, placement) in context.stand(bare) {
         let move_there = |p: Point| {
-            let (x, z) = placed.placement.side(Length::from_m(p.x), Length::from_m(p.y));
+            let (x, z) = placement.side(Length::from_m(p.x), Length::from_m(p.y));
             Point::new(x.m(), z.m())
         };
-        for edge in context.desk.low_edges(placed.item).iter().filter(|edge| edge.role != Some(hidden)) {
-            items.push(placed.item);
+        for edge in context.desk.low_edges(item).iter().filter(|edge| edge.role != Some(hidden)) {
+            items.push(item);
             edges.push(edge.ends.map(move_there));
         }
     }

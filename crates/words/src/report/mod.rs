@@ -8,10 +8,11 @@ mod parts;
 mod remedy;
 mod whole;
 
-use fitup_core::build::{Build, Carrying};
+use fitup_core::build::{Build, Carrying, Placed};
 use fitup_core::finding::Standing;
 use fitup_core::fit::{Answer, Whole};
-use fitup_core::item::{Catalogue, ItemRef};
+use fitup_core::item::{Catalogue, ItemRef, Point3};
+use fitup_core::quantity::Length;
 use fitup_core::search::Remedy;
 use serde::Serialize;
 
@@ -117,7 +118,7 @@ pub struct ChoiceReport {
     pub site: Option<String>,
 }
 
-/// Where an item stands: its local origin, pitch, and whether it is turned half round.
+/// Where an item stands, if that is known: its local origin, pitch, and whether it is turned half round.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct PlacedReport {
     /// Id.
@@ -133,7 +134,7 @@ pub struct PlacedReport {
     /// Nose up positive.
     pub pitch_deg: Option<f64>,
     /// Turned half round the vertical.
-    pub reversed: bool,
+    pub reversed: Option<bool>,
 }
 
 impl Words {
@@ -175,20 +176,7 @@ impl Words {
             shopper: shopper.paragraphs.iter().flat_map(|p| &p.lines).map(crate::Line::text).collect(),
             findings: answer.findings.iter().map(|found| finding::report(self, catalogue, found)).collect(),
             joints: answer.joints.iter().map(|found| joint::report(catalogue, found)).collect(),
-            placed: answer
-                .stack
-                .placed
-                .iter()
-                .map(|placed| PlacedReport {
-                    item: id(catalogue, placed.item),
-                    copy: placed.copy,
-                    x_mm: figures::tidy(placed.placement.at.x.mm()),
-                    y_mm: figures::tidy(placed.placement.at.y.mm()),
-                    z_mm: figures::tidy(placed.placement.at.z.mm()),
-                    pitch_deg: figures::tidy(placed.placement.pitch.deg()),
-                    reversed: placed.placement.reversed,
-                })
-                .collect(),
+            placed: answer.stack.placed.iter().map(|placed| stands(catalogue, placed)).collect(),
             loose: answer.stack.loose.iter().map(|&item| id(catalogue, item)).collect(),
             footprint: figures::footprint(catalogue, &answer.footprint),
             bare: figures::footprint(catalogue, &answer.bare),
@@ -210,6 +198,19 @@ fn choice(catalogue: &Catalogue, build: &Build) -> ChoiceReport {
         adapters: build.adapters.iter().map(|&it| id(catalogue, ItemRef::Adapter(it))).collect(),
         trailer: build.trailer.map(|it| catalogue.trailer(it).id.clone()),
         site: build.site.map(|it| catalogue.site(it).id.clone()),
+    }
+}
+
+fn stands(catalogue: &Catalogue, placed: &Placed) -> PlacedReport {
+    let mm = |of: fn(Point3) -> Length| placed.placement.and_then(|placement| figures::tidy(of(placement.at).mm()));
+    PlacedReport {
+        item: id(catalogue, placed.item),
+        copy: placed.copy,
+        x_mm: mm(|at| at.x),
+        y_mm: mm(|at| at.y),
+        z_mm: mm(|at| at.z),
+        pitch_deg: placed.placement.and_then(|placement| figures::tidy(placement.pitch.deg())),
+        reversed: placed.placement.map(|placement| placement.reversed),
     }
 }
 

@@ -73,6 +73,9 @@ pub fn samples() -> Vec<Finding> {
             .with("item", Value::Item(FRAME))
             .with("other", Value::Item(ARM))
             .check(Check::Ask { a: FRAME, b: ARM }),
+        about("place-unknown", Subject::Item(ARM), CheckFirst)
+            .with("item", Value::Item(ARM))
+            .check(find_out(ARM, "pose")),
         about("front-axle-heavy-enough", Subject::Loads, BoltsUp)
             .with("share", Value::Share(0.31))
             .with("least", Value::Share(0.2))

@@ -19,7 +19,7 @@ pub(super) fn rule(context: &Context, out: &mut Vec<Finding>) {
         seen.push(id);
         let item = ItemRef::Adapter(id);
         let adapter = context.catalogue().adapter(id);
-        let finding = if context.placement(item).is_some() {
+        let finding = if context.stack.holds(item) {
             Finding::new("adapter-goes-in", Subject::Item(item), Verdict::BoltsUpWithWork, Grade::Drawing)
                 .with("work", Value::Work(adapter.work))
         } else if adapter.sleeve.is_some() {

@@ -17,7 +17,7 @@ pub(super) fn rule(context: &Context, out: &mut Vec<Finding>) {
         return;
     }
     let item = ItemRef::Implement(id);
-    if implement.mount == Mount::Rack && context.placement(item).is_none() {
+    if implement.mount == Mount::Rack && !context.stack.holds(item) {
         out.push(
             Finding::new("needs-frame", Subject::Item(item), Verdict::WontMount, Grade::Drawing)
                 .with("item", Value::Item(item)),

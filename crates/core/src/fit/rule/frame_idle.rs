@@ -13,7 +13,7 @@ use crate::item::ItemRef;
 pub(super) fn rule(context: &Context, out: &mut Vec<Finding>) {
     let (Some((frame, _)), Some((implement, _))) = (context.frame(), context.implement()) else { return };
     let (frame, implement) = (ItemRef::Frame(frame), ItemRef::Implement(implement));
-    if context.stack.placement(frame).is_none() || context.stack.placement(implement).is_none() {
+    if !context.stack.holds(frame) || !context.stack.holds(implement) {
         return;
     }
     if context.stack.carries(frame, implement) {

@@ -43,15 +43,13 @@ const fn weighed(body: &Body) -> [bool; 2] {
 pub(super) fn unknown(context: &Context, out: &mut Vec<Finding>) {
     let (Some(_), Some((id, machine))) = (context.implement(), context.machine()) else { return };
     let item = ItemRef::Machine(id);
-    let missing = match loads(context) {
-        None => return,
-        Some(Err(missing)) => missing,
-        Some(Ok(_)) => [machine.front, machine.rear]
-            .iter()
-            .filter(|axle| axle.rated.is_none())
-            .map(|_| (item, "rated-load"))
-            .collect(),
-    };
+    // That a place is not stated is a finding of its own.
+    let mut missing = loads(context).and_then(Result::err).unwrap_or_default();
+    missing.retain(|&(_, what)| what != "pose");
+    if missing.is_empty() {
+        let unrated = [machine.front, machine.rear].into_iter().filter(|axle| axle.rated.is_none());
+        missing.extend(unrated.map(|_| (item, "rated-load")));
+    }
     for (item, what) in missing {
         out.push(
             Finding::new("loads-unknown", Subject::Loads, Verdict::CheckFirst, Grade::None)

@@ -13,6 +13,7 @@ mod lift;
 mod loads;
 mod measurement;
 mod missing;
+mod place;
 mod power;
 mod presence;
 mod ramp;
@@ -101,6 +102,7 @@ pub(super) const RULES: &[Rule] = &[
     Rule::of_items(seat_switch::rule, seat_switch::ALIKE),
     Rule::of_items(station::rule, station::ALIKE),
     Rule::of_items(unit::rule, Alike::ALL),
+    Rule::of_placed(place::rule, place::PLACED),
     Rule::of_placed(clearance::frame, clearance::FRAME),
     Rule::of_placed(clearance::seat_and_machine, clearance::SEAT_AND_MACHINE),
     Rule::of_placed(clearance::implement_and_machine, clearance::IMPLEMENT_AND_MACHINE),

@@ -5,7 +5,7 @@ use crate::finding::{Check, Finding, Grade, Subject, Value, Verdict};
 use crate::fit::context::Context;
 use crate::fit::loads::Missing;
 use crate::fit::rule::{Alike, Placed};
-use crate::item::{FrontSeatEffect, ImplementId, ItemRef, Seat, SeatId};
+use crate::item::{FrontSeatEffect, Implement, ItemRef, Machine, MachineId, Seat};
 use crate::quantity::Length;
 
 /// Of [`unknown`]: reads what is stated, not its value.
@@ -20,9 +20,9 @@ fn stated(seat: &Seat) -> [bool; 3] {
     [seat.front_seat == FrontSeatEffect::Turns, seat.index_point.is_some(), seat.least_room.is_some()]
 }
 
-/// What is missing for the room behind the seat to be judged.
+/// What is missing for the room behind the seat to be judged; that a place is not stated is a finding of its own.
 pub(super) fn unknown(context: &Context, out: &mut Vec<Finding>) {
-    if let Some(Err((item, what))) = asked(context) {
+    if let Some((item, what)) = asked(context).and_then(|asked| missing(context, asked)) {
         out.push(
             Finding::new("seat-room-unknown", Subject::Operator, Verdict::CheckFirst, Grade::None)
                 .with("missing", Value::Label(what.to_owned()))
@@ -51,28 +51,43 @@ pub(super) const PLACED: Placed = Placed {
 /// For an implement worked from a seat: the controls have to be far enough behind the seat index
 /// point for the knees and near enough for the hands.
 pub(super) fn rule(context: &Context, out: &mut Vec<Finding>) {
-    if let Some(Ok((seat, room, least))) = asked(context) {
-        judge(seat, room, least, out);
+    if let Some(asked) = asked(context)
+        && let Some((room, least)) = room(context, asked).zip(asked.seat.least_room)
+    {
+        judge(asked.seat, room, least, out);
     }
 }
 
-/// The arrangement, the room there is, and the least there has to be.
-type Asked<'a> = (&'a Seat, Length, Length);
+/// Somebody sits here and works that.
+#[derive(Clone, Copy)]
+struct Asked<'a> {
+    machine: (MachineId, &'a Machine),
+    seat_item: ItemRef,
+    seat: &'a Seat,
+    implement_item: ItemRef,
+    implement: &'a Implement,
+}
 
-/// The room there is and the least there has to be, or what is missing of which item; `None`
-/// where no room is asked for.
-fn asked<'a>(context: &Context<'a>) -> Option<Result<Asked<'a>, Missing>> {
+/// Seat and implement, where room is asked for between them.
+fn asked<'a>(context: &Context<'a>) -> Option<Asked<'a>> {
     let ((seat_id, seat), (implement_id, implement)) = context.seat().zip(context.implement())?;
-    context.machine()?;
-    context.placement(ItemRef::Implement(implement_id))?;
-    if !implement.worked_from_seat {
-        return None;
+    let (seat_item, implement_item) = (ItemRef::Seat(seat_id), ItemRef::Implement(implement_id));
+    let asked = Asked { machine: context.machine()?, seat_item, seat, implement_item, implement };
+    (implement.worked_from_seat && context.stack.holds(implement_item)).then_some(asked)
+}
+
+fn missing(context: &Context, asked: Asked) -> Option<Missing> {
+    let Asked { machine: (machine_id, machine), seat_item, seat, implement_item, implement } = asked;
+    if implement.console.is_none() {
+        Some((implement_item, "console"))
+    } else if seat.front_seat == FrontSeatEffect::Turns {
+        machine.operator_seat.is_none().then_some((ItemRef::Machine(machine_id), "index-point"))
+    } else if seat.index_point.is_none() {
+        Some((seat_item, "index-point"))
+    } else {
+        (!context.stack.holds(seat_item)).then_some((seat_item, "pose"))
     }
-    let room = room(context, seat_id, seat, implement_id);
-    Some(room.and_then(|room| {
-        let least = seat.least_room.ok_or((ItemRef::Seat(seat_id), "room-behind"))?;
-        Ok((seat, room, least))
-    }))
+    .or_else(|| seat.least_room.is_none().then_some((seat_item, "room-behind")))
 }
 
 fn judge(seat: &Seat, room: Length, least: Length, out: &mut Vec<Finding>) {
@@ -98,25 +113,17 @@ fn judge(seat: &Seat, room: Length, least: Length, out: &mut Vec<Finding>) {
     }
 }
 
-/// Level distance from the seat index point back to the controls, or what is missing of which item.
-fn room(context: &Context, seat_id: SeatId, seat: &Seat, implement_id: ImplementId) -> Result<Length, Missing> {
-    let implement_item = ItemRef::Implement(implement_id);
-    let implement = context.catalogue().implement(implement_id);
-    let console = implement.console.ok_or((implement_item, "console"))?;
-    let placed = context.placement(implement_item).ok_or((implement_item, "pose"))?;
-    let index_x = index_point(context, seat_id, seat)?;
-    Ok(index_x - placed.point(console).x)
+/// Level distance from the seat index point back to the controls, where both are known.
+fn room(context: &Context, asked: Asked) -> Option<Length> {
+    let controls = context.placement(asked.implement_item)?.point(asked.implement.console?).x;
+    Some(index_point(context, asked)? - controls)
 }
 
 /// x of the seat index point in the machine's axes when the operator faces the implement.
-fn index_point(context: &Context, seat_id: SeatId, seat: &Seat) -> Result<Length, Missing> {
-    let item = ItemRef::Seat(seat_id);
+fn index_point(context: &Context, Asked { machine: (_, machine), seat_item, seat, .. }: Asked) -> Option<Length> {
     if seat.front_seat == FrontSeatEffect::Turns {
-        let (id, machine) = context.machine().ok_or((item, "index-point"))?;
-        let own = machine.operator_seat.ok_or((ItemRef::Machine(id), "index-point"))?;
-        return Ok(own.index_x);
+        return machine.operator_seat.map(|own| own.index_x);
     }
-    let (x, z) = seat.index_point.ok_or((item, "index-point"))?;
-    let placed = context.placement(item).ok_or((item, "pose"))?;
-    Ok(placed.side(x, z).0)
+    let (x, z) = seat.index_point?;
+    Some(context.placement(seat_item)?.side(x, z).0)
 }

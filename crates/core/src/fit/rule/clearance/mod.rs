@@ -150,7 +150,7 @@ pub(super) fn unknown(context: &Context, out: &mut Vec<Finding>) {
     else {
         return;
     };
-    if context.placement(implement).is_none() {
+    if !context.stack.holds(implement) {
         return;
     }
     for item in [machine, implement] {

@@ -43,8 +43,8 @@ pub(in crate::fit::rule) fn swivel(context: &Context, out: &mut Vec<Finding>) {
     let carried = |item: ItemRef| matches!(item, ItemRef::Adapter(_) | ItemRef::Implement(_));
     for placed in context.stack.placed.iter().filter(|placed| carried(placed.item)) {
         let Some(solids) = context.desk.solids(placed.item) else { continue };
-        let near =
-            solids.parts.iter().filter_map(|part| room(solids, part, &placed.placement, heights, own.index_x, radius));
+        let Some(at) = placed.placement else { continue };
+        let near = solids.parts.iter().filter_map(|part| room(solids, part, &at, heights, own.index_x, radius));
         if let Some(room) = near.reduce(Length::min) {
             say(placed.item, room);
         }
