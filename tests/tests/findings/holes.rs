@@ -5,6 +5,11 @@ use fitup_core::quantity::Tool;
 use fitup_yard::{ARM, FRAME, SEAT, SQUARE, mm, plate};
 
 crate::case::findings! {
+    bolts_unknown: "bolts-unknown", |yard| *yard.holes(FRAME, "deck") = plate(&SQUARE[..2]), "check, bolts 2, holes 4", "Bolts go through 2 of 4 holes, and it is not stated whether that is enough.",
+        unless |yard| {
+            *yard.holes(FRAME, "deck") = plate(&SQUARE[..2]);
+            yard.holes(SEAT, "base").required = Some(2);
+        };
     holes_drilled: "holes-drilled",
         |yard| {
             *yard.holes(FRAME, "deck") = plate(&SQUARE[..2]);

@@ -126,7 +126,7 @@ record! {
         optional plate: Option<Length>,
         /// Bolt diameter the joint is made with.
         optional bolt: Option<Length>,
-        /// Least number of bolts; left out = every hole of the side with fewer.
+        /// Least number of bolts; left out = every hole of the side with fewer, to be asked where the sides have not equally many.
         optional required: Option<u32>,
         /// Whether the plate may be turned over; left out = false.
         optional may_flip: bool,

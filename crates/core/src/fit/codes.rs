@@ -13,6 +13,7 @@ pub const CODES: &[Code] = &[
     ("axle-overloaded", &["axle", "load", "rated", "over"]),
     ("axle-within-rating", &["axle", "load", "rated", "left"]),
     ("bar-in-the-way", &["item", "overlap", "bar"]),
+    ("bolts-unknown", &["bolts", "holes"]),
     ("clearance-hit", &["item", "other", "shape", "other-shape", "overlap"]),
     ("clearance-tight", &["item", "other", "shape", "other-shape", "gap", "wanted"]),
     ("clearance-unknown", &["missing"]),

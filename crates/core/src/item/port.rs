@@ -146,7 +146,7 @@ pub struct BoltPattern {
     pub plate: Option<Length>,
     /// Bolt diameter the joint is made with.
     pub bolt: Option<Length>,
-    /// Least number of bolts; `None` = every hole of the side with fewer.
+    /// Least number of bolts; `None` = every hole of the side with fewer, to be asked where the sides have not equally many.
     pub required: Option<u32>,
     /// Whether the plate may be turned over.
     pub may_flip: bool,

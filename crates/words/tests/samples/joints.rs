@@ -131,6 +131,10 @@ pub fn samples() -> Vec<Finding> {
             .with("port", label("rack plate"))
             .with("work", Value::Work(Work::from_hours(0.2)))
             .caution(Caution::DrillingOrWelding),
+        joint("bolts-unknown", Role::SeatDeck, CheckFirst)
+            .with("bolts", Value::Count(2))
+            .with("holes", Value::Count(4))
+            .check(Check::Ask { a: FRAME, b: SEAT }),
         joint("holes-too-many", Role::SeatDeck, CheckFirst)
             .with("holes", Value::Count(600))
             .with("most", Value::Count(500)),

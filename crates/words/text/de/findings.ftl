@@ -50,6 +50,9 @@ bar-in-the-way = { $bar ->
         [folded] Der geklappte Überrollbügel überschneidet { $item } um { $overlap }.
        *[up] Der aufgestellte Überrollbügel überschneidet { $item } um { $overlap }.
     }
+bolts-unknown = Durch { $bolts } von { $holes } Löchern gehen Schrauben; ob das reicht, ist nicht angegeben.
+    .short = Anzahl der Schrauben nicht angegeben
+    .workshop = Die eine Platte hat { $holes } Löcher, die andere { $bolts }. Den Hersteller fragen, wie viele Schrauben diese Verbindung braucht.
 clearance-hit = { $item } und { $other } sind einander im Weg.
     .short = { $item } stößt an { $other }
     .workshop = { $shape-name } von { $item } überschneidet { $other-shape-name } von { $other } um { $overlap }.

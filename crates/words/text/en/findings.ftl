@@ -57,6 +57,9 @@ bar-in-the-way = { $bar ->
         [folded] The folded roll-over bar overlaps
        *[up] The standing roll-over bar overlaps
     } { $item } by { $overlap }.
+bolts-unknown = Bolts go through { $bolts } of { $holes } holes, and it is not stated whether that is enough.
+    .short = Number of bolts not stated
+    .workshop = One plate has { $holes } holes, the other { $bolts }. Ask the maker how many bolts this joint needs.
 clearance-hit = { $item } and { $other } are in each other’s way.
     .short = { $item } hits { $other }
     .workshop = { $shape-name } of { $item } overlaps { $other-shape-name } of { $other } by { $overlap }.

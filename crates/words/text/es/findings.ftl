@@ -50,6 +50,9 @@ bar-in-the-way = { $bar ->
         [folded] El arco antivuelco plegado se solapa { $overlap } con { $item }.
        *[up] El arco antivuelco levantado se solapa { $overlap } con { $item }.
     }
+bolts-unknown = Pasan tornillos por { $bolts } de { $holes } agujeros, y no se indica si bastan.
+    .short = Número de tornillos no indicado
+    .workshop = Una placa tiene { $holes } agujeros y la otra { $bolts }. Preguntar al fabricante cuántos tornillos necesita esta unión.
 clearance-hit = { $item } y { $other } se estorban.
     .short = { $item } choca con { $other }
     .workshop = { $shape-name } de { $item } se solapa { $overlap } con { $other-shape-name } de { $other }.

@@ -50,6 +50,9 @@ bar-in-the-way = { $bar ->
         [folded] L’arceau rabattu chevauche { $item } de { $overlap }.
        *[up] L’arceau relevé chevauche { $item } de { $overlap }.
     }
+bolts-unknown = Des boulons passent par { $bolts } trous sur { $holes } ; rien n’indique si cela suffit.
+    .short = Nombre de boulons non indiqué
+    .workshop = Une plaque a { $holes } trous, l’autre { $bolts }. Demander au constructeur combien de boulons il faut à cette liaison.
 clearance-hit = { $item } et { $other } se gênent.
     .short = { $item } touche { $other }
     .workshop = { $shape-name } de { $item } chevauche { $other-shape-name } de { $other } de { $overlap }.

@@ -4,15 +4,33 @@ use super::mend::{mend, opened_up};
 use super::overlay::overlay;
 use super::uncertain::{Decided, Weighed};
 use super::{Mating, Meeting, Side};
-use crate::finding::{Finding, Value, Verdict};
+use crate::finding::{Check, Finding, Value, Verdict};
 use crate::fit::context::Context;
 use crate::fit::lay::{Lay, Outcome, lay, pattern_of};
 use crate::fit::mating::bolt_pattern::{MOST_HOLES, Registration};
 use crate::item::{BoltPattern, Hole};
 use crate::quantity::Length;
 
-/// The holes of both plates against each other, with those opened up that are decided to be.
+/// The holes of both plates against each other, and whether as many bolts go in as have to.
 pub(super) fn judge(context: &Context, meeting: &Meeting, carrier: &BoltPattern, carried: &BoltPattern) -> Mating {
+    let mut mating = lined_up(context, meeting, carrier, carried);
+    let holes = [carrier, carried].map(|pattern| pattern.holes.len());
+    let is_stated = carrier.required.or(carried.required).is_some();
+    let goes_on = mating.findings.iter().all(|finding| finding.verdict < Verdict::CheckFirst);
+    if goes_on && !is_stated && holes[0] != holes[1] {
+        mating.findings.push(
+            meeting
+                .finding("bolts-unknown", Verdict::CheckFirst)
+                .with("bolts", count(holes[0].min(holes[1])))
+                .with("holes", count(holes[0].max(holes[1])))
+                .check(Check::Ask { a: meeting.carrier.0, b: meeting.carried.0 }),
+        );
+    }
+    mating
+}
+
+/// The holes of both plates against each other, with those opened up that are decided to be.
+fn lined_up(context: &Context, meeting: &Meeting, carrier: &BoltPattern, carried: &BoltPattern) -> Mating {
     for (side, holes) in [(Side::Carrier, carrier), (Side::Carried, carried)] {
         if holes.holes.is_empty() {
             return meeting.unknown("holes-unknown", side, "holes").into();
