@@ -57,6 +57,22 @@ fn drilling_is_offered_as_a_remedy() {
 }
 
 #[test]
+fn opening_up_plates_that_line_up_anyway_leaves_the_joint_as_it_is() {
+    for (item, port, role) in [(FRAME, "axle plate", Role::AxleAnchor), (FRAME, "deck", Role::SeatDeck)] {
+        let mut yard = Yard::new();
+        let meets = |yard: &Yard| {
+            let answer = yard.judge();
+            let of = |finding: &&Finding| matches!(finding.subject, Subject::Joint(joint, ..) if joint == role);
+            answer.findings.iter().find(of).cloned().expect("the plates meet")
+        };
+        let before = meets(&yard);
+        assert_eq!(before.code, "holes-meet");
+        yard.build.changes.push(Change::OpenUp { item, port: port.into(), by: mm(0.5) });
+        assert_eq!(meets(&yard), before, "{port}");
+    }
+}
+
+#[test]
 fn drilling_the_other_plate_is_of_no_use() {
     let mut yard = two_short();
     yard.build.changes.push(Change::Drill { item: SEAT, port: "base".into() });

@@ -304,3 +304,24 @@ fn by_worth(a: &Remedy, b: &Remedy) -> std::cmp::Ordering {
         .then_with(|| a.work_more.total_cmp(&b.work_more))
         .then_with(|| length(a).total_cmp(&length(b)))
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::finding::{Grade, Verdict};
+    use crate::item::{FrameId, ItemRef, MachineId, Role};
+
+    #[test]
+    fn holes_are_opened_up_by_the_next_whole_tenth_of_a_millimetre() {
+        let (machine, frame) = (ItemRef::Machine(MachineId::at(0)), ItemRef::Frame(FrameId::at(0)));
+        for (wanted, tenth) in [(0.43, 0.5), (0.4, 0.4), (0.401, 0.5), (0.04, 0.1), (0.98, 1.0), (1.0, 1.0)] {
+            let subject = Subject::Joint(Role::AxleAnchor, machine, frame);
+            let finding = Finding::new("holes-need-opening", subject, Verdict::BoltsUpWithWork, Grade::Drawing)
+                .with("open-carried", Value::Length(Length::from_mm(wanted)))
+                .with("carried-port", Value::Label("axle plate".to_owned()));
+            let [Change::OpenUp { item, port, by }] = &openings(&finding)[..] else { panic!("one plate is opened up") };
+            assert_eq!((*item, port.as_str()), (frame, "axle plate"));
+            assert!((by.mm() - tenth).abs() < 1e-9, "{wanted}: {}", by.mm());
+        }
+    }
+}

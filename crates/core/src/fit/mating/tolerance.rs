@@ -211,6 +211,17 @@ mod tests {
     }
 
     #[test]
+    fn what_settles_it_is_a_length_in_whatever_unit() {
+        for unit in [1.0, 1e-3, 1e3] {
+            let settling = of(5.0 * unit, &[(3.5 * unit, 1.0), (4.0 * unit, 1.0)]).settling_root_sum_square;
+            // √(5² − 4²) and √(5² − 3.5²).
+            for (settling, by_hand) in settling.into_iter().zip([3.0, 12.75_f64.sqrt()]) {
+                assert!((settling.unwrap() / unit - by_hand).abs() < 1e-12, "{unit}");
+            }
+        }
+    }
+
+    #[test]
     fn the_sign_of_a_sensitivity_or_half_range_does_not_matter() {
         assert_eq!(of(6.0, &[(3.0, 1.0), (4.0, 1.0)]), of(6.0, &[(3.0, -1.0), (-4.0, 1.0)]));
     }
