@@ -128,6 +128,7 @@ fn the_arm_digs_as_deep_as_its_links_allow_and_is_stopped_by_nothing_but_its_fee
     assert!(found.reach.flat_depth.unwrap() < found.reach.depth);
     let reach = found.reach.reach_at_ground.unwrap();
     close(found.reach_from_axle.unwrap().m(), reach - found.swing_x.m());
+    assert!(found.pose.is_some(), "it is shown with its tip on the ground, within its reach");
     let free = found.free_swing.unwrap();
     assert!(free.iter().all(|(angle, _)| angle.rad() <= found.swing.rad() + 1e-12));
     assert!(free.iter().all(|(_, stop)| stop.is_none_or(|stop| stop == SwingStop::Stabiliser)));
