@@ -4,15 +4,20 @@ use std::path::Path;
 use std::{env, fs};
 
 /// The parts of the style sheet, tokens first.
-const PARTS: [&str; 8] = [
+const PARTS: [&str; 13] = [
     "../drawing/src/style.css",
     "../../www/style/tokens.css",
     "../../www/style/base.css",
     "../../www/style/layout.css",
+    "../../www/style/first.css",
     "../../www/style/field.css",
     "../../www/style/list.css",
     "../../www/style/joints.css",
     "../../www/style/whole.css",
+    "../../www/style/idle.css",
+    "../../www/style/desk.css",
+    "../../www/style/away.css",
+    "../../www/style/print.css",
 ];
 
 fn main() {

@@ -5,10 +5,10 @@
 
 use std::fmt::Write;
 
-use fitup_core::build::{Build, Carrying, Seating};
+use fitup_core::build::{Build, Carrying, Choices, Seating};
 use fitup_core::fit::judge;
 use fitup_core::item::{FrameId, ImplementId, MachineId, SeatId};
-use fitup_core::search::reachable;
+use fitup_core::search::Searcher;
 
 use crate::stories::desk;
 
@@ -26,13 +26,12 @@ pub fn answers() -> String {
         for frame in carrying() {
             for seat in (0..catalogue.seats.len()).map(SeatId::at) {
                 for implement in (0..catalogue.implements.len()).map(ImplementId::at) {
-                    let build = Build {
+                    let build = Build::from(Choices {
                         machine: Some(machine),
                         carrying: frame.map_or(Carrying::Hitch, Carrying::Frame),
                         seating: Seating::This(seat),
                         implement: Some(implement),
-                        ..Build::default()
-                    };
+                    });
                     // Debug prints the shortest digits that give the same bits back.
                     let print = fingerprint(&format!("{:?}", judge(&desk, &build)));
                     line(&mut lines, &format!("{machine:?} {frame:?} {seat:?} {implement:?}"), print);
@@ -40,7 +39,7 @@ pub fn answers() -> String {
             }
         }
     }
-    line(&mut lines, "reachable", fingerprint(&format!("{:?}", reachable(&desk, &Build::default()))));
+    line(&mut lines, "reachable", fingerprint(&format!("{:?}", Searcher::new(&desk).reachable(&Build::default()))));
     lines
 }
 

@@ -7,7 +7,22 @@ use serde_json::Value;
 
 /// The text of the demonstration catalogue.
 pub const CATALOGUE: &str = include_str!("../../www/catalogue/demo.json");
-const STORIES: &str = include_str!("../../www/catalogue/demo-builds.json");
+const TOLD: &str = include_str!("../../www/catalogue/demo-builds.json");
+
+/// The name of each story.
+pub const STORIES: [&str; 11] = [
+    "listed",
+    "shared-parts",
+    "measured",
+    "sleeve",
+    "two-holes",
+    "another-seat",
+    "no-adapter",
+    "three-changes",
+    "light-front",
+    "ramp",
+    "missing-data",
+];
 
 /// The demonstration catalogue with two words misspelt.
 pub fn broken() -> String {
@@ -29,7 +44,7 @@ pub fn desk() -> Desk {
 /// # Panics
 /// If no story has the name, or it names what the catalogue does not hold.
 pub fn story(desk: &Desk, name: &str) -> Build {
-    let stories: Vec<Value> = serde_json::from_str(STORIES).expect("the stories are JSON");
+    let stories: Vec<Value> = serde_json::from_str(TOLD).expect("the stories are JSON");
     let told = stories.iter().find(|story| story["name"] == name);
     let story = told.unwrap_or_else(|| panic!("no story {name:?}"));
     let file = BuildFile::read(&story["build"].to_string()).expect("the story holds a build");
@@ -41,4 +56,13 @@ pub fn story(desk: &Desk, name: &str) -> Build {
 /// The fragment of an address that opens a build.
 pub fn fragment(desk: &Desk, build: &Build) -> String {
     format!("#fit-up={}", link::write(&BuildFile::of(desk.catalogue(), build)))
+}
+
+/// The names of all stories, in the order they are told.
+///
+/// # Panics
+/// If a story has none.
+pub fn names() -> Vec<String> {
+    let stories: Vec<Value> = serde_json::from_str(TOLD).expect("the stories are JSON");
+    stories.iter().map(|story| story["name"].as_str().expect("a story has a name").to_owned()).collect()
 }

@@ -60,20 +60,17 @@ fn every_example_is_met_within_its_tolerance() {
     for (name, text) in files() {
         let compute = figure::find(&name).unwrap_or_else(|unknown| panic!("{unknown}"));
         let raw: Value = serde_json::from_str(&text).expect("the examples are JSON");
-        let cases = figure::cases(&text).expect("the examples are cases");
+        let answers = figure::answers(compute, &text).expect("the examples are cases");
         let raw = raw.as_array().expect("the examples are lists");
-        assert_eq!(raw.len(), cases.len());
-        for (raw, case) in raw.iter().zip(&cases) {
-            let result = match figure::answer(compute, case).outcome {
-                Ok(result) => result,
-                Err(error) => {
-                    told.push(format!("{name}: {}", error.told(&case.id, 0)));
-                    continue;
-                }
+        assert_eq!(raw.len(), answers.len());
+        for (raw, answer) in raw.iter().zip(answers) {
+            let Ok(result) = &answer.outcome else {
+                told.push(format!("{name}: {}", answer.told()));
+                continue;
             };
             for (key, expected) in raw["expected"].as_object().expect("the examples expect something") {
                 let tolerance = raw["tolerance"].get(key).unwrap_or(&raw["tolerance"]["default"]);
-                differences(&format!("{name} {} {key}", case.id), expected, result.get(key), tolerance, &mut told);
+                differences(&format!("{name} {} {key}", answer.id), expected, result.get(key), tolerance, &mut told);
                 checked += 1;
             }
         }

@@ -1,6 +1,8 @@
 //! Every figure answers every case: with a result or with an error that names the key, never with a panic, and soon.
+//!
+//! Covers: core/src/dimension.
 
-use fitup_cli::figure::{self, Case};
+use fitup_cli::figure;
 use serde_json::{Value, json};
 use std::fs;
 use std::path::PathBuf;
@@ -43,21 +45,31 @@ fn examples() -> Vec<(String, Vec<Value>)> {
 }
 
 /// Computes a case and says what is wrong with how it was answered.
-fn answered(name: &str, inputs: Value) -> Result<bool, String> {
+fn answered(name: &str, inputs: &Value) -> Result<bool, String> {
     let compute = figure::find(name).unwrap_or_else(|unknown| panic!("{unknown}"));
-    let case = Case { id: json!("x"), inputs: Ok(inputs) };
+    let text = json!({"id": "x", "inputs": inputs}).to_string();
     let start = Instant::now();
-    let answer = std::panic::catch_unwind(|| figure::answer(compute, &case).outcome);
-    let told = |what: &str| format!("{name}: {what}: {}", case.inputs.as_ref().expect("set above"));
+    let answers =
+        std::panic::catch_unwind(|| figure::answers(compute, &text).map(|mut answers| answers.swap_remove(0)));
+    let told = |what: &str| format!("{name}: {what}: {text}");
     if start.elapsed() > Duration::from_secs(20) {
         return Err(told("takes too long"));
     }
-    let Ok(outcome) = answer else { return Err(told("panics")) };
-    match outcome {
+    let Ok(answer) = answers else { return Err(told("panics")) };
+    let answer = answer.map_err(|error| told(&error.to_string()))?;
+    match &answer.outcome {
         Ok(result) if result.is_object() => Ok(true),
         Ok(_) => Err(told("the result is no object")),
-        Err(error) if error.path.starts_with("inputs") && !error.message.is_empty() => Ok(false),
-        Err(error) => Err(told(&format!("the error does not say where: {error:?}"))),
+        Err(faults) if faults.is_empty() => Err(told("there is neither result nor error")),
+        Err(faults) => {
+            let wrong = |fault: &&figure::CaseError| {
+                !fault.path.starts_with("inputs") || fault.message.is_empty() || fault.position.is_none()
+            };
+            match faults.iter().find(wrong) {
+                None => Ok(false),
+                Some(error) => Err(told(&format!("the error does not say where: {error:?}"))),
+            }
+        }
     }
 }
 
@@ -76,7 +88,7 @@ fn odd_numbers_are_computed_or_refused_by_name() {
                 for value in odd {
                     let mut changed = inputs.clone();
                     *changed.pointer_mut(at).expect("found there") = json!(value);
-                    match answered(&name, changed) {
+                    match answered(&name, &changed) {
                         Ok(true) => computed += 1,
                         Ok(false) => refused += 1,
                         Err(told) => wrong.push(told),
@@ -89,7 +101,7 @@ fn odd_numbers_are_computed_or_refused_by_name() {
                 for at in &found {
                     *changed.pointer_mut(at).expect("found there") = json!(value);
                 }
-                match answered(&name, changed) {
+                match answered(&name, &changed) {
                     Ok(true) => computed += 1,
                     Ok(false) => refused += 1,
                     Err(told) => wrong.push(told),
@@ -120,7 +132,7 @@ fn two_odd_numbers_together_are_computed_or_refused_by_name() {
                         *changed.pointer_mut(at).expect("found there") = json!(value);
                     }
                     answers += 1;
-                    wrong.extend(answered(&name, changed).err());
+                    wrong.extend(answered(&name, &changed).err());
                 }
             }
         }
@@ -141,7 +153,7 @@ fn odd_shapes_are_refused_with_their_place() {
                 for value in &odd {
                     let mut changed = inputs.clone();
                     *changed.pointer_mut(at).expect("found there") = value.clone();
-                    wrong.extend(answered(&name, changed).err());
+                    wrong.extend(answered(&name, &changed).err());
                 }
                 if let Some((above, key)) = at.rsplit_once('/') {
                     let mut changed = inputs.clone();
@@ -153,7 +165,7 @@ fn odd_shapes_are_refused_with_their_place() {
                         Value::Array(list) => list.clear(),
                         _ => {}
                     }
-                    wrong.extend(answered(&name, changed).err());
+                    wrong.extend(answered(&name, &changed).err());
                 }
             }
         }

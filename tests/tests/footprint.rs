@@ -39,7 +39,7 @@ fn end_angles_touch_the_tyres_arc_at_their_point_and_no_corner_of_the_underside_
     for name in STORIES {
         let build = story(&desk, name);
         let answer = judge(&desk, &build);
-        let (rear, front, wheelbase) = radii(desk.catalogue().machine(build.machine.unwrap()));
+        let (rear, front, wheelbase) = radii(desk.catalogue().machine(build.choices.machine.unwrap()));
         let (departure, approach) = (answer.footprint.departure.unwrap(), answer.footprint.approach.unwrap());
         assert!(departure.x < Length::ZERO && approach.x.m() > wheelbase, "{name}");
         for (end, axle, radius) in [(departure, 0.0, rear), (approach, wheelbase, front)] {
@@ -63,7 +63,7 @@ fn the_breakover_angle_is_that_of_its_point_and_of_no_corner_between_the_axles_l
     for name in STORIES {
         let build = story(&desk, name);
         let answer = judge(&desk, &build);
-        let (rear, front, wheelbase) = radii(desk.catalogue().machine(build.machine.unwrap()));
+        let (rear, front, wheelbase) = radii(desk.catalogue().machine(build.choices.machine.unwrap()));
         let tangent = |distance: f64, z: f64, radius: f64| {
             let reach = distance * distance + (radius - z).powi(2) - radius * radius;
             (reach >= 0.0).then(|| 2.0 * z.atan2(distance + reach.sqrt()))
@@ -87,7 +87,7 @@ fn the_roll_over_bar_is_as_high_as_it_is_stated_to_be_whatever_the_outlines_show
     yard.machine().roll_over_bar = Some(RollOverBar { x: Length::ZERO, height_up, height_folded: Some(folded) });
     let height = |yard: &Yard| yard.judge().footprint.height;
     assert_eq!(height(&yard), Some(height_up));
-    yard.build.changes.push(Change::FoldRollOverBar);
+    yard.build.side.changes.push(Change::FoldRollOverBar);
     assert_eq!(height(&yard), Some(folded));
     yard.machine().roll_over_bar = Some(RollOverBar { x: Length::ZERO, height_up, height_folded: None });
     assert_eq!(height(&yard), Some(height_up), "it does not fold");

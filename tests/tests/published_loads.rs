@@ -7,8 +7,8 @@
 
 use fitup_core::dimension::{
     Article, Cargo, Cylinder, DigStand, FrontSupport, Governs, Heading, PointMass, SHARE_OF_HYDRAULIC,
-    SHARE_OF_TIPPING, ShareOf, Side, Stance, Stroke, Tie, TieRun, TrailerBed, Travel, axle_loads, centre, cycle_time,
-    dig_loads, hydraulic_power, line_velocity, nose_window, tie_downs, tip_angles, trailer_loads,
+    SHARE_OF_TIPPING, ShareOf, Stance, Stroke, Tie, TieRun, TipEdge, TrailerBed, Travel, axle_loads, centre,
+    cycle_time, dig_loads, hydraulic_power, line_velocity, nose_window, tie_downs, tip_angles, trailer_loads,
 };
 use fitup_core::quantity::{Flow, Force, Length, Mass, Power, Pressure};
 use fitup_tests::published::rel;
@@ -200,14 +200,14 @@ fn static_tip_angles() {
         |track, centre| Stance { rear_track: track, wheelbase: 1.65, front: FrontSupport::Fixed { track }, centre };
     let slope =
         |stance: &Stance, side| tip_angles(stance).expect("sound").slope(side).expect("tips that way").to_degrees();
-    rel("s11.side.ex1", slope(&fixed(1.1, [0.66, 0.0, 0.72]), Side::Left), 37.375_807_5, 1e-6);
-    rel("s11.side.ex2", slope(&fixed(1.45, [0.66, 0.0, 0.85]), Side::Right), 40.462_227_5, 1e-6);
-    rel("s11.up.ex1", slope(&fixed(1.1, [0.66, 0.0, 0.72]), Side::Rear), 42.510_447_1, 1e-6);
-    rel("s11.down.ex1", slope(&fixed(1.1, [0.66, 0.0, 0.72]), Side::Front), 53.972_626_6, 1e-6);
+    rel("s11.side.ex1", slope(&fixed(1.1, [0.66, 0.0, 0.72]), TipEdge::Left), 37.375_807_5, 1e-6);
+    rel("s11.side.ex2", slope(&fixed(1.45, [0.66, 0.0, 0.85]), TipEdge::Right), 40.462_227_5, 1e-6);
+    rel("s11.up.ex1", slope(&fixed(1.1, [0.66, 0.0, 0.72]), TipEdge::Rear), 42.510_447_1, 1e-6);
+    rel("s11.down.ex1", slope(&fixed(1.1, [0.66, 0.0, 0.72]), TipEdge::Front), 53.972_626_6, 1e-6);
     let pivot = Stance { front: FrontSupport::Pivot { height: 0.45 }, ..fixed(1.1, [0.66, 0.0, 0.72]) };
-    rel("s11.side_pivot.ex1", slope(&pivot, Side::Left), 31.429_565_6, 1e-6);
+    rel("s11.side_pivot.ex1", slope(&pivot, TipEdge::Left), 31.429_565_6, 1e-6);
     let combined = fixed(1.1, [0.183_962_264, 0.0, 0.729_716_981]);
-    rel("s11.combined.up", slope(&combined, Side::Rear), 14.149_476_1, 1e-6);
+    rel("s11.combined.up", slope(&combined, TipEdge::Rear), 14.149_476_1, 1e-6);
 }
 
 /// The combined centre of gravity and the axle loads are two routes to one number.

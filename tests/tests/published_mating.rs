@@ -4,7 +4,7 @@
 
 #![allow(clippy::disallowed_methods, reason = "a second way uses the platform's own functions")]
 
-use fitup_core::fit::mating::bolt_pattern::{Flip, Hole, allowance, register};
+use fitup_core::fit::mating::bolt_pattern::{Flip, Hole, allowance, lay_on};
 use fitup_core::fit::mating::clearance_hole::{Series, fixed_tolerance, floating_tolerance, inch, metric};
 use fitup_core::fit::mating::coupler::{
     CouplerFit, Family, Half, ISO_5675_OPENING_FORCE, ISO_16028_PRESSURE, SHARED_THREAD_DASHES, Thread, coupler_fit,
@@ -253,7 +253,7 @@ fn floating_and_fixed_fasteners() {
     let a = [hole(0.0), hole(0.1)];
     let b = [hole(-0.5 * tolerance), hole(0.1 + 0.5 * tolerance)];
     let a_out = [hole(0.5 * tolerance), hole(0.1 - 0.5 * tolerance)];
-    let margin = |a: &[Hole], b: &[Hole]| register(a, b, 12e-3, 2, Flip::Forbidden).unwrap().found().unwrap().margin;
+    let margin = |a: &[Hole], b: &[Hole]| lay_on(a, b, 12e-3, 2, Flip::Forbidden).unwrap().found().unwrap().margin;
     near("s05.float.m12, both holes of one plate at their limits", margin(&a, &b) * 1e3, 0.75, 1e-6);
     near("s05.float.m12, both plates at their limits", margin(&a_out, &b) * 1e3, 0.0, 1e-6);
     let threads = |off: f64| [Hole::tapped(-off, 0.0, 12e-3), Hole::tapped(0.1 + off, 0.0, 12e-3)];

@@ -62,8 +62,11 @@ fn percent_signs_of_each_language() {
 fn currencies_of_each_language() {
     let price = Money::from_hundredths(123_450);
     let all = |currency: &str| Lang::ALL.map(|lang| metric(lang).money(price, currency));
-    assert_eq!(all("EUR"), ["€1,234.50", "1.234,50\u{a0}€", "1234,50\u{a0}€", "1\u{202f}234,50\u{a0}€"]);
-    assert_eq!(all("USD"), ["$1,234.50", "1.234,50\u{a0}$", "1234,50\u{a0}US$", "1\u{202f}234,50\u{a0}$US"]);
+    assert_eq!(all("EUR"), ["€1,234.50", "€1,234.50", "1.234,50\u{a0}€", "1234,50\u{a0}€", "1\u{202f}234,50\u{a0}€"]);
+    assert_eq!(
+        all("USD"),
+        ["$1,234.50", "$1,234.50", "1.234,50\u{a0}$", "1234,50\u{a0}US$", "1\u{202f}234,50\u{a0}$US"]
+    );
 }
 
 /// Three names in a row. Source: CLDR 48, `listPattern-type-standard` of de, es and fr; run with ICU 78.2.
@@ -85,7 +88,7 @@ fn a_length_to_the_nearest_sixteenth() {
 }
 
 /// 4,536 kg is 10,000.1682 lb: a rounded metric limit is not converted back to 10,000 lb exactly, but reads
-/// so in whole pounds. 25 hp is 18.6424968 kW; 1 bar is 14.503773773 psi; 1 gal/min is 3.785411784 L/min.
+/// so in whole pounds. 25 hp is 18.6424968 kW; 1 bar is 14.503773773 psi; 1 gal/min, written gpm as the trade does, is 3.785411784 L/min.
 ///
 /// Source: NIST SP 811, appendix B, exact constants. Tolerance: the last place written.
 #[test]
@@ -95,5 +98,5 @@ fn other_units_of_the_reader() {
     assert_eq!(metric(Lang::En).power(Power::from_hp(25.0)), "18.6\u{a0}kW");
     assert_eq!(us.power(Power::from_kw(18.642_496_8)), "25\u{a0}hp");
     assert_eq!(us.pressure(Pressure::from_bar(100.0)), "1,450\u{a0}psi");
-    assert_eq!(us.flow(Flow::from_l_min(37.854_117_84)), "10\u{a0}gal/min");
+    assert_eq!(us.flow(Flow::from_l_min(37.854_117_84)), "10\u{a0}gpm");
 }

@@ -2,7 +2,7 @@
 
 #![allow(clippy::disallowed_methods, reason = "the second method uses the platform's own functions")]
 
-use fitup_core::fit::mating::bolt_pattern::{Face, Flip, Hole, HoleKind, Registration, Slot, register};
+use fitup_core::fit::mating::bolt_pattern::{Face, Flip, Hole, HoleKind, Lay, Slot, lay_on};
 use std::f64::consts::{FRAC_PI_2, PI, TAU};
 
 const BOLT: f64 = 0.012;
@@ -17,9 +17,9 @@ fn the_lay_found_is_the_best_of_every_pairing_at_every_turn() {
     let (mut greatest, mut fits, mut slotted, mut impossible, mut flipped) = (0.0_f64, 0_u64, 0_u64, 0_u64, 0_u64);
     for case in 0..cases {
         let Plates { a, b, required, flip } = Draw(case).plates();
-        let registered = register(&a, &b, BOLT, required, flip).expect("sound patterns");
+        let laid = lay_on(&a, &b, BOLT, required, flip).expect("sound patterns");
         let second = best(&a, &b, required, flip);
-        let Some(lay) = registered.found() else {
+        let Some(lay) = laid.found() else {
             assert_eq!(second, None, "case {case}: {a:?} {b:?} {required} {flip:?}");
             impossible += 1;
             continue;
@@ -42,7 +42,7 @@ fn the_lay_found_is_the_best_of_every_pairing_at_every_turn() {
 }
 
 /// The lay's own motion and pairs give its margin, and they are allowed.
-fn holds_what_it_says(lay: &Registration, a: &[Hole], b: &[Hole], required: usize, flip: Flip) {
+fn holds_what_it_says(lay: &Lay, a: &[Hole], b: &[Hole], required: usize, flip: Flip) {
     assert_eq!(lay.pairs.len(), required);
     assert!(flip == Flip::Allowed || lay.motion.face == Face::AsDrawn);
     for (i, pair) in lay.pairs.iter().enumerate() {

@@ -4,8 +4,8 @@
 #![allow(clippy::disallowed_methods, reason = "the second method uses the platform's own functions")]
 
 use fitup_core::dimension::{
-    Article, Cargo, Cylinder, DigStand, FrontSupport, GroundMass, Heading, LiftCylinder, PointMass, ShareOf, Side,
-    SideStand, Stance, Stroke, Tie, TieRun, TrailerBed, Travel, axle_loads, cycle_time, cylinder_lift, dig_loads,
+    Article, Cargo, Cylinder, DigStand, FrontSupport, GroundMass, Heading, LiftCylinder, PointMass, ShareOf, SideStand,
+    Stance, Stroke, Tie, TieRun, TipEdge, TrailerBed, Travel, axle_loads, cycle_time, cylinder_lift, dig_loads,
     hydraulic_power, line_velocity, nose_window, shaft_power, side_tipping, tie_downs, tip_angles, trailer_loads,
 };
 use proptest::prelude::*;
@@ -136,7 +136,7 @@ fn cross(a: V3, b: V3) -> V3 {
 }
 
 /// The two supports of an edge, counter-clockwise seen from above.
-fn supports(stance: &Stance, side: Side) -> (V3, V3) {
+fn supports(stance: &Stance, side: TipEdge) -> (V3, V3) {
     let (t, w) = (stance.rear_track / 2.0, stance.wheelbase);
     let ((l, r), (fl, fr)) = match stance.front {
         FrontSupport::Fixed { track } => {
@@ -146,30 +146,30 @@ fn supports(stance: &Stance, side: Side) -> (V3, V3) {
         FrontSupport::Pivot { height } => (([w, 0.0, height], [w, 0.0, height]), ([w, 0.4, 0.0], [w, -0.4, 0.0])),
     };
     match side {
-        Side::Rear => ([0.0, t, 0.0], [0.0, -t, 0.0]),
-        Side::Right => ([0.0, -t, 0.0], r),
-        Side::Front => (fr, fl),
-        Side::Left => (l, [0.0, t, 0.0]),
+        TipEdge::Rear => ([0.0, t, 0.0], [0.0, -t, 0.0]),
+        TipEdge::Right => ([0.0, -t, 0.0], r),
+        TipEdge::Front => (fr, fl),
+        TipEdge::Left => (l, [0.0, t, 0.0]),
     }
 }
 
 /// Whether gravity on ground leaning by `b` downhill along the heading `psi` turns the body over the edge.
-fn tips(stance: &Stance, side: Side, psi: f64, b: f64) -> bool {
+fn tips(stance: &Stance, side: TipEdge, psi: f64, b: f64) -> bool {
     let (from, to) = supports(stance, side);
     let gravity = [b.sin() * psi.cos(), b.sin() * psi.sin(), -b.cos()];
     // Moment of the weight about the edge: positive turns the inside up.
     dot(cross(sub(stance.centre, from), gravity), sub(to, from)) > 0.0
 }
 
-const HEADINGS: [(Side, f64); 4] = [
-    (Side::Rear, std::f64::consts::PI),
-    (Side::Left, std::f64::consts::FRAC_PI_2),
-    (Side::Right, -std::f64::consts::FRAC_PI_2),
-    (Side::Front, 0.0),
+const HEADINGS: [(TipEdge, f64); 4] = [
+    (TipEdge::Rear, std::f64::consts::PI),
+    (TipEdge::Left, std::f64::consts::FRAC_PI_2),
+    (TipEdge::Right, -std::f64::consts::FRAC_PI_2),
+    (TipEdge::Front, 0.0),
 ];
 
 /// Slope along a heading at which the edge gives way, from just short of level to just short of upright.
-fn tilt(stance: &Stance, side: Side, psi: f64) -> Option<f64> {
+fn tilt(stance: &Stance, side: TipEdge, psi: f64) -> Option<f64> {
     let steep = std::f64::consts::FRAC_PI_2 - 1e-9;
     (!tips(stance, side, psi, 0.0) && tips(stance, side, psi, steep))
         .then(|| bisect(0.0, steep, |b| tips(stance, side, psi, b)))
@@ -192,10 +192,10 @@ fn tip_angles_are_where_tilting_the_ground_turns_the_body_over() {
     runner()
         .run(&stance(), |stance| {
             let found = tip_angles(&stance).expect("sound");
-            let stands = Side::ALL.iter().all(|&side| !tips(&stance, side, 0.0, 0.0));
+            let stands = TipEdge::ALL.iter().all(|&side| !tips(&stance, side, 0.0, 0.0));
             prop_assert_eq!(found.stable_on_level, stands);
             for (to, psi) in HEADINGS {
-                let first = Side::ALL.iter().filter_map(|&side| tilt(&stance, side, psi)).min_by(f64::total_cmp);
+                let first = TipEdge::ALL.iter().filter_map(|&side| tilt(&stance, side, psi)).min_by(f64::total_cmp);
                 match (found.slope(to), first.filter(|_| stands)) {
                     (Some(a), Some(b)) => off.near(a, b, 1.0, 1e-8)?,
                     (a, b) => prop_assert_eq!(a, b),
@@ -222,7 +222,7 @@ fn tip_angles_are_where_tilting_the_ground_turns_the_body_over() {
             if stands {
                 stable.set(stable.get() + 1);
                 // No heading of a fine fan tips earlier, and the best of them comes as near as the fan is fine.
-                for side in Side::ALL {
+                for side in TipEdge::ALL {
                     let turn = std::f64::consts::TAU / 24.0;
                     let fan = (0..24).filter_map(|i| tilt(&stance, side, f64::from(i) * turn).map(|b| (b, i)));
                     let (_, best) = fan.min_by(|a, b| a.0.total_cmp(&b.0)).expect("some heading tips");

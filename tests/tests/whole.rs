@@ -1,12 +1,14 @@
 //! The finished machine as a whole, on the demonstration yard: each figure against what it is made of.
+//!
+//! Covers: core/src/fit/whole.
 
 use std::collections::BTreeSet;
 
 use fitup_core::build::{Build, Change};
-use fitup_core::dimension::{Facing, Heading, Side};
+use fitup_core::dimension::{Facing, Heading, TipEdge};
 use fitup_core::fit::{
     Bearer, Desk, MissingOf, RAMP_MARGIN, SwingStop, access, arm_at_work, hydraulics, judge, lifting, loading,
-    on_trailer, shortest_ramps, tip, weight, whole,
+    on_trailer, shortest_ramps, stand_after, tip, way_up, weight, whole,
 };
 use fitup_core::item::{SiteId, TrailerId};
 use fitup_core::quantity::{Length, Mass};
@@ -23,11 +25,11 @@ fn a_ramp_of_the_shortest_length_just_keeps_the_margin() {
     let shortest = shortest_ramps(&desk, &dragging);
     for (facing, shortest) in [Facing::Forward, Facing::Backward].into_iter().zip(shortest) {
         let length = Length::from_m(shortest.unwrap().length);
-        let with = Build { changes: vec![Change::Ramps { length }], ..dragging.clone() };
+        let with = dragging.clone().changed(|build| build.side.changes = vec![Change::Ramps { length }]);
         let room = loading(&desk, &with).unwrap().drive(facing).unwrap().clearance().unwrap();
         close(room.mm(), RAMP_MARGIN.mm());
     }
-    assert_eq!(loading(&desk, &Build { trailer: None, ..dragging }), None);
+    assert_eq!(loading(&desk, &dragging.changed(|build| build.side.trailer = None)), None);
 }
 
 #[test]
@@ -35,7 +37,7 @@ fn on_the_trailer_the_moments_balance_and_the_operator_stays_behind() {
     let desk = desk();
     let carried = story(&desk, "ramp");
     let on = on_trailer(&desk, &carried).unwrap();
-    let stand = on.better().unwrap();
+    let stand = stand_after(&on, way_up(&[None, None], Some(&on))).unwrap();
     assert_eq!(stand.heading, Heading::Backward);
     let loads = weight(&desk, &carried, None).unwrap().loads.unwrap();
     let travelling = loads.bodies.iter().filter(|body| body.of != Bearer::Operator);
@@ -62,7 +64,7 @@ fn the_ballast_of_each_rule_meets_it_when_it_is_hung() {
     for (index, rule) in found.rules.iter().enumerate() {
         assert!(!rule.is_met());
         let (mass, x) = (rule.ballast.unwrap(), found.ballast_at.unwrap());
-        let hung = Build { changes: vec![Change::Ballast { mass, x }], ..light.clone() };
+        let hung = light.clone().changed(|build| build.side.changes = vec![Change::Ballast { mass, x }]);
         let after = weight(&desk, &hung, found.ballast_at).unwrap().rules[index];
         close(after.share, after.least);
     }
@@ -107,12 +109,12 @@ fn the_machine_tips_first_where_its_centre_lies_nearest() {
     let angles = found.angles.unwrap();
     close(y.mm(), 0.0);
     // Straight behind the centre the slope is as steep as the centre is far ahead for its height.
-    let (sin, cos) = angles.slope(Side::Rear).map(fitup_core::plane::Point::unit).map(|to| (to.y, to.x)).unwrap();
+    let (sin, cos) = angles.slope(TipEdge::Rear).map(fitup_core::plane::Point::unit).map(|to| (to.y, to.x)).unwrap();
     close(sin / cos, x.m() / z.m());
-    close(angles.slope(Side::Left).unwrap(), angles.slope(Side::Right).unwrap());
+    close(angles.slope(TipEdge::Left).unwrap(), angles.slope(TipEdge::Right).unwrap());
     // Ballast has no height of its own: it moves the centre along and not up.
     let ballast = Change::Ballast { mass: Mass::from_kg(60.0), x: Length::from_m(1.8) };
-    let hung = tip(&desk, &Build { changes: vec![ballast], ..story(&desk, "ramp") }).unwrap();
+    let hung = tip(&desk, &story(&desk, "ramp").changed(|build| build.side.changes = vec![ballast])).unwrap();
     let (further, _, height) = hung.centre.unwrap();
     assert!(further > x);
     close(height.m(), z.m());
@@ -155,15 +157,18 @@ fn the_tipping_load_balances_and_less_is_lifted_farther_out() {
 }
 
 #[test]
-fn a_wider_gate_asks_for_less_path_and_a_narrow_one_for_none_there_is() {
+fn a_wider_gate_asks_for_less_path() {
     let desk = desk();
     let at = story(&desk, "ramp");
     let wanted = |gate: f64| {
         let gateway = Change::Gateway { width: Length::from_mm(gate) };
-        access(&desk, &Build { changes: vec![gateway], ..at.clone() }).unwrap().path_wanted.map(Length::mm)
+        access(&desk, &at.clone().changed(|build| build.side.changes = vec![gateway]))
+            .unwrap()
+            .path_wanted
+            .map(Length::mm)
     };
-    assert_eq!(wanted(1200.0), None);
-    let widths: Vec<f64> = [1700.0, 2000.0, 2400.0].into_iter().map(|gate| wanted(gate).unwrap()).collect();
+    // Driving straight out before it turns, a gate that only just lets it through will do.
+    let widths: Vec<f64> = [1200.0, 1700.0, 2000.0, 2400.0].into_iter().map(|gate| wanted(gate).unwrap()).collect();
     assert!(widths.windows(2).all(|pair| pair[0] >= pair[1]), "{widths:?}");
     // Two equal corridors of the least width let it round.
     let corridor = access(&desk, &at).unwrap().corridor.unwrap().mm();
@@ -184,7 +189,7 @@ fn oil_is_what_the_machine_gives_and_the_implement_stands() {
 #[test]
 fn what_is_missing_is_named_and_everything_else_is_there() {
     let desk = desk();
-    let lost = Build { trailer: story(&desk, "ramp").trailer, ..story(&desk, "missing-data") };
+    let lost = story(&desk, "missing-data").changed(|build| build.side.trailer = story(&desk, "ramp").side.trailer);
     let found = whole(&desk, &lost);
     let weight = found.weight.unwrap();
     assert!(weight.loads.is_none() && !weight.missing.is_empty());
@@ -200,7 +205,7 @@ fn nothing_chosen_has_no_whole_and_no_trailer_leaves_the_four_steps_alone() {
     let empty = whole(&desk, &Build::default());
     assert!(empty.loading.is_none() && empty.weight.is_none() && empty.access.is_none() && empty.tip.is_none());
     let with = story(&desk, "ramp");
-    let without = Build { trailer: None, site: None, ..with.clone() };
+    let without = with.clone().changed(|build| (build.side.trailer, build.side.site) = (None, None));
     let listed = judge(&desk, &story(&desk, "listed"));
     assert_eq!(judge(&desk, &without).findings, listed.findings);
     assert_ne!(judge(&desk, &with).findings, listed.findings);
@@ -212,21 +217,28 @@ fn out_and_told(desk: &Desk, build: &Build) -> Vec<(&'static str, bool, bool)> {
     let found = whole(desk, build);
     let (weight, on) = (found.weight.unwrap(), found.on_trailer.unwrap());
     let (access, loading) = (found.access.unwrap(), found.loading.unwrap());
-    let drives: Vec<_> = [loading.forward, loading.backward].into_iter().flatten().collect();
-    let stand = on.better();
+    let drives = [loading.forward, loading.backward];
+    let way = way_up(&drives, Some(&on));
+    let stand = stand_after(&on, way);
     let out = [
         ("axle-overloaded", weight.front.is_over() || weight.rear.is_over()),
         ("tyre-overloaded", weight.front_tyre.is_over() || weight.rear_tyre.is_over()),
         ("trailer-overloaded", on.total.is_over() || on.axles(stand).is_over()),
         ("nose-load-out-of-range", stand.is_some_and(|it| it.places_on_deck.is_some() && !it.is_in_range())),
-        ("ramp-drags", !drives.is_empty() && drives.iter().all(|drive| !drive.clears())),
+        ("ramp-drags", loading.drive(way).is_some_and(|drive| !drive.clears())),
         ("gate-narrow", access.is_too_wide()),
         ("gate-low", access.is_too_high()),
         ("corner-tight", access.turns() == Some(false) && !access.is_too_wide()),
         ("ground-overloaded", access.heavier_axle().is_over()),
     ];
     let says = |code: &str| answer.findings.iter().any(|finding| finding.code == code);
-    out.map(|(code, out)| (code, out, says(code) || code == "ramp-drags" && says("ramp-tight"))).to_vec()
+    let told = |code| match code {
+        "ramp-drags" => says(code) || says("ramp-tight"),
+        // A coupling that bears less than the least load is out of range wherever the machine stands.
+        "nose-load-out-of-range" => says(code) || says("coupling-weak"),
+        _ => says(code),
+    };
+    out.map(|(code, out)| (code, out, told(code))).to_vec()
 }
 
 #[test]
@@ -237,8 +249,8 @@ fn a_view_marks_as_out_of_bounds_what_the_findings_refuse() {
     for (name, kg) in [("light-front", 0.0), ("light-front", 900.0), ("ramp", 3000.0), ("missing-data", 0.0)] {
         for at in 0..yard.trailers.len().max(yard.sites.len()) {
             let mut build = story(&desk, name);
-            build.trailer = Some(TrailerId::at(at % yard.trailers.len()));
-            build.site = Some(SiteId::at(at % yard.sites.len()));
+            build.side.trailer = Some(TrailerId::at(at % yard.trailers.len()));
+            build.side.site = Some(SiteId::at(at % yard.sites.len()));
             build.hang(Mass::from_kg(kg), Length::from_m(0.7));
             for (code, out, told) in out_and_told(&desk, &build) {
                 assert_eq!(out, told, "{code}: {build:?}");

@@ -7,7 +7,7 @@ use criterion::{BatchSize, BenchmarkId, Criterion, criterion_group, criterion_ma
 use fitup_bench::{SIZES, builds, completed, yard};
 use fitup_core::build::Build;
 use fitup_core::fit::Desk;
-use fitup_core::search::reachable;
+use fitup_core::search::Searcher;
 
 fn completions(criterion: &mut Criterion) {
     let mut group = criterion.benchmark_group("completions");
@@ -20,13 +20,13 @@ fn completions(criterion: &mut Criterion) {
         });
         let desk = Desk::new(catalogue);
         group.bench_function(BenchmarkId::new("first search", &name), |bencher| {
-            // A copy of a desk starts with nothing worked out.
-            let search = |desk: Desk| reachable(&desk, &Build::default());
-            bencher.iter_batched(|| desk.clone(), search, BatchSize::PerIteration);
+            let search = |mut searcher: Searcher<&Desk>| searcher.reachable(&Build::default());
+            bencher.iter_batched(|| Searcher::new(&desk), search, BatchSize::PerIteration);
         });
+        let mut searcher = Searcher::new(&desk);
         for (chosen, build) in builds(&completed(&desk)) {
             group.bench_function(BenchmarkId::new(chosen, &name), |bencher| {
-                bencher.iter(|| reachable(&desk, black_box(&build)));
+                bencher.iter(|| searcher.reachable(black_box(&build)));
             });
         }
     }

@@ -11,7 +11,7 @@ use fitup_bench::{SIZES, yard};
 use fitup_core::build::{Build, Step, options};
 use fitup_core::finding::Verdict;
 use fitup_core::fit::{Desk, verdict};
-use fitup_core::search::reachable;
+use fitup_core::search::Searcher;
 use varisat::{ExtendFormula, Lit, Solver, Var};
 
 fn main() {
@@ -28,9 +28,10 @@ fn compare(size: fitup_bench::Size) {
     let start = Instant::now();
     let verdicts = judge_all(&desk, counts);
     println!("{size:?}: {} builds judged in {:?}", verdicts.len(), start.elapsed());
-    let found = reachable(&desk, &Build::default());
+    let mut searcher = Searcher::new(&desk);
+    let found = searcher.reachable(&Build::default());
     let ours = Instant::now();
-    let again = reachable(&desk, &Build::default());
+    let again = searcher.reachable(&Build::default());
     println!("  completions here: {:?}", ours.elapsed());
     assert_eq!(found, again);
     let start = Instant::now();

@@ -1,25 +1,26 @@
 //! What is timed natively and in wasm alike.
 
-use fitup_core::build::{Build, Carrying, Seating};
+use fitup_core::build::{Build, Carrying, Choices, Seating};
 use fitup_core::dimension::{Facing, Ramp, RampRoll, Rider, Wheels, ramp_roll};
 use fitup_core::fit::Desk;
 use fitup_core::plane::Point;
-use fitup_core::search::reachable;
+use fitup_core::search::Searcher;
 
 /// A complete build with a frame, the best there is.
 pub fn completed(desk: &Desk) -> Build {
-    let frames = reachable(desk, &Build::default()).carrying.into_iter().skip(1).flatten();
+    let frames = Searcher::new(desk).reachable(&Build::default()).carrying.into_iter().skip(1).flatten();
     frames.min_by_key(|reach| reach.verdict).map(|reach| reach.build).unwrap_or_default()
 }
 
 /// Builds with more and more chosen on the way to a complete one, with their names.
 pub fn builds(complete: &Build) -> Vec<(&'static str, Build)> {
-    let of = |machine: bool, carrying: bool, seating: bool, implement: bool| Build {
-        machine: complete.machine.filter(|_| machine),
-        carrying: if carrying { complete.carrying } else { Carrying::Open },
-        seating: if seating { complete.seating } else { Seating::Open },
-        implement: complete.implement.filter(|_| implement),
-        ..Build::default()
+    let of = |machine: bool, carrying: bool, seating: bool, implement: bool| {
+        Build::from(Choices {
+            machine: complete.choices.machine.filter(|_| machine),
+            carrying: if carrying { complete.choices.carrying } else { Carrying::Open },
+            seating: if seating { complete.choices.seating } else { Seating::Open },
+            implement: complete.choices.implement.filter(|_| implement),
+        })
     };
     vec![
         ("nothing chosen", of(false, false, false, false)),

@@ -21,12 +21,12 @@
 
 use fitup_core::item::{
     Axle, Body, BoltPattern, Carrier, Catalogue, Coupler, CouplerGender, Electric, End, Frame, FrameId, FrontAxle,
-    FrontSeatEffect, Guide, GuideRow, Hole, HoleKind, HookRack, HookSide, HydraulicNeed, HydraulicSupply, Implement,
-    ImplementId, ImplementKind, Machine, MachineId, Mount, Named, OperatorSeat, Part, Point3, Port, PortKind, Pose,
-    PowerTakeOff, Replacement, Role, Seat, SeatBase, SeatId, SeatKind, Serials, Shape, ShapeRole, Slot, Station, Step,
-    SuppliedWith, ThreePoint, Towards, View,
+    FrontSeatEffect, Guide, GuideRow, Hole, HookRack, HookSide, HydraulicNeed, HydraulicSupply, Implement, ImplementId,
+    ImplementKind, Machine, MachineId, Mount, Named, OperatorSeat, Part, PathCommand, Point3, Port, PortKind, Pose,
+    PowerTakeOff, PtoRotation, Replacement, Role, Seat, SeatBase, SeatId, SeatKind, SeatMoves, Serials, Shape,
+    ShapeRole, Slot, Station, SuppliedWith, ThreePoint, Towards, View,
 };
-use fitup_core::quantity::{Angle, Flow, Length, Mass, Power, Pressure, Source, Stated};
+use fitup_core::quantity::{Angle, Flow, Length, Mass, Money, Power, Pressure, Source, Stated, Work};
 
 /// How many machines, frames, seats and implements.
 pub type Size = [usize; 4];
@@ -51,7 +51,7 @@ pub fn yard([machines, frames, seats, implements]: Size) -> Catalogue {
             both_ways: chassis.is_multiple_of(2),
         });
         let part = Part { number: number.clone(), name: String::new(), replaced };
-        catalogue.parts.or_insert_with(number, || part);
+        catalogue.parts.entry(number).or_insert(part);
     }
     let rows = (0..implements / 10).map(|row| GuideRow {
         machine: Named::This(MachineId::at(spread(row, 1) % machines)),
@@ -60,6 +60,16 @@ pub fn yard([machines, frames, seats, implements]: Size) -> Catalogue {
         implement: Named::This(ImplementId::at(row * 10)),
     });
     catalogue.guide = Some(Guide { name: "Guide".to_owned(), date: "2026-01-01".to_owned(), rows: rows.collect() });
+    // Whole tens of the currency, so that some items cost the same.
+    let price = |at: usize, salt: usize| {
+        let step = i64::try_from(spread(at, salt) % 900).unwrap_or_default();
+        Some(Money::from_hundredths(100_000 + 1_000 * step))
+    };
+    let Catalogue { machines, frames, seats, implements, .. } = &mut catalogue;
+    machines.iter_mut().enumerate().for_each(|(at, row)| row.body.price = price(at, 11));
+    frames.iter_mut().enumerate().for_each(|(at, row)| row.body.price = price(at, 12));
+    seats.iter_mut().enumerate().for_each(|(at, row)| row.body.price = price(at, 13));
+    implements.iter_mut().enumerate().for_each(|(at, row)| row.body.price = price(at, 14));
     catalogue
 }
 
@@ -106,7 +116,7 @@ fn port(made: Made) -> Port {
         name: format!("{:?}", made.role).to_lowercase(),
         role: made.role,
         end: made.end,
-        pose: (!places).then_some(Pose { at: place, faces: made.faces, up: Towards::Up }),
+        pose: (!places).then_some(Pose { at: place.into(), faces: made.faces, up: Towards::Up }),
         parts: made.part.into_iter().collect(),
         serials: Serials::default(),
         tolerance: Some(mm(0.1)),
@@ -118,9 +128,9 @@ fn port(made: Made) -> Port {
 fn plate(class: usize, slotted: bool) -> BoltPattern {
     let (u, v) = (80.0 + 12.0 * (class % 6) as f64, 60.0 + 15.0 * (class / 6) as f64);
     let slot = slotted.then_some(Slot { travel: mm(20.0), direction: Angle::ZERO });
-    let hole = |u, v| Hole { u: mm(u), v: mm(v), diameter: mm(13.5), kind: HoleKind::Plain, slot };
+    let hole = |u, v| Hole { slot, ..Hole::drawn(mm(u), mm(v), mm(13.5)) };
     let holes = vec![hole(0.0, 0.0), hole(u, 0.0), hole(u, v), hole(0.0, v)];
-    BoltPattern { holes, bolt: Some(mm(12.0)), ..BoltPattern::default() }
+    BoltPattern { holes, bolt: Some(Stated::drawn(mm(12.0))), ..BoltPattern::default() }
 }
 
 fn anchors(chassis: usize, end: End, unknown: bool) -> [Port; 2] {
@@ -129,17 +139,15 @@ fn anchors(chassis: usize, end: End, unknown: bool) -> [Port; 2] {
     if unknown {
         axle.holes.clear();
     }
+    let width = Some(stated(if end == End::Carrier { 600.0 } else { 600.5 }));
+    axle.pair_width = width;
+    let front = BoltPattern { pair_width: width, ..plate(30 + chassis % 8, end == End::Carrier) };
     let span = 1050.0 + 12.0 * chassis as f64;
     let faces = if end == End::Carrier { Towards::Right } else { Towards::Left };
     let made = |role, at, part, kind| port(Made { role, end, at, faces, part, kind });
     [
         made(Role::AxleAnchor, (0.0, 480.0), part("axle", chassis % 24), PortKind::BoltPattern(axle)),
-        made(
-            Role::FrontAnchor,
-            (span, 520.0),
-            part("front", chassis % 8),
-            PortKind::BoltPattern(plate(30 + chassis % 8, end == End::Carrier)),
-        ),
+        made(Role::FrontAnchor, (span, 520.0), part("front", chassis % 8), PortKind::BoltPattern(front)),
     ]
 }
 
@@ -160,7 +168,7 @@ fn take_off(end: End, class: usize, power: Option<Power>) -> Port {
     let kind = PortKind::PowerTakeOff(PowerTakeOff {
         shaft_type: Some(1),
         speeds: if class.is_multiple_of(4) { vec![540, 1000] } else { vec![540] },
-        rotation: None,
+        rotation: Some(PtoRotation::Clockwise),
         power,
     });
     port(Made { role: Role::PowerTakeOff, end, at: (0.0, 0.0), faces: Towards::Rear, part: None, kind })
@@ -183,12 +191,12 @@ fn rack(end: End, class: usize) -> Port {
     let carries = end == End::Carrier;
     let (spread, drop) = (420.0 + 60.0 * (class % 3) as f64, 280.0 + 40.0 * (class / 3) as f64);
     let kind = PortKind::HookRack(HookRack {
-        side: if carries { HookSide::Bar } else { HookSide::Hook },
         diameter: Some(stated(if carries { 40.0 } else { 41.5 })),
         spread: Some(stated(spread)),
         drop: Some(stated(drop)),
         latch: Some(stated(if carries { 21.5 } else { 20.0 })),
         setback: Some(stated(80.0)),
+        ..HookRack::of(if carries { HookSide::Bar } else { HookSide::Hook })
     });
     let (at, faces) = if carries { ((-620.0, 520.0), Towards::Rear) } else { ((0.0, 0.0), Towards::Front) };
     port(Made { role: Role::Rack, end, at, faces, part: (class < 4).then(|| format!("rack-{class}")), kind })
@@ -215,11 +223,11 @@ fn body(id: String, mass: Option<f64>, centre: (f64, f64), ports: Vec<Port>) -> 
 /// A box seen from the side or from above, from corner to corner.
 fn outline(role: ShapeRole, view: View, from: (f64, f64), to: (f64, f64)) -> Shape {
     let path = vec![
-        Step::Move(mm(from.0), mm(from.1)),
-        Step::Line(mm(to.0), mm(from.1)),
-        Step::Line(mm(to.0), mm(to.1)),
-        Step::Line(mm(from.0), mm(to.1)),
-        Step::Close,
+        PathCommand::Move(mm(from.0), mm(from.1)),
+        PathCommand::Line(mm(to.0), mm(from.1)),
+        PathCommand::Line(mm(to.0), mm(to.1)),
+        PathCommand::Line(mm(from.0), mm(to.1)),
+        PathCommand::Close,
     ];
     Shape { name: format!("{role:?}"), view, role, carrier: Carrier::Item, clearance: true, path }
 }
@@ -270,7 +278,9 @@ fn machine(at: usize) -> Machine {
             } else {
                 boxed(ShapeRole::RollOverBar, (-120.0, 900.0), (-60.0, 2300.0), 450.0)
             };
-            hull.into_iter().chain(rear)
+            let seat = boxed(ShapeRole::Seat, (60.0, 750.0), (500.0, 1350.0), 250.0);
+            let folded = boxed(ShapeRole::SeatFolded, (100.0, 750.0), (550.0, 950.0), 250.0);
+            hull.into_iter().chain(rear).chain(seat).chain(folded)
         }),
         station: if trim % 4 == 3 { Station::Cab } else { Station::Open },
         wheelbase: Some(stated(1400.0 + 10.0 * series as f64)),
@@ -287,6 +297,7 @@ fn machine(at: usize) -> Machine {
             turns: series.is_multiple_of(5),
             flips_forward: !series.is_multiple_of(3),
             slides_forward: mm(150.0),
+            off: known(at, 14, Work::from_hours(0.5)),
         }),
         hydraulics: HydraulicSupply {
             flow: Some(Flow::from_m3_s((20.0 + 4.0 * outfit as f64) / 60_000.0)),
@@ -315,6 +326,7 @@ fn frame(at: usize, machines: usize) -> Frame {
             ),
             boxed(ShapeRole::FrameRail, (-620.0, 430.0), (1300.0, 530.0), 250.0),
         ),
+        fitting: None,
         stations: if at.is_multiple_of(4) { vec![Station::Open] } else { vec![Station::Open, Station::Cab] },
         excludes: if at % 4 == 1 { vec!["belly mower".to_owned()] } else { Vec::new() },
         requires: if at % 5 == 2 { vec!["loader base".to_owned()] } else { Vec::new() },
@@ -338,11 +350,12 @@ fn seat(at: usize) -> Seat {
             body(format!("seat-{at}"), Some(mass), (0.0, 300.0), ports),
             boxed(ShapeRole::Seat, (-150.0, 0.0), (250.0, 900.0), 250.0).into_iter().filter(|_| stands),
         ),
+        fitting: None,
         kind,
         supplied_with: SuppliedWith::Kit,
-        stations: if at.is_multiple_of(3) { vec![Station::Open] } else { Vec::new() },
+        stations: if at.is_multiple_of(3) { vec![Station::Open] } else { vec![Station::Open, Station::Cab] },
         index_point: stands.then_some((mm(0.0), mm(420.0 + 20.0 * (at % 3) as f64))),
-        swivel_radius: None,
+        swivel_radius: (kind == SeatKind::Turning).then_some(mm(450.0)),
         front_seat: match kind {
             SeatKind::Turning => FrontSeatEffect::Turns,
             SeatKind::Separate => {
@@ -353,6 +366,7 @@ fn seat(at: usize) -> Seat {
         least_room: Some(mm(350.0 + 10.0 * (at % 5) as f64)),
         greatest_reach: Some(mm(950.0)),
         presence_switch: known(at, 31, !at.is_multiple_of(7)),
+        moves: SeatMoves { folds: false, slides: Length::ZERO, off: known(at, 32, Work::from_hours(0.25)) },
     }
 }
 
@@ -386,24 +400,32 @@ fn implement(at: usize) -> Implement {
                 trunk.into_iter().chain(boom.into_iter().filter(move |_| digs)).filter(move |_| is_drawn)
             },
         ),
+        fitting: None,
         kind: if digs { ImplementKind::DiggingArm } else { ImplementKind::Flail },
         mount: if on_rack { Mount::Rack } else { Mount::ThreePoint },
         arm: None,
         console: digs
             .then(|| known(at, 50, Point3 { x: mm(-150.0 - 250.0 * share(at, 51)), y: Length::ZERO, z: mm(500.0) }))
             .flatten(),
-        worked_from_seat: digs,
+        worked_from_seat: Some(digs),
         hydraulics: fed.then(|| HydraulicNeed {
             flow_min: Some(Flow::from_m3_s((15.0 + 2.0 * (need % 8) as f64) / 60_000.0)),
-            flow_max: (need.is_multiple_of(3)).then(|| Flow::from_m3_s((45.0 + need as f64) / 60_000.0)),
-            pressure_min: None,
-            pressure_max: (need.is_multiple_of(4)).then(|| Pressure::from_pa(1.7e7)),
+            flow_max: known(
+                at,
+                56,
+                Flow::from_m3_s((if need.is_multiple_of(3) { 45.0 } else { 80.0 } + need as f64) / 60_000.0),
+            ),
+            pressure_min: known(at, 54, Pressure::from_pa(1.0e7)),
+            pressure_max: known(at, 55, Pressure::from_pa(if need.is_multiple_of(4) { 1.7e7 } else { 2.1e7 })),
             outlets: [1, 2][need % 2],
-            power_beyond: need.is_multiple_of(6),
+            power_beyond: Some(need.is_multiple_of(6)),
         }),
         power_least: (!fed).then(|| Power::from_w(least)),
-        power_most: (!fed && at.is_multiple_of(5)).then(|| Power::from_w(2.5 * least)),
-        own_seat: digs && at.is_multiple_of(4),
+        power_most: known(at, 57, Power::from_w(if at.is_multiple_of(5) { 2.5 * least } else { 60_000.0 }))
+            .filter(|_| !fed),
+        own_seat: Some(digs && at.is_multiple_of(4)),
+        own_seat_index: None,
+        own_seat_moves: SeatMoves { off: Some(Work::from_hours(0.5)), ..SeatMoves::default() },
         transport_width: None,
     }
 }
@@ -413,11 +435,11 @@ mod tests {
     use super::*;
     use fitup_core::build::Build;
     use fitup_core::fit::Desk;
-    use fitup_core::search::reachable;
+    use fitup_core::search::Searcher;
 
     #[test]
     fn implements_reach_several_verdicts_at_best() {
-        let found = reachable(&Desk::new(yard(SIZES[2])), &Build::default());
+        let found = Searcher::new(&Desk::new(yard(SIZES[2]))).reachable(&Build::default());
         let mut counts = [0; 4];
         found.implements.iter().flatten().for_each(|reach| counts[reach.verdict as usize] += 1);
         // With so many frames and seats every implement goes on somehow.

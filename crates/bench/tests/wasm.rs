@@ -6,7 +6,7 @@ use std::hint::black_box;
 use fitup_bench::{SIZES, builds, catalogue_text, completed, pace, ramp_roll_of_a_long_underside, yard};
 use fitup_core::build::Build;
 use fitup_core::fit::{Desk, judge};
-use fitup_core::search::reachable;
+use fitup_core::search::{Searcher, SetOrder};
 use wasm_bindgen::prelude::wasm_bindgen;
 use wasm_bindgen_test::{console_log, wasm_bindgen_test};
 
@@ -36,14 +36,18 @@ fn times() {
         let desk = Desk::new(catalogue);
         let laid_out = now() - start;
         let start = now();
-        black_box(reachable(&desk, &Build::default()));
+        let mut searcher = Searcher::new(&desk);
+        black_box(searcher.reachable(&Build::default()));
         console_log!("{name}: laid out in {laid_out:.1} ms, first search {:.1} ms (once each)", now() - start);
         let complete = completed(&desk);
         for (chosen, build) in builds(&complete) {
             time(&format!("completions {name}, {chosen}"), || {
-                black_box(reachable(&desk, &build));
+                black_box(searcher.reachable(&build));
             });
         }
+        let start = now();
+        let sets = searcher.sets(&Build::default(), SetOrder::Price);
+        console_log!("sets {name}, nothing chosen: {:.1} ms (once), exact: {}", now() - start, sets.is_exact);
         if size == SIZES[4] {
             time("judge a complete build", || {
                 black_box(judge(&desk, &complete));

@@ -6,11 +6,11 @@ use std::fmt;
 #[derive(Debug, Clone, Copy)]
 pub struct At<'a> {
     above: Option<&'a At<'a>>,
-    step: Step<'a>,
+    step: Place<'a>,
 }
 
 #[derive(Debug, Clone, Copy)]
-enum Step<'a> {
+enum Place<'a> {
     Top,
     Field(&'a str),
     Index(usize),
@@ -18,21 +18,23 @@ enum Step<'a> {
 
 impl<'a> At<'a> {
     /// The file itself.
-    pub const TOP: At<'static> = At { above: None, step: Step::Top };
+    pub const TOP: At<'static> = At { above: None, step: Place::Top };
 
     /// A field of the file.
     pub const fn top(field: &'a str) -> Self {
-        Self { above: None, step: Step::Field(field) }
+        Self { above: None, step: Place::Field(field) }
     }
 
     /// A field of the record here.
+    #[must_use]
     pub const fn field(&'a self, field: &'a str) -> Self {
-        Self { above: Some(self), step: Step::Field(field) }
+        Self { above: Some(self), step: Place::Field(field) }
     }
 
     /// An element of the list here.
+    #[must_use]
     pub const fn index(&'a self, index: usize) -> Self {
-        Self { above: Some(self), step: Step::Index(index) }
+        Self { above: Some(self), step: Place::Index(index) }
     }
 }
 
@@ -42,10 +44,10 @@ impl fmt::Display for At<'_> {
             above.fmt(f)?;
         }
         match (self.step, self.above.map(|above| above.step)) {
-            (Step::Top, _) => Ok(()),
-            (Step::Index(index), _) => write!(f, "[{index}]"),
-            (Step::Field(field), None | Some(Step::Top)) => f.write_str(field),
-            (Step::Field(field), Some(_)) => write!(f, ".{field}"),
+            (Place::Top, _) => Ok(()),
+            (Place::Index(index), _) => write!(f, "[{index}]"),
+            (Place::Field(field), None | Some(Place::Top)) => f.write_str(field),
+            (Place::Field(field), Some(_)) => write!(f, ".{field}"),
         }
     }
 }

@@ -5,201 +5,275 @@
 
 mod lower;
 mod of;
-mod read;
+#[cfg(test)]
+mod tests;
 
-use fitup_core::ordered::Map;
-use serde::{Serialize, Serializer};
+use std::collections::BTreeMap;
+
+use fitup_core::item::SeatState;
+
+use crate::decode::read_format;
+use crate::problem::Problem;
+use crate::wire::define::{choice, record, words};
 
 pub use lower::{Unresolved, UnresolvedIn};
 
 /// The newest build format this version reads and the one it writes.
 pub const BUILD_FORMAT: u32 = 1;
 
-/// A build in a file.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-#[serde(rename_all = "kebab-case")]
-pub struct BuildFile {
-    /// Number of the build format.
-    pub format: u32,
-    /// Id of the machine.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub machine: Option<String>,
-    /// Id of the frame.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub frame: Option<String>,
-    /// Whether the implement hangs on the three-point hitch, without a frame.
-    #[serde(skip_serializing_if = "is_false")]
-    pub hitch: bool,
-    /// Id of the seat arrangement.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub seat: Option<String>,
-    /// Id of the implement.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub implement: Option<String>,
-    /// Ids of the adapters; the same one may be there twice.
-    #[serde(skip_serializing_if = "Vec::is_empty")]
-    pub adapters: Vec<String>,
-    /// Work decided on.
-    #[serde(skip_serializing_if = "Vec::is_empty")]
-    pub changes: Vec<ChangeFile>,
-    /// What was measured.
-    #[serde(skip_serializing_if = "Vec::is_empty")]
-    pub measured: Vec<MeasuredFile>,
-    /// What was looked for: item, what, whether it is there.
-    #[serde(skip_serializing_if = "Vec::is_empty")]
-    pub looked: Vec<LookedFile>,
-    /// Serial numbers by item.
-    #[serde(skip_serializing_if = "Map::is_empty", serialize_with = "as_record")]
-    pub serials: Map<String, u64>,
-    /// Ids of what is on hand.
-    #[serde(skip_serializing_if = "Vec::is_empty")]
-    pub on_hand: Vec<String>,
-    /// Id of the trailer.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub trailer: Option<String>,
-    /// Id of the site.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub site: Option<String>,
-    /// Pose that the digging arm is shown in at work.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub pose: Option<PoseFile>,
+record! {
+    /// A build in a file.
+    pub struct BuildFile {
+        /// Number of the build format.
+        required format: u32,
+        /// Id of the machine.
+        optional machine: Option<String>,
+        /// Id of the frame.
+        optional frame: Option<String>,
+        /// Whether the implement hangs on the three-point hitch, without a frame.
+        optional hitch: bool,
+        /// Id of the seat arrangement.
+        optional seat: Option<String>,
+        /// Id of the implement.
+        optional implement: Option<String>,
+        /// Ids of the adapters; the same one may be there twice.
+        optional adapters: Vec<String>,
+        /// Work decided on.
+        optional changes: Vec<ChangeFile>,
+        /// What was measured.
+        optional measured: Vec<MeasuredFile>,
+        /// Part numbers read off the units.
+        optional numbers_read: Vec<NumberReadFile>,
+        /// What was looked for: item, what, whether it is there.
+        optional looked: Vec<LookedFile>,
+        /// Serial numbers by item.
+        optional serials: BTreeMap<String, u64>,
+        /// Ids of what is on hand.
+        optional on_hand: Vec<String>,
+        /// Id of the trailer.
+        optional trailer: Option<String>,
+        /// Id of the site.
+        optional site: Option<String>,
+        /// Pose that the digging arm is shown in at work.
+        optional pose: Option<PoseFile>,
+    }
+}
+
+impl BuildFile {
+    /// Reads a build file.
+    ///
+    /// # Errors
+    /// Everything that is wrong with it.
+    ///
+    /// # Examples
+    /// ```
+    /// use fitup_catalogue::BuildFile;
+    /// let build = BuildFile::read(r#"{"format": 1, "machine": "small-open"}"#).unwrap();
+    /// assert_eq!(build.machine.as_deref(), Some("small-open"));
+    /// let problems = BuildFile::read(r#"{"format": 1, "machin": "small-open"}"#).unwrap_err();
+    /// assert_eq!(problems[0].code.as_str(), "unknown-field");
+    /// ```
+    pub fn read(text: &str) -> Result<Self, Vec<Problem>> {
+        read_format(text, BUILD_FORMAT)
+    }
 }
 
 impl Default for BuildFile {
     fn default() -> Self {
-        Self {
-            format: BUILD_FORMAT,
-            machine: None,
-            frame: None,
-            hitch: false,
-            seat: None,
-            implement: None,
-            adapters: Vec::new(),
-            changes: Vec::new(),
-            measured: Vec::new(),
-            looked: Vec::new(),
-            serials: Map::new(),
-            on_hand: Vec::new(),
-            trailer: None,
-            site: None,
-            pose: None,
+        use crate::decode::Decode;
+
+        Self { format: BUILD_FORMAT, ..Self::invented() }
+    }
+}
+
+choice! {
+    /// Work decided on, in a file.
+    pub enum ChangeFile {
+        /// Drill the missing holes of a port.
+        Drill(PortFile) "drill",
+        /// Open up the holes of a port.
+        OpenUp(OpenUpFile) "open_up",
+        /// How the operator's seat stands while somebody works from the seat behind it.
+        DriverSeat(SeatStateFile) "driver_seat",
+        /// How the seat behind stands while the machine is driven.
+        RearSeat(SeatStateFile) "rear_seat",
+        /// The roll-over bar is folded.
+        FoldRollOverBar "fold_roll_over_bar",
+        /// Something comes off the machine.
+        TakeOff(String) "take_off",
+        /// Something goes on the machine.
+        PutOn(String) "put_on",
+        /// Ramps in place of the trailer's own.
+        Ramps(LengthFile) "ramps",
+        /// A gateway in place of the site's own.
+        Gateway(WidthFile) "gateway",
+        /// A path behind the gateway in place of the site's own.
+        Path(WidthFile) "path",
+        /// Ballast.
+        Ballast(BallastFile) "ballast",
+    }
+}
+
+words! {
+    /// How a seat stands, in a file.
+    pub enum SeatStateFile {
+        /// As it is built in.
+        Driving "driving",
+        /// Turned half round.
+        Turned "turned",
+        /// Its back folded down.
+        Folded "folded",
+        /// Slid forward.
+        Slid "slid",
+        /// Taken off.
+        Off "off",
+    }
+}
+
+impl SeatStateFile {
+    /// The word of a state.
+    const fn of(state: SeatState) -> Self {
+        match state {
+            SeatState::Driving => Self::Driving,
+            SeatState::Turned => Self::Turned,
+            SeatState::Folded => Self::Folded,
+            SeatState::Slid => Self::Slid,
+            SeatState::Off => Self::Off,
+        }
+    }
+
+    /// The state of the word.
+    const fn core(self) -> SeatState {
+        match self {
+            Self::Driving => SeatState::Driving,
+            Self::Turned => SeatState::Turned,
+            Self::Folded => SeatState::Folded,
+            Self::Slid => SeatState::Slid,
+            Self::Off => SeatState::Off,
         }
     }
 }
 
-/// Work decided on, in a file.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-#[serde(rename_all = "kebab-case", rename_all_fields = "kebab-case")]
-pub enum ChangeFile {
-    /// Drill the missing holes of a port.
-    Drill {
+record! {
+    /// A port of an item, in a file.
+    pub struct PortFile {
         /// Id of the item.
-        item: String,
+        required item: String,
         /// Its port.
-        port: String,
-    },
-    /// Open up the holes of a port.
-    OpenUp {
+        required port: String,
+    }
+}
+
+record! {
+    /// Holes to be opened up, in a file.
+    pub struct OpenUpFile {
         /// Id of the item.
-        item: String,
+        required item: String,
         /// Its port.
-        port: String,
+        required port: String,
         /// Millimetres added to every hole's diameter.
-        by_mm: f64,
-    },
-    /// The operator's seat goes forward.
-    FrontSeatForward,
-    /// The roll-over bar is folded.
-    FoldRollOverBar,
-    /// Something comes off the machine.
-    TakeOff(String),
-    /// Something goes on the machine.
-    PutOn(String),
-    /// Ramps in place of the trailer's own.
-    Ramps {
-        /// Their length along the slope in millimetres.
-        length_mm: f64,
-    },
-    /// A gateway in place of the site's own.
-    Gateway {
-        /// Its width in millimetres.
-        width_mm: f64,
-    },
-    /// A path behind the gateway in place of the site's own.
-    Path {
-        /// Its width in millimetres.
-        width_mm: f64,
-    },
-    /// Ballast.
-    Ballast {
+        required by_mm: f64,
+    }
+}
+
+record! {
+    /// A length in a file.
+    #[derive(Copy)]
+    pub struct LengthFile {
+        /// In millimetres; of ramps, along their slope.
+        required length_mm: f64,
+    }
+}
+
+record! {
+    /// A width in a file.
+    #[derive(Copy)]
+    pub struct WidthFile {
+        /// In millimetres.
+        required width_mm: f64,
+    }
+}
+
+record! {
+    /// Ballast in a file.
+    #[derive(Copy)]
+    pub struct BallastFile {
         /// Its mass in kilograms.
-        mass_kg: f64,
+        required mass_kg: f64,
         /// Its place in the machine's axes, millimetres forward of the rear axle.
-        x_mm: f64,
-    },
+        required x_mm: f64,
+    }
 }
 
-/// A digging arm's pose in a file: degrees, boom over the horizontal, the others each against the link before it.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
-#[serde(rename_all = "kebab-case")]
-pub struct PoseFile {
-    /// Of the boom.
-    pub boom_deg: f64,
-    /// Of the dipper.
-    pub dipper_deg: f64,
-    /// Of the bucket.
-    pub bucket_deg: f64,
+record! {
+    /// A digging arm's pose in a file: degrees, boom over the horizontal, the others each against the link before it.
+    #[derive(Copy)]
+    pub struct PoseFile {
+        /// Of the boom.
+        required boom_deg: f64,
+        /// Of the dipper.
+        required dipper_deg: f64,
+        /// Of the bucket.
+        required bucket_deg: f64,
+    }
 }
 
-/// A measurement in a file.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-#[serde(rename_all = "kebab-case")]
-pub struct MeasuredFile {
-    /// Id of the item.
-    pub item: String,
-    /// Its port.
-    pub port: String,
-    /// The dimension.
-    pub dimension: String,
-    /// The value in millimetres.
-    pub mm: f64,
-    /// The tool.
-    pub tool: ToolFile,
-    /// Half range in millimetres, if it differs from the tool's usual one.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub plus_minus_mm: Option<f64>,
-    /// Free note.
-    #[serde(skip_serializing_if = "String::is_empty")]
-    pub note: String,
+record! {
+    /// A measurement in a file.
+    pub struct MeasuredFile {
+        /// Id of the item.
+        required item: String,
+        /// Its port.
+        required port: String,
+        /// The dimension.
+        required dimension: String,
+        /// The value in millimetres.
+        required mm: f64,
+        /// The tool.
+        required tool: ToolFile,
+        /// Half range in millimetres, if it differs from the tool's usual one.
+        optional plus_minus_mm: Option<f64>,
+        /// The single readings in millimetres, where there are several.
+        optional readings_mm: Vec<f64>,
+        /// Free note.
+        optional note: String,
+    }
 }
 
-/// A measuring tool in a file.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum ToolFile {
-    /// A caliper.
-    Caliper,
-    /// A tape.
-    Tape,
+record! {
+    /// Part numbers read off a unit, in a file.
+    pub struct NumberReadFile {
+        /// Id of the item.
+        required item: String,
+        /// Its port.
+        required port: String,
+        /// The numbers on the piece, all of them.
+        required parts: Vec<String>,
+        /// Who read them.
+        optional by: String,
+        /// When.
+        optional when: String,
+    }
 }
 
-/// What was looked for, in a file.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "kebab-case")]
-pub struct LookedFile {
-    /// Id of the item.
-    pub item: String,
-    /// What was looked for.
-    pub what: String,
-    /// Whether it is there.
-    pub there: bool,
+words! {
+    /// A measuring tool in a file.
+    pub enum ToolFile {
+        /// A caliper.
+        Caliper "caliper",
+        /// A tape.
+        Tape "tape",
+    }
 }
 
-#[expect(clippy::trivially_copy_pass_by_ref, reason = "serde calls it with a reference")]
-const fn is_false(value: &bool) -> bool {
-    !*value
-}
-
-fn as_record<S: Serializer>(map: &Map<String, u64>, serializer: S) -> Result<S::Ok, S::Error> {
-    serializer.collect_map(map.iter())
+record! {
+    /// What was looked for, in a file.
+    pub struct LookedFile {
+        /// Id of the item.
+        required item: String,
+        /// What was looked for.
+        required what: String,
+        /// Whether it is there.
+        required there: bool,
+    }
 }

@@ -4,10 +4,12 @@
 mod at;
 mod build_file;
 mod check;
-mod decode;
+pub mod decode;
 mod json;
 pub mod link;
 mod lower;
+mod observed;
+mod parts_text;
 mod problem;
 mod read;
 mod report;
@@ -16,15 +18,18 @@ mod schema;
 mod shortened;
 #[cfg(feature = "tables")]
 pub mod tables;
-mod tree;
+pub mod tree;
 pub mod wire;
 #[cfg(feature = "write")]
 mod write;
 
 pub use build_file::{
-    BUILD_FORMAT, BuildFile, ChangeFile, LookedFile, MeasuredFile, PoseFile, ToolFile, Unresolved, UnresolvedIn,
+    BUILD_FORMAT, BallastFile, BuildFile, ChangeFile, LengthFile, LookedFile, MeasuredFile, NumberReadFile, OpenUpFile,
+    PortFile, PoseFile, ToolFile, Unresolved, UnresolvedIn, WidthFile,
 };
 pub use json::json;
+pub use observed::{ObservedFile, ObservedLength};
+pub use parts_text::{ListFault, ListFaultKind, MOST_LINES, PartsText, read_parts_bytes, read_parts_text};
 pub use problem::{Code, Position, Problem, SORTS, Severity};
 pub use read::{Reading, read, read_bytes, read_closely};
 #[cfg(feature = "schema")]

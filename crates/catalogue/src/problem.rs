@@ -97,6 +97,10 @@ codes! {
     UnknownWord, Error, "unknown-word", ["found", "expected", "suggestion"];
     /// A record that has to have exactly one of some fields.
     NotExactlyOne, Error, "not-exactly-one", ["found", "expected"];
+    /// A list of another length than wanted.
+    WrongCount, Error, "wrong-count", ["found", "expected"];
+    /// A list that has to have an entry.
+    EmptyList, Error, "empty-list", [];
     /// A number that is none, or too great for one.
     NumberNotFinite, Error, "number-not-finite", ["found"];
     /// A number out of range.
@@ -156,6 +160,12 @@ codes! {
     OutsideOwnRange, Error, "outside-own-range", ["found", "least", "greatest"];
     /// A share that is not between 0 and 1.
     ShareOutOfRange, Error, "share-out-of-range", ["found"];
+    /// A seat folds, and nothing outlines it folded.
+    FoldedSeatNotOutlined, Warning, "folded-seat-not-outlined", [];
+    /// A seat is outlined folded that does not fold.
+    FoldedSeatNotStated, Warning, "folded-seat-not-stated", [];
+    /// An own seat is described that the implement does not bring.
+    OwnSeatNotThere, Error, "own-seat-not-there", [];
     /// A price with more than two decimals.
     PriceTooFine, Warning, "price-too-fine", ["found"];
     /// A half range that leaves nothing above zero of a figure that has to be.
@@ -176,6 +186,8 @@ codes! {
     HolesCoincide, Error, "holes-coincide", ["first", "second"];
     /// More bolts required than there are holes.
     MoreBoltsThanHoles, Error, "more-bolts-than-holes", ["required", "holes"];
+    /// A thread that cannot be read.
+    ThreadNotRead, Error, "thread-not-read", ["found"];
     /// A pinned port without points.
     NoPoints, Error, "no-points", [];
     /// A face and its up direction that are not at a right angle.

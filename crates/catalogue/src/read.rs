@@ -5,12 +5,12 @@ use fitup_core::item::Catalogue;
 use fitup_core::order;
 
 use crate::check;
-use crate::decode::decode;
+use crate::decode::in_format;
 use crate::lower::{Units, lower};
 use crate::problem::{Code, Problem, Severity};
 use crate::report::Report;
-use crate::tree::{self, Lines, Node};
-use crate::wire::CatalogueFile;
+use crate::tree::{self, Node, locate};
+use crate::wire::{CatalogueFile, FORMAT};
 
 /// What came of reading a file.
 #[derive(Debug, Clone, PartialEq, Default)]
@@ -72,10 +72,8 @@ fn read_text(text: &str, depth: Depth) -> (Option<(CatalogueFile, Catalogue)>, V
             locate(text, &mut problems);
             (read, problems)
         }
-        Err(fault) => {
-            let (mut problem, byte) = *fault;
-            problem.at = u32::try_from(byte).ok();
-            let mut problems = vec![problem];
+        Err(problem) => {
+            let mut problems = vec![*problem];
             locate(text, &mut problems);
             (None, problems)
         }
@@ -86,7 +84,7 @@ fn read_text(text: &str, depth: Depth) -> (Option<(CatalogueFile, Catalogue)>, V
 /// place of its value but without a position.
 pub(crate) fn examine(tree: Node<'_>, depth: Depth) -> (Option<(CatalogueFile, Catalogue)>, Vec<Problem>) {
     let mut report = Report::new();
-    let read = decode(tree, &mut report).map(|file| {
+    let read = in_format(tree, FORMAT, &mut report).map(|file: CatalogueFile| {
         report.silence_invented();
         let units = Units::of(&file.units, &mut report);
         check::records(&file, &mut report);
@@ -111,18 +109,6 @@ pub(crate) fn examine(tree: Node<'_>, depth: Depth) -> (Option<(CatalogueFile, C
         (last(a), a.at, a.code, &a.path).cmp(&(last(b), b.at, b.code, &b.path))
     });
     (read, problems)
-}
-
-/// Gives every problem its line and column; the problems are in the order of the text.
-fn locate(text: &str, problems: &mut [Problem]) {
-    if problems.is_empty() {
-        return;
-    }
-    let located = problems.iter_mut().filter_map(|problem| problem.at.map(|at| (at as usize, &mut problem.position)));
-    let (bytes, positions): (Vec<usize>, Vec<_>) = located.unzip();
-    for (position, found) in positions.into_iter().zip(Lines::of(text).positions(&bytes)) {
-        *position = Some(found);
-    }
 }
 
 impl Report {

@@ -23,9 +23,8 @@ pub struct Report {
     suggesting: usize,
 }
 
-impl Report {
-    /// Nothing wrong yet.
-    pub fn new() -> Self {
+impl Default for Report {
+    fn default() -> Self {
         Self {
             problems: Vec::new(),
             silenced: Vec::new(),
@@ -33,6 +32,13 @@ impl Report {
             overflow: false,
             suggesting: SUGGESTING,
         }
+    }
+}
+
+impl Report {
+    /// Nothing wrong yet.
+    pub fn new() -> Self {
+        Self::default()
     }
 
     /// Writes a problem down, unless it only follows from one that is written down already.

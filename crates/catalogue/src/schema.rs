@@ -92,7 +92,7 @@ fn holds(property: &Value) -> String {
 
 fn linked(name: &str) -> String {
     match name {
-        "Length" | "Mass" | "Pressure" | "Flow" | "Power" | "Angle" | "Money" | "Hours" | "Share" => {
+        "Length" | "Mass" | "Pressure" | "Flow" | "Power" | "Angle" | "Money" | "Hours" | "Torque" | "Share" => {
             name.to_lowercase()
         }
         "StatedLength" => "length, stated".into(),

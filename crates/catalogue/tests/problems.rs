@@ -1,8 +1,11 @@
 //! Every code is reached, at the right place, by one small fault in a good file.
+//!
+//! Covers: catalogue/src/decode, catalogue/src/tree, catalogue/src/check.
 
 use std::collections::BTreeSet;
 use std::sync::LazyLock;
 
+use fitup_catalogue::decode::{self, Filled};
 use fitup_catalogue::tables::{Sheet, read_sheets};
 use fitup_catalogue::{Code, Position, Problem, SORTS, Severity, read, read_bytes, read_closely};
 
@@ -138,6 +141,19 @@ const CASES: &[Case] = &[
     (Code::RangeUpsideDown, "machines[0].rear.overall_radius", "\"overall_radius\": 425", "\"overall_radius\": 405"),
     (Code::OutsideOwnRange, "implements[0].arm.boom.transport", "\"transport\": 65", "\"transport\": 75"),
     (Code::ShareOutOfRange, "trailers[0].nose_most", "\"nose_most\": 0.15", "\"nose_most\": 15"),
+    (
+        Code::FoldedSeatNotOutlined,
+        "machines[0].operator_seat.flips_forward",
+        "\"name\": \"body\", \"view\": \"side\", \"role\": \"body\"",
+        "\"name\": \"body\", \"view\": \"side\", \"role\": \"seat\"",
+    ),
+    (
+        Code::FoldedSeatNotStated,
+        "implements[0].own_seat_moves.folds",
+        "\"name\": \"post\", \"view\": \"side\", \"role\": \"body\"",
+        "\"name\": \"post\", \"view\": \"side\", \"role\": \"seat_folded\"",
+    ),
+    (Code::OwnSeatNotThere, "implements[0].own_seat_moves", "\"own_seat\": true", "\"own_seat_moves\": {\"off\": 1}"),
     (Code::PriceTooFine, "adapters[0].price", "\"price\": 22.5,", "\"price\": 22.505,"),
     (Code::SleeveInsideOut, "adapters[0].sleeve", "\"inner\": 22.2", "\"inner\": 25.4"),
     // Ports.
@@ -148,6 +164,12 @@ const CASES: &[Case] = &[
         "{\"u\": -250, \"v\": -40, \"diameter\": 14,",
     ),
     (Code::MoreBoltsThanHoles, "frames[0].ports[0].kind.bolt_pattern.required", "\"required\": 4", "\"required\": 5"),
+    (
+        Code::ThreadNotRead,
+        "frames[0].ports[0].kind.bolt_pattern.thread",
+        "\"required\": 4",
+        "\"required\": 4, \"thread\": \"W12\"",
+    ),
     (
         Code::PoseNotSquare,
         "machines[0].ports[0].pose",
@@ -252,7 +274,11 @@ fn special() -> Vec<(Code, &'static str, Vec<Problem>)> {
         .collect::<Vec<_>>()
         .concat();
     let detailed = GOOD.replace("{\"name\": \"rail\"", &format!("{combs}{{\"name\": \"rail\""));
+    let pair = decode::read::<[f64; 2]>("[1]").expect_err("one is too few");
+    let filled = decode::read::<Filled<f64>>("[]").expect_err("none is too few");
     vec![
+        (Code::WrongCount, "", pair),
+        (Code::EmptyList, "", filled),
         (Code::NotText, "", read_bytes(b"{\"format\": \xff}").problems),
         (Code::TooLarge, "", read(&" ".repeat((16 << 20) + 1)).problems),
         (Code::TooManyValues, "", read(&format!("[{}0]", "0,".repeat(1_000_000))).problems),

@@ -1,4 +1,6 @@
 //! The stored JSON Schema is the one of the wire types, and good and bad files agree with it.
+//!
+//! Covers: catalogue/src/wire.
 
 use std::path::Path;
 

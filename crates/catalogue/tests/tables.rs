@@ -1,4 +1,6 @@
 //! The authoring tables hold everything the file holds, and say what is wrong by cell.
+//!
+//! Covers: catalogue/src/tables.
 
 use fitup_catalogue::tables::{
     Cell, Sheet, csv, read_sheets, sheet_of_csv, sheets, sheets_of_workbook, template, workbook,

@@ -4,7 +4,7 @@ use std::fmt::Write as _;
 
 use clap::ValueEnum;
 use fitup_catalogue::{Position, Problem, Severity};
-use fitup_words::{Lang, Units, Words};
+use fitup_words::Words;
 use serde_json::{Value, json};
 
 /// How findings and problems are printed.
@@ -21,27 +21,21 @@ pub enum Format {
 
 /// The problems of a file as they are printed. `text` is what was read, if it was text: the full
 /// format shows lines of it.
-pub fn problems_text(file: &str, text: Option<&str>, problems: &[Problem], format: Format) -> String {
-    let words = english();
+pub fn problems_text(words: &Words, file: &str, text: Option<&str>, problems: &[Problem], format: Format) -> String {
     match format {
-        Format::Short => problems.iter().map(|problem| short(&words, file, problem)).collect::<Vec<_>>().concat(),
+        Format::Short => problems.iter().map(|problem| short(words, file, problem)).collect::<Vec<_>>().concat(),
         Format::Full => {
             let mut all: String =
-                problems.iter().map(|problem| full(&words, file, text, problem)).collect::<Vec<_>>().concat();
-            all.push_str(&summary(file, problems));
+                problems.iter().map(|problem| full(words, file, text, problem)).collect::<Vec<_>>().concat();
+            all.push_str(&summary(words, file, problems));
             all
         }
         Format::Json => {
-            let list: Vec<Value> = problems.iter().map(|problem| data(&words, problem)).collect();
+            let list: Vec<Value> = problems.iter().map(|problem| data(words, problem)).collect();
             let pretty = serde_json::to_string_pretty(&json!({ "file": file, "problems": list }));
             pretty.expect("text, numbers and lists of them are JSON") + "\n"
         }
     }
-}
-
-/// The words that problems are told in.
-pub fn english() -> Words {
-    Words::new(Lang::En, Units::Metric)
 }
 
 /// Where a problem is, as compilers write it: line and column, or table, row and column.
@@ -58,12 +52,18 @@ fn short(words: &Words, file: &str, problem: &Problem) -> String {
     let at = place(problem);
     let at = if at.is_empty() { String::new() } else { format!(":{at}") };
     let told = words.problem(problem);
-    format!("{file}{at}: {}[{}]: {} {}\n", severity(problem), problem.code.as_str(), told.sentence, told.mend)
+    format!(
+        "{file}{at}: {}[{}]: {} {}\n",
+        told_severity(words, problem),
+        problem.code.as_str(),
+        told.sentence,
+        told.mend
+    )
 }
 
 fn full(words: &Words, file: &str, text: Option<&str>, problem: &Problem) -> String {
     let told = words.problem(problem);
-    let mut out = format!("{}[{}]: {}\n", severity(problem), problem.code.as_str(), told.sentence);
+    let mut out = format!("{}[{}]: {}\n", told_severity(words, problem), problem.code.as_str(), told.sentence);
     let at = place(problem);
     let at = if at.is_empty() { String::new() } else { format!(":{at}") };
     let _ = writeln!(out, "  --> {file}{at}{}", whereabouts(problem));
@@ -102,15 +102,20 @@ fn excerpt(out: &mut String, text: &str, line: u32, column: u32) {
     let _ = writeln!(out, "{gutter} |\n{line} | {near}\n{gutter} | {}^", " ".repeat(column - from));
 }
 
-fn summary(file: &str, problems: &[Problem]) -> String {
+fn summary(words: &Words, file: &str, problems: &[Problem]) -> String {
     let errors = problems.iter().filter(|problem| problem.code.severity() == Severity::Error).count();
     let warnings = problems.len() - errors;
-    let count = |n: usize, word: &str| format!("{n} {word}{}", if n == 1 { "" } else { "s" });
-    match (errors, warnings) {
-        (0, 0) => format!("{file}: no problems\n"),
-        (0, _) => format!("{file}: {}; the catalogue can be used\n", count(warnings, "warning")),
-        _ => format!("{file}: {}, {}\n", count(errors, "error"), count(warnings, "warning")),
-    }
+    let key = match (errors, warnings) {
+        (0, 0) => "file-clean",
+        (0, _) => "file-warned",
+        _ => "file-faulty",
+    };
+    words.ui(key, &[("file", file.into()), ("errors", errors.into()), ("warnings", warnings.into())]) + "\n"
+}
+
+/// The severity as it is told.
+fn told_severity(words: &Words, problem: &Problem) -> String {
+    words.ui(if severity(problem) == "error" { "file-error" } else { "file-warning" }, &[])
 }
 
 fn severity(problem: &Problem) -> &'static str {
@@ -145,12 +150,27 @@ fn data(words: &Words, problem: &Problem) -> Value {
 mod tests {
     use super::*;
     use fitup_catalogue::read;
+    use fitup_words::{Lang, Units};
 
     const BAD: &str = "{\"format\": 1, \"name\": \"A\",\n\t\"unit\": {}}";
 
+    fn english() -> Words {
+        Words::new(Lang::En, Units::Metric)
+    }
+
+    #[test]
+    fn problems_are_told_in_the_language_that_is_asked_for() {
+        let german = Words::new(Lang::De, Units::Metric);
+        let text = problems_text(&german, "a.json", Some(BAD), &read(BAD).problems, Format::Full);
+        assert!(text.contains("Fehler[missing-field]: Das Feld „units“ fehlt."), "{text}");
+        assert!(text.ends_with("a.json: 2 Fehler, 0 Warnungen\n"), "{text}");
+        let data = problems_text(&german, "a.json", None, &read(BAD).problems, Format::Json);
+        assert!(data.contains("\"severity\": \"error\""), "data stay as they are: {data}");
+    }
+
     #[test]
     fn the_short_format_is_one_line_a_problem() {
-        let text = problems_text("a.json", Some(BAD), &read(BAD).problems, Format::Short);
+        let text = problems_text(&english(), "a.json", Some(BAD), &read(BAD).problems, Format::Short);
         assert_eq!(
             text,
             "a.json:1:1: error[missing-field]: The field “units” is missing. Add it.\n\
@@ -160,7 +180,7 @@ mod tests {
 
     #[test]
     fn the_full_format_shows_the_line_and_the_mend() {
-        let text = problems_text("a.json", Some(BAD), &read(BAD).problems, Format::Full);
+        let text = problems_text(&english(), "a.json", Some(BAD), &read(BAD).problems, Format::Full);
         let last = "error[unknown-field]: There is no field “unit” here.\n  \
                     --> a.json:2:2 (unit)\n  \
                     |\n2 |  \"unit\": {}}\n  |  ^\n  = Did you mean “units”?\n\n\
@@ -170,7 +190,7 @@ mod tests {
 
     #[test]
     fn the_data_format_is_json_with_everything() {
-        let text = problems_text("a.json", None, &read(BAD).problems, Format::Json);
+        let text = problems_text(&english(), "a.json", None, &read(BAD).problems, Format::Json);
         let data: Value = serde_json::from_str(&text).unwrap();
         assert_eq!(data["problems"][1]["args"]["suggestion"], "units");
         assert_eq!(data["problems"][1]["position"]["line"], 2);
@@ -178,7 +198,7 @@ mod tests {
 
     #[test]
     fn nothing_of_the_file_steers_the_terminal() {
-        let text = problems_text("a", Some("\u{1b}[31mred"), &read("\u{1b}[31mred").problems, Format::Full);
+        let text = problems_text(&english(), "a", Some("\u{1b}[31mred"), &read("\u{1b}[31mred").problems, Format::Full);
         assert!(!text.contains('\u{1b}'), "{text:?}");
     }
 }

@@ -7,6 +7,7 @@ use std::path::{Path, PathBuf};
 use fitup_catalogue::tables::{Sheet, csv, read_sheets, sheet_of_csv, sheets, sheets_of_workbook, template, workbook};
 use fitup_catalogue::wire::CatalogueFile;
 use fitup_catalogue::{Problem, read_bytes, read_closely, write};
+use fitup_core::item::Catalogue;
 
 /// A form.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -42,7 +43,7 @@ pub fn form_of(path: &str) -> Result<Form, String> {
 
 /// A catalogue that was read.
 #[derive(Debug)]
-pub struct Found {
+pub struct FormRead {
     /// Its records, if no problem is an error.
     pub file: Option<CatalogueFile>,
     /// Everything that is wrong with it.
@@ -55,8 +56,8 @@ pub struct Found {
 ///
 /// # Errors
 /// What cannot be read, and why.
-pub fn read(path: &str) -> Result<Found, String> {
-    let found = |(read, problems): (Option<(CatalogueFile, _)>, Vec<Problem>)| Found {
+pub fn read(path: &str) -> Result<FormRead, String> {
+    let found = |(read, problems): (Option<(CatalogueFile, _)>, Vec<Problem>)| FormRead {
         file: read.map(|(file, _)| file),
         problems,
         text: None,
@@ -65,8 +66,8 @@ pub fn read(path: &str) -> Result<Found, String> {
         Form::Json => {
             let bytes = bytes_of(path)?;
             match String::from_utf8(bytes) {
-                Ok(text) => Ok(Found { text: Some(text.clone()), ..found(read_closely(&text)) }),
-                Err(error) => Ok(Found { file: None, problems: read_bytes(error.as_bytes()).problems, text: None }),
+                Ok(text) => Ok(FormRead { text: Some(text.clone()), ..found(read_closely(&text)) }),
+                Err(error) => Ok(FormRead { file: None, problems: read_bytes(error.as_bytes()).problems, text: None }),
             }
         }
         Form::Folder => Ok(found(read_sheets(&sheets_of_folder(path)?))),
@@ -75,6 +76,24 @@ pub fn read(path: &str) -> Result<Found, String> {
             Ok(found(read_sheets(&sheets)))
         }
     }
+}
+
+/// The catalogue of a path in any form and what is wrong with it, looked at no closer than it takes to use it.
+///
+/// # Errors
+/// What cannot be read, and why.
+pub fn open(path: &str) -> Result<(Option<Catalogue>, Vec<Problem>), String> {
+    let found = match form_of(path)? {
+        Form::Json => {
+            let reading = read_bytes(&bytes_of(path)?);
+            return Ok((reading.catalogue, reading.problems));
+        }
+        Form::Folder => read_sheets(&sheets_of_folder(path)?),
+        Form::Workbook => {
+            read_sheets(&sheets_of_workbook(&bytes_of(path)?).map_err(|error| format!("{path}: {error}"))?)
+        }
+    };
+    Ok((found.0.map(|(_, catalogue)| catalogue), found.1))
 }
 
 /// Writes a catalogue in the form that the path stands for.

@@ -4,5 +4,8 @@ pub mod catalogue;
 pub mod check;
 pub mod figure;
 pub mod form;
+pub mod identify;
 pub mod judge;
+pub mod lists;
 pub mod matrix;
+pub mod sets;

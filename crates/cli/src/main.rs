@@ -5,12 +5,16 @@
 
 use std::io::{Read, Write};
 use std::process::ExitCode;
+use std::sync::{Mutex, PoisonError};
+use std::time::{Duration, Instant};
 
 use clap::{Parser, Subcommand};
 use fitup_cli::catalogue::open_catalogue;
 use fitup_cli::check::{Format, problems_text};
-use fitup_cli::{figure, form, judge, matrix};
+use fitup_cli::judge::LanguageArgument;
+use fitup_cli::{figure, form, identify, judge, lists, matrix, sets};
 use fitup_core::fit::Desk;
+use fitup_words::Words;
 
 /// Does this implement fit that machine, through which frame, and what does the result measure?
 #[derive(Parser)]
@@ -36,10 +40,20 @@ enum Task {
         /// How problems are printed.
         #[arg(long, value_enum, default_value_t)]
         format: Format,
+        /// The language that problems are told in.
+        #[command(flatten)]
+        language: LanguageArgument,
     },
     /// Judge one build: does it fit, by which evidence, and what does the result measure? Exit 0 if it
     /// bolts up, with work or without; 1 if something is open or blocks.
-    Judge(judge::Arguments),
+    Judge(Box<judge::Arguments>),
+    /// Say which item an unknown unit could be, by what was measured, read and counted on it, and what to look at next. Exit 1
+    /// if nothing in the catalogue speaks of it.
+    Identify(identify::Arguments),
+    /// Name the best complete sets that a partial build can still become, and those that nothing beats. Exit 1 if there is none.
+    Sets(Box<sets::Arguments>),
+    /// Compare two parts lists, assembly by assembly, and say what follows for a joint. Exit 1 if anything differs.
+    Lists(lists::Arguments),
     /// Print which machine takes which implement at best, through any frame and seat.
     Matrix(matrix::Arguments),
     /// Turn a catalogue into another form: JSON file, folder of CSV tables, .xlsx workbook.
@@ -51,6 +65,9 @@ enum Task {
         /// Write over what is there.
         #[arg(long)]
         force: bool,
+        /// The language that problems are told in.
+        #[command(flatten)]
+        language: LanguageArgument,
     },
     /// Write empty authoring tables with headings and notes.
     Template {
@@ -65,10 +82,13 @@ fn main() -> ExitCode {
     let arguments = Arguments::parse();
     let done = match arguments.task {
         Task::Figure { name, file } => figure_task(&name, &file),
-        Task::Check { file, format } => check_task(&file, format),
+        Task::Check { file, format, language } => check_task(&language.words(), &file, format),
         Task::Judge(asked) => judge::run(&asked, read_bytes).and_then(|(text, code)| print_text(&text).map(|()| code)),
+        Task::Identify(asked) => identify::run(&asked).and_then(|(text, code)| print_text(&text).map(|()| code)),
+        Task::Sets(asked) => sets::run(&asked, read_bytes).and_then(|(text, code)| print_text(&text).map(|()| code)),
+        Task::Lists(asked) => lists::run(&asked, read_bytes).and_then(|(text, code)| print_text(&text).map(|()| code)),
         Task::Matrix(asked) => matrix_task(&asked),
-        Task::Convert { from, to, force } => convert_task(&from, &to, force),
+        Task::Convert { from, to, force, language } => convert_task(&language.words(), &from, &to, force),
         Task::Template { to } => form::write_template(&to).map(|()| ExitCode::SUCCESS),
         Task::Schema => print(&fitup_catalogue::schema()).map(|()| ExitCode::SUCCESS),
     };
@@ -80,8 +100,7 @@ fn main() -> ExitCode {
 
 fn figure_task(name: &str, file: &str) -> Result<ExitCode, String> {
     let compute = figure::find(name).map_err(|unknown| unknown.to_string())?;
-    let cases = figure::cases(&read(file)?).map_err(|failure| format!("{file}: {failure}"))?;
-    let answers: Vec<figure::Answer> = cases.iter().map(|case| figure::answer(compute, case)).collect();
+    let answers = figure::answers(compute, &read(file)?).map_err(|failure| format!("{file}: {failure}"))?;
     let failed = answers.iter().filter(|answer| answer.outcome.is_err()).count();
     print(&figure::to_json(&answers))?;
     if failed == 0 {
@@ -91,20 +110,20 @@ fn figure_task(name: &str, file: &str) -> Result<ExitCode, String> {
     Ok(ExitCode::from(1))
 }
 
-fn check_task(file: &str, format: Format) -> Result<ExitCode, String> {
+fn check_task(words: &Words, file: &str, format: Format) -> Result<ExitCode, String> {
     let found = form::read(file)?;
-    print_text(&problems_text(file, found.text.as_deref(), &found.problems, format))?;
+    print_text(&problems_text(words, file, found.text.as_deref(), &found.problems, format))?;
     Ok(ExitCode::from(u8::from(!found.problems.is_empty())))
 }
 
-fn convert_task(from: &str, to: &str, force: bool) -> Result<ExitCode, String> {
+fn convert_task(words: &Words, from: &str, to: &str, force: bool) -> Result<ExitCode, String> {
     let found = form::read(from)?;
     let Some(catalogue) = found.file else {
-        print_text(&problems_text(from, found.text.as_deref(), &found.problems, Format::Full))?;
+        print_text(&problems_text(words, from, found.text.as_deref(), &found.problems, Format::Full))?;
         return Ok(ExitCode::from(1));
     };
     if !found.problems.is_empty() {
-        eprint!("{}", problems_text(from, found.text.as_deref(), &found.problems, Format::Short));
+        eprint!("{}", problems_text(words, from, found.text.as_deref(), &found.problems, Format::Short));
     }
     if to == "-" {
         print_text(&fitup_catalogue::write(&catalogue))?;
@@ -114,10 +133,21 @@ fn convert_task(from: &str, to: &str, force: bool) -> Result<ExitCode, String> {
     Ok(ExitCode::SUCCESS)
 }
 
+/// How often a long task says how far it is.
+const PROGRESS: Duration = Duration::from_secs(2);
+
 fn matrix_task(asked: &matrix::Arguments) -> Result<ExitCode, String> {
-    let desk = Desk::new(open_catalogue(&asked.catalogue, read_bytes)?);
     let words = asked.reader.words();
-    print_text(&matrix::text(&desk, &words, &matrix::cells(&desk, &words), asked.format))?;
+    let desk = Desk::new(open_catalogue(&words, &asked.catalogue)?);
+    let told = Mutex::new(Instant::now());
+    let cells = matrix::cells(&desk, &words, |progress| {
+        let mut told = told.lock().unwrap_or_else(PoisonError::into_inner);
+        if told.elapsed() >= PROGRESS {
+            *told = Instant::now();
+            eprintln!("fitup: {}", matrix::progress_text(&words, progress));
+        }
+    });
+    print_text(&matrix::text(&desk, &words, &cells, asked.format))?;
     Ok(ExitCode::SUCCESS)
 }
 

@@ -1,4 +1,6 @@
 //! The catalogue commands from outside: what they print, write and exit with.
+//!
+//! Covers: cli/src/main.rs, cli/src/catalogue.rs.
 
 use std::fs;
 use std::path::{Path, PathBuf};

@@ -1,4 +1,6 @@
-//! `fitup judge` and `fitup matrix` on the demonstration yard.
+//! `fitup judge` on the demonstration yard.
+//!
+//! Covers: cli/src/judge, words/src/report, cli/src/judge.
 //!
 //! The answers as printed are snapshots: a change of the yard or of the words shows in them and is read
 //! before it is taken over with `INSTA_UPDATE=always`.
@@ -114,7 +116,7 @@ fn options_name_a_build_and_stand_over_a_file() {
     assert_eq!(auger.status.code(), Some(0), "{}", out(&auger));
     assert!(out(&auger).starts_with("Bolts up · Listed\n"), "{}", out(&auger));
     let other_seat = judged("another-seat", &["--seat", "turning-seat", "--format", "short"]);
-    assert!(out(&other_seat).starts_with("Bolts up · Off-guide\n"), "{}", out(&other_seat));
+    assert!(out(&other_seat).starts_with("Bolts up · Not listed\n"), "{}", out(&other_seat));
 }
 
 #[test]
@@ -132,7 +134,7 @@ fn what_cannot_be_run_says_where_what_and_the_mend() {
         (&["judge", CATALOGUE, BUILDS], "is a list of builds; say which with --build: listed, "),
         (&["judge", CATALOGUE, BUILDS, "--build", "listd"], "has no build called \"listd\"; did you mean \"listed\"?"),
         (&["judge", CATALOGUE, "--build", "listed"], "give the list's file after the catalogue"),
-        (&["judge", BUILDS, "--machine", "wren"], "cannot be used; \"fitup check "),
+        (&["judge", BUILDS, "--machine", "wren"], "cannot be used; “fitup check "),
         (&["judge", "no-such-file.json", "--machine", "wren"], "no-such-file.json: "),
         (&["judge", CATALOGUE, "no-such-build.json"], "no-such-build.json: "),
     ];
@@ -144,7 +146,11 @@ fn what_cannot_be_run_says_where_what_and_the_mend() {
     }
     let lang = fitup(&["judge", CATALOGUE, "--machine", "wren", "--lang", "nl"]);
     assert_eq!(lang.status.code(), Some(2));
-    assert!(err(&lang).contains("there is no language \"nl\" here; there are: en, de, es, fr"), "{}", err(&lang));
+    assert!(
+        err(&lang).contains("there is no language \"nl\" here; there are: en, en-US, de, es, fr"),
+        "{}",
+        err(&lang)
+    );
 }
 
 #[test]
@@ -159,33 +165,47 @@ fn a_build_of_a_newer_format_or_with_a_wrong_field_is_refused_with_its_place() {
     };
     assert!(refused("newer.json", r#"{"format": 9}"#).contains("newer than format 1 that this program reads"));
     assert!(refused("field.json", r#"{"format": 1, "machine": 7}"#).contains("(machine)"));
-    assert!(refused("cut.json", r#"{"format": 1, "mach"#).contains("cut.json: "));
+    assert!(refused("cut.json", r#"{"format": 1, "mach"#).contains("cut.json:1:15: This is not JSON"));
 }
 
 #[test]
-fn a_build_that_only_begins_is_judged_as_far_as_it_goes() {
+fn a_build_that_only_begins_is_not_decided_and_says_what_can_still_come_of_it() {
     let output = fitup(&["judge", CATALOGUE, "--machine", "wren", "--format", "short"]);
-    assert_eq!(output.status.code(), Some(0));
-    assert!(out(&output).starts_with("Bolts up · Not all four steps are answered yet\n"), "{}", out(&output));
+    assert_eq!(output.status.code(), Some(1));
+    let told = "Not decided yet · Not all four steps are answered yet\nWren, open\n  At best: Bolts up\n  Fit: not decided yet\n";
+    assert!(out(&output).starts_with(told), "{}", out(&output));
 }
 
 #[test]
-fn the_matrix_has_a_cell_for_every_machine_with_every_implement() {
-    let output = fitup(&["matrix", CATALOGUE, "--format", "json"]);
-    assert_eq!(output.status.code(), Some(0));
-    let cells: Vec<Value> = serde_json::from_slice(&output.stdout).expect("JSON");
-    assert_eq!(cells.len(), 60);
-    let cell = |machine: &str, implement: &str| {
-        cells.iter().find(|cell| cell["machine"] == machine && cell["implement"] == implement).expect("a cell")
-    };
-    assert_eq!(cell("wren", "badger-arm")["verdict"], "bolts-up");
-    assert!(cell("wren", "badger-arm")["reason"].is_null());
-    let blocked = cell("wren", "otter-arm");
-    assert_eq!(blocked["verdict"], "wont-mount");
-    assert!(blocked["reason"].is_string());
-    let builds =
-        |cell: &Value| cell["builds"].as_array().map(|counts| counts.iter().filter_map(Value::as_u64).sum::<u64>());
-    // Six frames and the hitch, six seats.
-    assert_eq!(builds(blocked), Some(42));
-    insta::assert_snapshot!(out(&fitup(&["matrix", CATALOGUE, "--format", "short"])));
+fn what_was_found_on_a_unit_can_be_said_and_is_told_again() {
+    let item = "sparrow-frame";
+    let options = ["--read", "axle plate=XX-1", "--read-by", "the workshop", "--not-there", "axle plate/hole-1"];
+    let more = ["--measured", "sparrow-frame/axle plate/hole-2-diameter=13.4; 13.8 caliper", "--format", "json"];
+    let all = [&options[..], &["--serial", "sparrow-frame=120"], &more].concat();
+    let report: Value = serde_json::from_str(&out(&judged("listed", &all))).expect("JSON");
+    let units = &report["build"]["units"];
+    assert_eq!(units["numbers_read"][0]["parts"][0], "XX-1");
+    assert_eq!((&units["measured"][0]["mm"], &units["measured"][0]["plus_minus_mm"]), (&13.6.into(), &0.2.into()));
+    assert_eq!((&units["looked"][0]["there"], &units["serials"][item]), (&false.into(), &120.into()));
+    let findings = report["findings"].as_array().expect("findings");
+    let told = findings.iter().find(|finding| finding["code"] == "number-read-differs").expect("it is told");
+    assert_eq!((&told["verdict"], &told["evidence"]["read"][0]["by"]), (&"check-first".into(), &"the workshop".into()));
+}
+
+#[test]
+fn what_cannot_be_a_measurement_is_refused_with_what_where_and_the_mend() {
+    for (said, words) in [
+        ("rack/diameter=-51.6", &["not above zero"][..]),
+        ("rack/diameter=2 1/32", &["fraction", "2 1/32 in"]),
+        ("rack/diameter=100000000 mm", &["longer than 100"]),
+        ("rack/diameter=51.6 ± 60", &["above the length itself"]),
+        ("rack/girth=51.6", &["no dimension \"girth\"", "diameter"]),
+        ("girth/diameter=51.6", &["no port \"girth\"", "/rack"]),
+        ("rack", &["write PORT/DIMENSION=LENGTH"]),
+    ] {
+        let text = err(&judged("listed", &["--measured", said]));
+        assert!(words.iter().all(|word| text.contains(word)) && text.contains(said), "{said}: {text}");
+    }
+    let text = err(&judged("listed", &["--serial", "120"]));
+    assert!(text.contains("hedge-tractor=120"), "{text}");
 }

@@ -10,9 +10,9 @@
 //! other item has a local origin of its own and is placed by its joints. Side view = (x, z),
 //! plan = (x, y), rear view = (y, z).
 //!
-//! # Order of the rooms
-//! `quantity ← plane ← item ← build ← fit, dimension ← search`. A room uses only rooms to its
-//! left. Items, builds and findings carry typed quantities; `plane` and `dimension` compute in
+//! # Order of the modules
+//! `quantity`, `plane`, `space`, `item`, `finding`, `build`, `dimension`, `fit`, `search`: a module uses only
+//! those before it (`cargo xtask order` prints which). Items, builds and findings carry typed quantities; `plane`, `space` and `dimension` compute in
 //! plain SI (metres, radians, kilograms) in the frame above.
 
 pub mod build;
@@ -21,7 +21,7 @@ pub mod finding;
 pub mod fit;
 pub mod item;
 pub mod order;
-pub mod ordered;
 pub mod plane;
 pub mod quantity;
 pub mod search;
+pub mod space;

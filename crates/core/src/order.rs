@@ -1,8 +1,8 @@
 //! Sorting short lists: one routine for every kind of list.
 //!
-//! The standard library's sort is compiled anew for each type and comparison, 3 to 6 kB each time,
-//! which is most of what the browser would load for lists of a dozen entries. Here the places are
-//! sorted, by one routine for all, and the list is brought into their order after it.
+//! The standard library's sort is compiled anew for each type and comparison. Here the places are sorted, by one routine for
+//! all, and the list is brought into their order after it. That keeps 12 kB from the browser: the start page has 545,104 bytes
+//! with it and 557,417 without (`cargo xtask size`, 30 November 2026).
 
 use std::cmp::Ordering;
 
@@ -35,52 +35,6 @@ pub fn sort<T>(list: &mut [T], compare: impl Fn(&T, &T) -> Ordering) {
 pub fn sort_by_key<T, K: Ord>(list: &mut [T], key: impl Fn(&T) -> K) {
     sort(list, |a, b| key(a).cmp(&key(b)));
 }
-
-/// Sorts numbers as [`f64::total_cmp`] orders them: insertion with gaps that shrink (Shell), which
-/// wants no memory.
-///
-/// # Examples
-/// ```
-/// let mut list = [2.0, -0.0, -7.5, 0.0];
-/// fitup_core::order::sort_numbers(&mut list);
-/// assert_eq!(list, [-7.5, -0.0, 0.0, 2.0]);
-/// ```
-pub fn sort_numbers(list: &mut [f64]) {
-    for gap in GAPS {
-        for start in gap..list.len() {
-            let (value, mut at) = (list[start], start);
-            while at >= gap && value.total_cmp(&list[at - gap]).is_lt() {
-                list[at] = list[at - gap];
-                at -= gap;
-            }
-            list[at] = value;
-        }
-    }
-}
-
-/// A number held between two others, if they are in order; one that is none stays so. Unlike
-/// [`f64::clamp`] it holds whatever it is given.
-///
-/// # Examples
-/// ```
-/// use fitup_core::order::within;
-/// assert_eq!([-2.0, 0.5, 7.0].map(|value| within(value, 0.0, 1.0)), [0.0, 0.5, 1.0]);
-/// ```
-pub fn within(value: f64, least: f64, greatest: f64) -> f64 {
-    if value < least {
-        least
-    } else if value > greatest {
-        greatest
-    } else {
-        value
-    }
-}
-
-/// Gaps that need few comparisons.
-///
-/// # Source
-/// M. Ciura, *Best Increments for the Average Case of Shellsort*, 2001.
-const GAPS: [usize; 8] = [701, 301, 132, 57, 23, 10, 4, 1];
 
 /// Sorts both halves and merges them, the left one set aside in `spare`. Halves that follow on
 /// each other are left as they are, so that a list in order is gone through once.
@@ -139,11 +93,6 @@ mod tests {
             let (mut ours, mut theirs) = (list.clone(), list.clone());
             sort_by_key(&mut ours, |entry| entry.0);
             theirs.sort_by_key(|entry| entry.0);
-            assert_eq!(ours, theirs);
-            let mut ours: Vec<f64> = list.iter().map(|entry| f64::from(entry.0) - 500.0).collect();
-            let mut theirs = ours.clone();
-            sort_numbers(&mut ours);
-            theirs.sort_by(f64::total_cmp);
             assert_eq!(ours, theirs);
         }
     }

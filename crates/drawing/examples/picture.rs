@@ -45,7 +45,9 @@ fn more(desk: &Desk, subject: &Subject, answer: &Answer, sheet: &Sheet) -> Vec<(
 
 fn over_ramp(subject: &Subject, sheet: &Sheet) -> Vec<Scene> {
     let ramp = Ramp { angle: 0.4, length: 1.1, ..Ramp::default() };
-    let Some(machine) = subject.build.machine.map(|id| subject.catalogue.machine(id)) else { return Vec::new() };
+    let Some(machine) = subject.build.choices.machine.map(|id| subject.catalogue.machine(id)) else {
+        return Vec::new();
+    };
     let radius = |axle: fitup_core::item::Axle| axle.static_loaded_radius.map_or(0.0, Length::m);
     let wheels = Wheels {
         rear: radius(machine.rear),
@@ -84,7 +86,7 @@ fn through_gate(subject: &Subject, answer: &Answer) -> Option<(String, Scene)> {
 }
 
 fn at_work(subject: &Subject, sheet: &Sheet) -> Option<Scene> {
-    let id = subject.build.implement?;
+    let id = subject.build.choices.implement?;
     let arm = subject.catalogue.implement(id).arm?;
     let placed = subject.stack.placement(ItemRef::Implement(id))?;
     let swivel = |link: fitup_core::item::ArmLink| Swivel { least: link.least.rad(), greatest: link.greatest.rad() };

@@ -57,8 +57,8 @@ fn across(view: View, subject: &Subject, answer: Option<&Answer>, ghost: Option<
         }
         if sheet.has_markers() {
             match view {
-                View::Rear => markers(&mut scene, answer, &map, sheet, |_, y, z| Point::new(y, z)),
-                _ => markers(&mut scene, answer, &map, sheet, |x, y, _| Point::new(x, y)),
+                View::Rear => markers(&mut scene, answer, &[], &map, sheet, |_, y, z| Point::new(y, z)),
+                _ => markers(&mut scene, answer, &[], &map, sheet, |x, y, _| Point::new(x, y)),
             }
         }
     }

@@ -58,7 +58,7 @@ pub fn digging(subject: &Subject, reach: &Digging, sheet: &Sheet) -> Scene {
 
 /// x of the swing centre in the machine's axes.
 fn swing_centre(subject: &Subject) -> Option<f64> {
-    let id = subject.build.implement?;
+    let id = subject.build.choices.implement?;
     let arm = subject.catalogue.implement(id).arm?;
     let placed = subject.stack.placement(ItemRef::Implement(id))?;
     Some(placed.side(arm.swing_x, Length::ZERO).0.m())

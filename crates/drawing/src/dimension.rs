@@ -4,7 +4,6 @@
 //! line, slim filled arrowheads, values above the line and readable from below or from the right
 //! (from memory); the sizes below are its usual ones for letters of 3 mm.
 
-use fitup_core::order;
 use fitup_core::plane::Point;
 use fitup_core::quantity::Length;
 
@@ -114,7 +113,7 @@ fn stands(dimension: &Linear, a: Point, b: Point) -> Vec<Stand> {
     if room >= width + 1.0 {
         for place in PLACES {
             // Not over an arrowhead or past the end.
-            let at = order::within(place * room, width / 2.0 + 0.5, room - width / 2.0 - 0.5);
+            let at = (place * room).max(width / 2.0 + 0.5).min(room - width / 2.0 - 0.5);
             stands.push(Stand { value: on_line(dimension, a + along * at), drawn_out: None });
         }
     }

@@ -21,6 +21,8 @@ pub enum Fact {
     Mass(FigureName, Mass),
     /// It marks a joint, by its index in the answer.
     Joint(usize, Verdict),
+    /// It marks a clash, by its finding's index in the answer.
+    Clash(usize, Verdict),
     /// A second build lies beneath to compare with.
     Ghost,
     /// Two hole patterns lie over each other: bolts that go in, bolts that do not.

@@ -36,7 +36,7 @@ const PLACES: u32 = 13;
 /// The machine comes from the left along x and turns to the left (up the sheet). Empty where the turn is
 /// not finite.
 pub fn gate(subject: &Subject, turn: &GateTurn, sheet: &Sheet) -> Scene {
-    let gate = turn.gate;
+    let (subject, gate) = (&subject.driven(), turn.gate);
     if !turn.radius.is_finite() {
         return Scene { width: sheet.sound_width(), height: 0.0, scale: 1.0, ..Scene::default() };
     }

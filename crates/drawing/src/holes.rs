@@ -1,8 +1,8 @@
 //! Two hole patterns laid over each other with the motion found, and the bolts where they go in.
 
 use fitup_core::finding::Verdict;
-use fitup_core::fit::{Overlay, OverlayHole};
-use fitup_core::order;
+use fitup_core::fit::Overlay;
+use fitup_core::item::{Hole, HoleKind, Slot};
 use fitup_core::plane::Point;
 
 use crate::fact::Fact;
@@ -36,7 +36,7 @@ pub fn holes(overlay: &Overlay, sheet: &Sheet) -> Scene {
         scene.nodes.extend(carrier_hole(hole, &map));
     }
     for hole in &overlay.carried {
-        scene.nodes.push(outline(hole, hole.diameter.m() / 2.0, Look::line(Pen::Accent), &map));
+        scene.nodes.push(outline(hole, hole.diameter.value.m() / 2.0, Look::line(Pen::Accent), &map));
     }
     let mut good = 0;
     for (index, &(a, b, margin)) in overlay.pairs.iter().enumerate() {
@@ -46,7 +46,8 @@ pub fn holes(overlay: &Overlay, sheet: &Sheet) -> Scene {
         let verdict = if goes_in { Verdict::BoltsUp } else { Verdict::WontMount };
         let at = map.at(bolt_place(carrier, carried));
         let bolt = map.length(overlay.bolt.m() / 2.0);
-        let below = at + Point::new(0.0, map.length(carrier.diameter.m().max(carried.diameter.m()) / 2.0) + l);
+        let below =
+            at + Point::new(0.0, map.length(carrier.diameter.value.m().max(carried.diameter.value.m()) / 2.0) + l);
         let nodes = vec![
             ink::circle(Look::new(Pen::Verdict(verdict), Tone::Verdict(verdict)), at, bolt),
             ink::circle(Look::new(Pen::Bare, Tone::Paper), at, bolt * 0.34),
@@ -65,19 +66,19 @@ pub fn holes(overlay: &Overlay, sheet: &Sheet) -> Scene {
     scene
 }
 
-fn centre(hole: &OverlayHole) -> Point {
-    Point::new(hole.u.m(), hole.v.m())
+fn centre(hole: &Hole) -> Point {
+    Point::new(hole.u.value.m(), hole.v.value.m())
 }
 
 /// Ends of a slot's middle line; of a round hole its centre twice.
-fn middle_line(hole: &OverlayHole) -> (Point, Point) {
-    let half = hole.slot.map_or(Point::ORIGIN, |(travel, angle)| Point::unit(angle.rad()) * (travel.m() / 2.0));
+fn middle_line(hole: &Hole) -> (Point, Point) {
+    let half = hole.slot.map_or(Point::ORIGIN, |slot| Point::unit(slot.direction.rad()) * (slot.travel.m() / 2.0));
     (centre(hole) - half, centre(hole) + half)
 }
 
 /// Corners of a plate round holes, `turn` against the picture; `None` without holes. Real plates are larger:
 /// this shows only what lies round the holes.
-fn plate(holes: &[OverlayHole], turn: f64) -> Option<Vec<Point>> {
+fn plate(holes: &[Hole], turn: f64) -> Option<Vec<Point>> {
     let back = Point::unit(-turn);
     let mut extent = Extent::NONE;
     let mut edge: f64 = 0.0;
@@ -85,7 +86,7 @@ fn plate(holes: &[OverlayHole], turn: f64) -> Option<Vec<Point>> {
         let (a, b) = middle_line(hole);
         extent.take(a.turned(back));
         extent.take(b.turned(back));
-        edge = edge.max(hole.diameter.m() * 1.6);
+        edge = edge.max(hole.diameter.value.m() * 1.6);
     }
     if !extent.is_some() {
         return None;
@@ -105,9 +106,9 @@ fn plate(holes: &[OverlayHole], turn: f64) -> Option<Vec<Point>> {
     Some(corners.map(|(x, y)| Point::new(x, y).turned(Point::unit(turn))).to_vec())
 }
 
-fn carrier_hole(hole: &OverlayHole, map: &Mapping) -> Vec<Node> {
-    let radius = hole.diameter.m() / 2.0;
-    if !hole.tapped {
+fn carrier_hole(hole: &Hole, map: &Mapping) -> Vec<Node> {
+    let radius = hole.diameter.value.m() / 2.0;
+    if hole.kind == HoleKind::Plain {
         return vec![outline(hole, radius, Look::new(Pen::Outline, Tone::Paper), map)];
     }
     // A tapped hole: the drilled hole thick, the thread's outer diameter thin over three quarters.
@@ -119,8 +120,8 @@ fn carrier_hole(hole: &OverlayHole, map: &Mapping) -> Vec<Node> {
 }
 
 /// A round hole, or a slot with its travel.
-fn outline(hole: &OverlayHole, radius: f64, look: Look, map: &Mapping) -> Node {
-    let Some((_, angle)) = hole.slot else {
+fn outline(hole: &Hole, radius: f64, look: Look, map: &Mapping) -> Node {
+    let Some(Slot { direction: angle, .. }) = hole.slot else {
         return ink::circle(look, map.at(centre(hole)), map.length(radius));
     };
     let (a, b) = middle_line(hole);
@@ -137,7 +138,7 @@ fn outline(hole: &OverlayHole, radius: f64, look: Look, map: &Mapping) -> Node {
 }
 
 /// Where the bolt stands: midway between the nearest points of the two middle lines.
-fn bolt_place(a: &OverlayHole, b: &OverlayHole) -> Point {
+fn bolt_place(a: &Hole, b: &Hole) -> Point {
     let (line_a, line_b) = (middle_line(a), middle_line(b));
     let mut on_a = nearest(line_a, centre(b));
     let mut on_b = nearest(line_b, on_a);
@@ -151,18 +152,18 @@ fn bolt_place(a: &OverlayHole, b: &OverlayHole) -> Point {
 fn nearest((a, b): (Point, Point), p: Point) -> Point {
     let along = b - a;
     let length = along.dot(along);
-    if length <= 0.0 { a } else { a.lerp(b, order::within((p - a).dot(along) / length, 0.0, 1.0)) }
+    if length <= 0.0 { a } else { a.lerp(b, ((p - a).dot(along) / length).clamp(0.0, 1.0)) }
 }
 
-fn alone(holes: &[OverlayHole], paired: impl Iterator<Item = usize>) -> impl Iterator<Item = &OverlayHole> {
+fn alone(holes: &[Hole], paired: impl Iterator<Item = usize>) -> impl Iterator<Item = &Hole> {
     let paired: Vec<usize> = paired.collect();
     holes.iter().enumerate().filter(move |(index, _)| !paired.contains(index)).map(|(_, hole)| hole)
 }
 
 /// The cross of a centre to drill.
-fn cross(hole: &OverlayHole, map: &Mapping, pen: Pen) -> Vec<Node> {
+fn cross(hole: &Hole, map: &Mapping, pen: Pen) -> Vec<Node> {
     let at = map.at(centre(hole));
-    let reach = map.length(hole.diameter.m()) * 0.8;
+    let reach = map.length(hole.diameter.value.m()) * 0.8;
     [Point::new(reach, 0.0), Point::new(0.0, reach)].map(|d| ink::line(Look::line(pen), at - d, at + d)).to_vec()
 }
 
@@ -176,8 +177,8 @@ mod tests {
         Length::from_mm(value)
     }
 
-    fn hole(u: f64, v: f64) -> OverlayHole {
-        OverlayHole { u: mm(u), v: mm(v), diameter: mm(13.5), slot: None, tapped: false }
+    fn hole(u: f64, v: f64) -> Hole {
+        Hole::drawn(mm(u), mm(v), mm(13.5))
     }
 
     fn two_over_four() -> Overlay {
@@ -224,7 +225,7 @@ mod tests {
 
     #[test]
     fn a_bolt_in_a_slot_stands_where_the_other_hole_is() {
-        let slot = OverlayHole { slot: Some((mm(20.0), Angle::ZERO)), ..hole(0.0, 0.0) };
+        let slot = Hole { slot: Some(Slot { travel: mm(20.0), direction: Angle::ZERO }), ..hole(0.0, 0.0) };
         let at = bolt_place(&slot, &hole(8.0, 0.4));
         assert!((at - Point::new(0.008, 0.0002)).norm() < 1e-12);
     }

@@ -5,15 +5,18 @@
 //! style of its own, so that a page may forbid inline styles.
 
 mod across;
+mod clash;
 mod digging;
 mod dimension;
 mod fact;
 mod gate;
+mod gauge;
 mod holes;
 mod ink;
 mod look;
 mod marker;
 mod outline;
+mod over;
 #[cfg(test)]
 mod plain;
 mod ramp;
@@ -25,6 +28,7 @@ mod silhouette;
 mod subject;
 mod support;
 mod svg;
+mod template;
 mod trailer;
 mod tyre;
 mod wedge;
@@ -33,9 +37,11 @@ pub use across::{plan, rear};
 pub use digging::digging;
 pub use fact::Fact;
 pub use gate::{GateTurn, gate};
+pub use gauge::gauge;
 pub use holes::holes;
 pub use look::{Letter, Look, Pen, Tone};
 pub use marker::mark;
+pub use over::over;
 pub use ramp::{RampDrive, ramp, ramp_places};
 pub use room::Room;
 pub use scene::{Anchor, Circle, FigureName, Group, Node, Path, PathStep, Scene, Target, Text};
@@ -44,5 +50,6 @@ pub use side::side;
 pub use silhouette::{common_span, silhouette};
 pub use subject::Subject;
 pub use support::support;
-pub use svg::{STYLE, anchor_word, document, element, number, path_data};
+pub use svg::{STYLE, anchor_word, document, element, escaped, number, path_data, window};
+pub use template::{BAR, Plate, scale_bar, template};
 pub use trailer::{OnTrailer, trailer};

@@ -161,7 +161,7 @@ const fn shape_class(role: ShapeRole) -> &'static str {
         ShapeRole::Cab => "t-cab",
         ShapeRole::RollOverBar | ShapeRole::RollOverBarFolded => "t-bar",
         ShapeRole::Tyre => "t-tyre",
-        ShapeRole::Seat => "t-seat",
+        ShapeRole::Seat | ShapeRole::SeatFolded => "t-seat",
         ShapeRole::Control => "t-control",
         ShapeRole::FrameRail => "t-frame",
         ShapeRole::Rack => "t-rack",

@@ -1,7 +1,7 @@
 //! Items' outlines laid out in a view: posed, placed, in the order they hide one another.
 
 use fitup_core::build::{ArmAngles, ArmPose, LinkPose, Placement, arm_pose};
-use fitup_core::item::{Body, Carrier, Catalogue, ItemRef, Shape, ShapeRole, Step, View};
+use fitup_core::item::{Body, Carrier, Catalogue, ItemRef, PathCommand, Point3, SeatState, Shape, ShapeRole, View};
 use fitup_core::order;
 use fitup_core::plane::Point;
 use fitup_core::quantity::Length;
@@ -52,7 +52,7 @@ impl LaidShape {
 /// Every placed item's shapes in a view.
 ///
 /// Shapes of one item are drawn in the order of the catalogue; a roll-over bar is drawn standing or
-/// folded, the lower links only where the hitch carries, and a seat that turns is drawn turned.
+/// folded, the lower links only where the hitch carries, and each seat as it stands in what the picture shows.
 pub(crate) fn lay(subject: &Subject, view: View) -> Vec<Laid> {
     let mut all: Vec<Laid> = subject
         .stack
@@ -74,7 +74,8 @@ pub(crate) fn lay_alone(catalogue: &Catalogue, item: ItemRef, view: View) -> Vec
     let body = catalogue.body(item);
     body.shapes
         .iter()
-        .filter(|shape| shape.view == view && shape.role != ShapeRole::RollOverBarFolded)
+        .filter(|shape| shape.view == view)
+        .filter(|shape| !matches!(shape.role, ShapeRole::RollOverBarFolded | ShapeRole::SeatFolded))
         .map(|shape| laid(shape, pose.as_ref(), &Placement::default()))
         .collect()
 }
@@ -84,14 +85,25 @@ fn item_shapes(subject: &Subject, item: ItemRef, placement: &Placement, view: Vi
     let pose = arm_of(subject.catalogue, item, subject.pose);
     let is_machine = matches!(item, ItemRef::Machine(_));
     let hidden_bar = if subject.bar_is_folded() { ShapeRole::RollOverBar } else { ShapeRole::RollOverBarFolded };
+    let seat = subject.seat_of(item);
+    let hidden_seats: &[ShapeRole] = match seat.state {
+        SeatState::Off => &[ShapeRole::Seat, ShapeRole::SeatFolded],
+        SeatState::Folded => &[ShapeRole::Seat],
+        SeatState::Driving | SeatState::Turned | SeatState::Slid => &[ShapeRole::SeatFolded],
+    };
     body.shapes
         .iter()
-        .filter(|shape| shape.view == view && shape.role != hidden_bar)
+        .filter(|shape| shape.view == view && shape.role != hidden_bar && !hidden_seats.contains(&shape.role))
         .filter(|shape| !(is_machine && shape.role == ShapeRole::Hitch && subject.links_are_off()))
         .filter(|shape| subject.pose.is_none() || !is_tied(shape))
         .map(|shape| {
-            let mut shape_laid = laid(shape, pose.as_ref(), placement);
-            if is_machine && shape.role == ShapeRole::Seat && subject.seat_is_turned() && view != View::Rear {
+            let is_seat = shape.role == ShapeRole::Seat;
+            let at = match seat.state {
+                SeatState::Slid if is_seat => forward(seat.by).on(placement),
+                _ => *placement,
+            };
+            let mut shape_laid = laid(shape, pose.as_ref(), &at);
+            if is_machine && is_seat && seat.state == SeatState::Turned && view != View::Rear {
                 turn_about_index(subject, &mut shape_laid);
             }
             shape_laid
@@ -102,6 +114,11 @@ fn item_shapes(subject: &Subject, item: ItemRef, placement: &Placement, view: Vi
 /// A cylinder between two bodies stands as in transport; in another pose it would have to follow both.
 fn is_tied(shape: &Shape) -> bool {
     shape.role == ShapeRole::Cylinder && shape.carrier == Carrier::Item && shape.view == View::Side
+}
+
+/// Forward by so much, in an item's own axes.
+fn forward(by: Length) -> Placement {
+    Placement { at: Point3 { x: by, ..Point3::default() }, ..Placement::default() }
 }
 
 /// Mirrors a seat about its index point: turned half round the vertical, seen from the side or above.
@@ -130,10 +147,10 @@ fn laid(shape: &Shape, pose: Option<&ArmPose>, placement: &Placement) -> LaidSha
         .path
         .iter()
         .map(|step| match *step {
-            Step::Move(a, b) => PathStep::Move(at((a, b))),
-            Step::Line(a, b) => PathStep::Line(at((a, b))),
-            Step::Cubic(points) => PathStep::Cubic(points.map(at)),
-            Step::Close => PathStep::Close,
+            PathCommand::Move(a, b) => PathStep::Move(at((a, b))),
+            PathCommand::Line(a, b) => PathStep::Line(at((a, b))),
+            PathCommand::Cubic(points) => PathStep::Cubic(points.map(at)),
+            PathCommand::Close => PathStep::Close,
         })
         .collect();
     LaidShape { role: shape.role, steps }

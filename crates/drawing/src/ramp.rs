@@ -33,6 +33,7 @@ pub struct RampDrive<'a> {
 ///
 /// Empty where the machine has no wheels of known size, or cannot stand there.
 pub fn ramp(subject: &Subject, drive: &RampDrive, sheet: &Sheet) -> Scene {
+    let subject = &subject.driven();
     let empty = || Scene { width: sheet.sound_width(), height: 0.0, scale: 1.0, ..Scene::default() };
     let Some((wheels, stand, corners)) = stand(subject, drive) else { return empty() };
     let placed: Vec<(ItemRef, Vec<LaidShape>)> = lay(subject, View::Side)

@@ -54,6 +54,8 @@ pub enum Target {
     Item(ItemRef),
     /// A joint, by its index in the answer.
     Joint(usize),
+    /// A finding, by its index in the answer.
+    Finding(usize),
     /// A figure.
     Figure(FigureName),
     /// A pair of an overlay of hole patterns, by its index.
@@ -70,6 +72,7 @@ impl Target {
     pub fn name(self) -> Option<String> {
         Some(match self {
             Self::Joint(index) => format!("joint-{index}"),
+            Self::Finding(index) => format!("finding-{index}"),
             Self::Pair(index) => format!("pair-{index}"),
             Self::Item(item) => format!("item-{}", item.kind()),
             Self::Figure(_) | Self::Ghost | Self::Ground => return None,

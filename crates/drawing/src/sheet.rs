@@ -1,7 +1,6 @@
 //! The sheet a picture is drawn on: its room, its lettering, and where a model's point lies on it.
 
 use fitup_core::finding::Verdict;
-use fitup_core::order;
 use fitup_core::plane::Point;
 use fitup_core::quantity::{Angle, Length, Mass};
 
@@ -72,7 +71,7 @@ impl<'a> Sheet<'a> {
 }
 
 fn sound(length: f64) -> f64 {
-    if length.is_nan() { 180.0 } else { order::within(length, WIDTHS.0, WIDTHS.1) }
+    if length.is_nan() { 180.0 } else { length.max(WIDTHS.0).min(WIDTHS.1) }
 }
 
 /// A rectangle of a view, metres, that grows.

@@ -1,10 +1,12 @@
 //! The machine from its right-hand side, to scale, with its dimensions.
 
+use fitup_core::finding::Verdict;
 use fitup_core::fit::{Answer, Footprint};
 use fitup_core::item::View;
 use fitup_core::plane::Point;
 use fitup_core::quantity::{Angle, Length};
 
+use crate::clash::clashes;
 use crate::dimension::{Along, state};
 use crate::fact::Fact;
 use crate::ink;
@@ -59,7 +61,8 @@ pub fn side(subject: &Subject, answer: Option<&Answer>, ghost: Option<&Subject>,
             figures(&mut scene, subject, &answer.footprint, whole, &map, sheet);
         }
         if sheet.has_markers() {
-            markers(&mut scene, answer, &map, sheet, |x, _, z| Point::new(x, z));
+            let clashes = clashes(subject, answer);
+            markers(&mut scene, answer, &clashes, &map, sheet, |x, _, z| Point::new(x, z));
         }
     }
     scene
@@ -203,34 +206,37 @@ fn lowest(subject: &Subject) -> Option<(f64, f64)> {
     best
 }
 
-/// The joints' markers in a view.
+/// The markers of joints and clashes in a view.
 pub(crate) fn markers(
     scene: &mut Scene,
     answer: &Answer,
+    clashes: &[(usize, Point)],
     map: &Mapping,
     sheet: &Sheet,
     view: impl Fn(f64, f64, f64) -> Point,
 ) {
-    let placed: Vec<(usize, Point)> = answer
-        .joints
+    let joints = answer.joints.iter().enumerate().filter_map(|(index, joint)| {
+        let (x, y, z) = joint.at?;
+        Some((Target::Joint(index), joint.verdict, map.at(view(x.m(), y.m(), z.m()))))
+    });
+    let clashes = clashes
         .iter()
-        .enumerate()
-        .filter_map(|(index, joint)| {
-            let (x, y, z) = joint.at?;
-            let at = map.at(view(x.m(), y.m(), z.m()));
-            at.is_finite().then_some((index, at))
-        })
-        .collect();
+        .filter_map(|&(index, at)| Some((Target::Finding(index), answer.findings.get(index)?.verdict, map.at(at))));
+    // Where a clash is comes first: a joint's mark gives way to it.
+    let placed: Vec<(Target, Verdict, Point)> = clashes.chain(joints).filter(|(.., at)| at.is_finite()).collect();
     let reach = sheet.letters * 0.72;
-    let places = marker::spread(&placed.iter().map(|p| p.1).collect::<Vec<_>>(), reach);
-    for ((index, joint_at), at) in placed.into_iter().zip(places) {
-        let verdict = answer.joints[index].verdict;
+    let places = marker::spread(&placed.iter().map(|p| p.2).collect::<Vec<_>>(), reach);
+    for ((target, verdict, stands), at) in placed.into_iter().zip(places) {
         let mut nodes = Vec::new();
-        if at != joint_at {
-            nodes.push(ink::line(Look::line(Pen::Verdict(verdict)), joint_at, at));
+        if at != stands {
+            nodes.push(ink::line(Look::line(Pen::Verdict(verdict)), stands, at));
         }
         nodes.extend(marker::shape(verdict, at, reach));
-        scene.nodes.push(ink::group(Target::Joint(index), nodes));
-        scene.facts.push(Fact::Joint(index, verdict));
+        scene.nodes.push(ink::group(target, nodes));
+        scene.facts.extend(match target {
+            Target::Joint(index) => Some(Fact::Joint(index, verdict)),
+            Target::Finding(index) => Some(Fact::Clash(index, verdict)),
+            _ => None,
+        });
     }
 }

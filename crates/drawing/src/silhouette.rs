@@ -1,13 +1,13 @@
 //! Small pictures: one item by itself, or a whole machine, without dimensions.
 
-use fitup_core::build::{Build, place};
+use fitup_core::build::{Build, Choices, assembly};
 use fitup_core::item::{Catalogue, ItemRef, View};
 use fitup_core::quantity::Length;
 
 use crate::fact::Fact;
 use crate::ink;
 use crate::outline::{Weight, draw, extent, lay, lay_alone, wheels};
-use crate::scene::{Scene, Target};
+use crate::scene::{Node, Scene, Target};
 use crate::sheet::{Extent, Mapping, Margins, Sheet};
 use crate::subject::Subject;
 use crate::tyre;
@@ -21,12 +21,31 @@ const MARGIN: f64 = 0.04;
 /// to show them to one scale, or `None` to let each fill its own. An item without a side outline gives
 /// an empty scene without facts.
 pub fn silhouette(catalogue: &Catalogue, item: ItemRef, span: Option<f64>, sheet: &Sheet) -> Scene {
+    let Some((whole, map, nodes)) = stand(catalogue, item, span, sheet) else {
+        return Scene { width: sheet.sound_width(), height: sheet.sound_height(), scale: 1.0, ..Scene::default() };
+    };
+    Scene {
+        width: map.size.0,
+        height: sheet.sound_height(),
+        scale: map.scale(),
+        nodes: vec![ink::group(Target::Item(item), nodes)],
+        facts: vec![Fact::View(View::Side), Fact::Item(item, Length::from_m(whole.left), Length::from_m(whole.right))],
+    }
+}
+
+/// An item standing on a sheet by itself: what it takes up, where its points lie, how it is drawn; `None` without an outline.
+pub(crate) fn stand(
+    catalogue: &Catalogue,
+    item: ItemRef,
+    span: Option<f64>,
+    sheet: &Sheet,
+) -> Option<(Extent, Mapping, Vec<Node>)> {
     let build = match item {
-        ItemRef::Machine(id) => Build { machine: Some(id), ..Build::default() },
+        ItemRef::Machine(id) => Build::from(Choices { machine: Some(id), ..Choices::default() }),
         _ => Build::default(),
     };
-    let stack = place(catalogue, &build);
-    let subject = Subject::new(catalogue, &build, &stack);
+    let assembly = assembly(catalogue, &build);
+    let subject = Subject::new(catalogue, &build, assembly.unplaced());
     let shapes = match item {
         ItemRef::Machine(_) => lay(&subject, View::Side).into_iter().flat_map(|laid| laid.shapes).collect(),
         _ => lay_alone(catalogue, item, View::Side),
@@ -36,18 +55,12 @@ pub fn silhouette(catalogue: &Catalogue, item: ItemRef, span: Option<f64>, sheet
         whole.join(&wheel.extent(View::Side));
     }
     if !whole.is_some() {
-        return Scene { width: sheet.sound_width(), height: sheet.sound_height(), scale: 1.0, ..Scene::default() };
+        return None;
     }
     let map = fit(whole, span, sheet);
     let mut nodes = draw(&shapes, &map, Weight::Light);
     nodes.extend(wheels(&subject, View::Side, &map, Weight::Light));
-    Scene {
-        width: map.size.0,
-        height: sheet.sound_height(),
-        scale: map.scale(),
-        nodes: vec![ink::group(Target::Item(item), nodes)],
-        facts: vec![Fact::View(View::Side), Fact::Item(item, Length::from_m(whole.left), Length::from_m(whole.right))],
-    }
+    Some((whole, map, nodes))
 }
 
 /// The span that shows every one of these items to one scale on such a sheet: the widest fits its
@@ -65,9 +78,9 @@ pub fn common_span(catalogue: &Catalogue, items: impl IntoIterator<Item = ItemRe
 /// What an item's side outline takes up.
 fn outline(catalogue: &Catalogue, item: ItemRef) -> Extent {
     let ItemRef::Machine(id) = item else { return extent(&lay_alone(catalogue, item, View::Side)) };
-    let build = Build { machine: Some(id), ..Build::default() };
-    let stack = place(catalogue, &build);
-    let subject = Subject::new(catalogue, &build, &stack);
+    let build = Build::from(Choices { machine: Some(id), ..Choices::default() });
+    let assembly = assembly(catalogue, &build);
+    let subject = Subject::new(catalogue, &build, assembly.unplaced());
     let mut whole = extent(lay(&subject, View::Side).iter().flat_map(|laid| &laid.shapes));
     for wheel in tyre::wheels(catalogue.machine(id)) {
         whole.join(&wheel.extent(View::Side));

@@ -31,6 +31,18 @@ pub fn element(scene: &Scene, title: &str) -> String {
     out
 }
 
+/// A part of the drawing as an `svg` element: so wide and high from a corner of the sheet, millimetres.
+pub fn window(scene: &Scene, corner: Point, (width, height): (f64, f64), title: &str) -> String {
+    let [x, y, w, h] = [corner.x, corner.y, width, height].map(number);
+    let mut out = format!(
+        "<svg class=\"drawing\" viewBox=\"{x} {y} {w} {h}\" width=\"{w}mm\" height=\"{h}mm\" role=\"img\"><title>{}</title>",
+        escaped(title)
+    );
+    print(&scene.nodes, &mut out);
+    out.push_str("</svg>");
+    out
+}
+
 /// A path's steps as the `d` attribute holds them, to a hundredth of a millimetre.
 pub fn path_data(path: &Path) -> String {
     let mut out = String::new();
@@ -126,7 +138,8 @@ pub const fn anchor_word(anchor: Anchor) -> &'static str {
     }
 }
 
-fn escaped(text: &str) -> String {
+/// Text as text of a page or a drawing, whatever it holds: of markup nothing is left.
+pub fn escaped(text: &str) -> String {
     let mut out = String::with_capacity(text.len());
     for letter in text.chars() {
         match letter {

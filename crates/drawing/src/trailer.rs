@@ -32,6 +32,7 @@ pub struct OnTrailer<'a> {
 ///
 /// Empty where the trailer's deck is not stated: length, height and rear edge.
 pub fn trailer(subject: &Subject, standing: &OnTrailer, sheet: &Sheet) -> Scene {
+    let subject = &subject.driven();
     let Some(deck) = Deck::of(standing.trailer) else {
         return Scene { width: sheet.sound_width(), height: 0.0, scale: 1.0, ..Scene::default() };
     };

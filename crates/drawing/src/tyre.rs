@@ -1,7 +1,6 @@
 //! Wheels drawn from the axles' figures: lugged tyre standing flat on the ground, rim, hub and bolts.
 
 use fitup_core::item::{Axle, Machine, View};
-use fitup_core::order;
 use fitup_core::plane::Point;
 
 use crate::ink;
@@ -129,7 +128,7 @@ fn side(wheel: &Wheel, map: &Mapping, weight: Weight) -> Vec<Node> {
 /// The rim: the section of these tyres is some four fifths of their width high. By eye.
 fn rim_radius(wheel: &Wheel) -> f64 {
     let section = wheel.width.map_or(wheel.radius * 0.42, |width| width * 0.78);
-    order::within(wheel.radius - section, wheel.radius * 0.42, wheel.radius * 0.66)
+    (wheel.radius - section).max(wheel.radius * 0.42).min(wheel.radius * 0.66)
 }
 
 /// A circle about the wheel's centre, flattened where the ground cuts it.

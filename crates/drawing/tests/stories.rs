@@ -1,4 +1,6 @@
 //! Every picture of every build of the demonstration yard: sound, on its sheet, and saying what the answer says.
+//!
+//! Covers: drawing/src.
 
 #![expect(clippy::unwrap_used, reason = "a test that cannot read the yard has failed")]
 
@@ -243,7 +245,7 @@ fn the_small_trailers_ramp_drags_the_others_do_not_and_the_picture_shows_where()
     let (_, build) = builds(&desk).into_iter().find(|(name, _)| name == "ramp").unwrap();
     let answer = judge(&desk, &build);
     let subject = Subject::new(catalogue, &build, &answer.stack);
-    let machine = catalogue.machine(build.machine.unwrap());
+    let machine = catalogue.machine(build.choices.machine.unwrap());
     let wheels = Wheels {
         rear: machine.rear.static_loaded_radius.unwrap().m(),
         front: machine.front.static_loaded_radius.unwrap().m(),
@@ -255,7 +257,7 @@ fn the_small_trailers_ramp_drags_the_others_do_not_and_the_picture_shows_where()
         for facing in [Facing::Forward, Facing::Backward] {
             let roll = ramp_roll(&Rider { wheels, lines: &lines }, &ramp, facing).unwrap();
             let nearest = roll.nearest.unwrap();
-            let drags = build.trailer == catalogue.find_trailer(&trailer.id);
+            let drags = build.side.trailer == catalogue.find_trailer(&trailer.id);
             assert_eq!(nearest.vertical < 0.0, drags, "{} {facing:?}: {} m", trailer.id, nearest.vertical);
             let item = items[nearest.line];
             let drive = RampDrive { ramp, facing, rear_axle: nearest.rear_axle, nearest: Some((&nearest, item)) };
@@ -364,7 +366,7 @@ fn arm() -> DiggingArm {
 #[test]
 fn the_arm_at_work_shows_its_reach_and_a_build_without_an_arm_nothing() {
     each(|name, subject, _| {
-        let implement = subject.catalogue.implement(subject.build.implement.unwrap());
+        let implement = subject.catalogue.implement(subject.build.choices.implement.unwrap());
         let reach = digging(&arm(), None).unwrap();
         let scene = fitup_drawing::digging(subject, &reach, &Sheet::new(160.0, 200.0, &Plain));
         assert_eq!(!scene.nodes.is_empty(), implement.arm.is_some(), "{name}");

@@ -5,7 +5,6 @@ use std::cell::RefCell;
 use std::panic;
 use std::sync::Once;
 
-use serde::Serialize;
 use wasm_bindgen::JsCast;
 use wasm_bindgen::prelude::*;
 use web_sys::{Element, HtmlElement};
@@ -21,12 +20,6 @@ pub struct LastWords {
     pub body: String,
     /// The button that loads the page again.
     pub reload: String,
-}
-
-#[derive(Serialize)]
-struct Failed {
-    kind: &'static str,
-    reason: String,
 }
 
 thread_local! {
@@ -58,8 +51,8 @@ pub fn release(host: &HtmlElement) {
     STANDING.with_borrow_mut(|standing| standing.retain(|(known, _)| known != host));
 }
 
-/// Shows the last words in every element. The code that failed may hold anything, so nothing but
-/// the page's own functions is used here, and nothing that fails fails twice.
+/// Shows the last words in every element. The state of the failed code cannot be trusted, so only functions of the page itself
+/// are called here, and none that could fail again.
 fn fail(reason: &str) {
     web_sys::console::error_1(&JsValue::from_str(reason));
     let standing = STANDING.with(|standing| standing.try_borrow_mut().map(|mut all| std::mem::take(&mut *all)));
@@ -67,7 +60,7 @@ fn fail(reason: &str) {
     for (host, slot) in standing.unwrap_or_default() {
         // A panic while this is shown is not met again: the list is empty by now.
         let _ = show(&slot, &words);
-        event::tell(&host, event::ERROR, &Failed { kind: "failed", reason: reason.to_owned() });
+        event::tell(&host, event::ERROR, &[("kind", "failed"), ("reason", reason)]);
     }
 }
 

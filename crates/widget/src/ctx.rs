@@ -1,62 +1,34 @@
-//! What every view may use: words, catalogue, and the way to make something happen.
+//! What every view may use: the page's own texts, and the way to make something happen.
 
-use fitup_core::finding::Verdict;
-use fitup_core::fit::Desk;
-use fitup_core::item::{Catalogue, ItemRef};
-use fitup_core::quantity::Money;
-use fitup_words::{Arg, Words};
+use fitup_view::{Edit, Mode, Reader, Theme, Verdict};
+use web_sys::HtmlElement;
 use yew::prelude::*;
 
 use crate::same::Same;
-use crate::state::{Action, Edit, Mode, Pick};
+use crate::state::Action;
+use crate::texts::Texts;
 
 /// What every view may use.
 #[derive(Clone, PartialEq)]
 pub struct Ctx {
-    /// Words in the reader's language and units.
-    pub words: Same<Words>,
-    /// The catalogue, laid out; an empty one until there is one.
-    pub desk: Same<Desk>,
+    /// The page's own texts.
+    pub texts: Same<Texts>,
+    /// Who reads.
+    pub reader: Reader,
     /// Makes something happen.
     pub act: Callback<Action>,
     /// The way in.
     pub mode: Mode,
+    /// The colours.
+    pub theme: Theme,
+    /// The element.
+    pub host: HtmlElement,
 }
 
 impl Ctx {
-    /// The catalogue.
-    pub fn catalogue(&self) -> &Catalogue {
-        self.desk.catalogue()
-    }
-
     /// A text.
     pub fn text(&self, key: &str) -> String {
-        self.words.ui(key, &[])
-    }
-
-    /// A text with values in it.
-    pub fn text_with(&self, key: &str, args: &[(&str, Arg)]) -> String {
-        self.words.ui(key, args)
-    }
-
-    /// An item's label.
-    pub fn label(&self, item: ItemRef) -> &str {
-        &self.catalogue().body(item).label
-    }
-
-    /// A pick's label.
-    pub fn pick_label(&self, pick: Pick) -> String {
-        pick.item().map_or_else(|| self.text("ui-on-hitch"), |item| self.label(item).to_owned())
-    }
-
-    /// The price of an item as it is offered; nothing for one that comes free with another.
-    pub fn price(&self, price: Money) -> String {
-        if price.hundredths() == 0 { String::new() } else { self.money(price) }
-    }
-
-    /// An amount in the catalogue's currency.
-    pub fn money(&self, amount: Money) -> String {
-        self.words.reader().money(amount, &self.catalogue().name.currency)
+        self.texts.text(key)
     }
 
     /// Makes something happen.
@@ -81,9 +53,11 @@ pub fn use_ctx() -> Ctx {
 pub const fn verdict_class(verdict: Option<Verdict>) -> &'static str {
     match verdict {
         None => "is-open",
-        Some(Verdict::BoltsUp) => "is-bolts",
-        Some(Verdict::BoltsUpWithWork) => "is-work",
-        Some(Verdict::CheckFirst) => "is-check",
-        Some(Verdict::WontMount) => "is-wont",
+        Some(verdict) => verdict.name(),
     }
+}
+
+/// Markup of the engine: numbers and escaped words only.
+pub fn svg(markup: &str) -> Html {
+    if markup.is_empty() { Html::default() } else { Html::from_html_unchecked(AttrValue::from(markup.to_owned())) }
 }

@@ -4,9 +4,10 @@
 //! the element again and again would grow. A removed element's root renders nothing and is taken
 //! up by the next.
 
+use std::collections::BTreeMap;
+
 use std::cell::RefCell;
 
-use fitup_core::ordered::Map;
 use wasm_bindgen::prelude::*;
 use web_sys::{Element, HtmlElement};
 use yew::prelude::*;
@@ -15,7 +16,7 @@ use crate::app::{App, AppProps};
 use crate::boundary;
 
 /// The attributes that are live.
-const OBSERVED: [&str; 6] = ["catalogue", "mode", "lang", "units", "build", "contact"];
+const OBSERVED: [&str; 9] = ["catalogue", "mode", "lang", "units", "theme", "build", "contact", "address", "idle"];
 
 /// The element's name.
 #[wasm_bindgen]
@@ -67,7 +68,7 @@ struct Life {
 #[derive(Default)]
 struct Lives {
     last_id: u32,
-    living: Map<u32, Life>,
+    living: BTreeMap<u32, Life>,
     resting: Vec<(Element, yew::AppHandle<Shell>)>,
 }
 
@@ -75,8 +76,7 @@ impl Lives {
     fn mount(&mut self, host: HtmlElement, slot: &Element) -> u32 {
         self.last_id += 1;
         let id = self.last_id;
-        let mut props =
-            AppProps { host, catalogue: None, mode: None, lang: None, units: None, build: None, contact: None };
+        let mut props = yew::props!(AppProps { host });
         for name in OBSERVED {
             let value = props.host.get_attribute(name);
             set(&mut props, name, value);
@@ -121,8 +121,11 @@ fn set(props: &mut AppProps, name: &str, value: Option<String>) {
         "mode" => props.mode = value,
         "lang" => props.lang = value,
         "units" => props.units = value,
+        "theme" => props.theme = value,
+        "idle" => props.idle = value,
         "build" => props.build = value,
         "contact" => props.contact = value,
+        "address" => props.address = value,
         _ => {}
     }
 }

@@ -1,23 +1,23 @@
-//! The `<fit-up>` element: the only crate that knows the browser.
+//! The `<fit-up>` element: the page's program. It shows what the engine says and knows nothing of tractors.
 
-mod api;
 mod app;
 mod boundary;
 mod ctx;
 mod element;
 mod event;
 mod fetch;
+mod focus;
 mod hooks;
-mod picture;
+mod jobs;
+mod port;
 mod same;
-mod say;
-mod shown;
 mod state;
 mod style;
 mod texts;
 mod views;
 
-pub use api::{JsCatalogue, load};
 pub use app::{App, AppProps};
 pub use element::{mount, observed, styles, tag, unmount, update};
+pub use fetch::early;
+pub use port::engines;
 pub use texts::{home, teach};

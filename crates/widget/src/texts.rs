@@ -1,16 +1,37 @@
-//! The languages at hand. Each is a file beside the widget's script, loaded once when it is first
-//! wanted.
+//! The languages at hand. Each has two files beside the widget's script: the page's own texts, and those of the engine. They
+//! are loaded once, when they are first wanted.
 
 use std::cell::RefCell;
 
-use fitup_words::{Lang, Units, Words};
+use fitup_view::Lang;
 use wasm_bindgen::prelude::*;
 
 use crate::fetch::fetch;
+use crate::same::Same;
 
 thread_local! {
     static HOME: RefCell<String> = const { RefCell::new(String::new()) };
-    static LEARNT: RefCell<Vec<(Lang, String)>> = const { RefCell::new(Vec::new()) };
+    static LEARNT: RefCell<Vec<(Lang, Same<Texts>)>> = const { RefCell::new(Vec::new()) };
+    static LENT: RefCell<Vec<(Lang, String)>> = const { RefCell::new(Vec::new()) };
+}
+
+/// The page's own texts in a language: a line each, key, tab, text, in the order of their keys.
+#[derive(Debug)]
+pub struct Texts {
+    lines: Vec<(String, String)>,
+}
+
+impl Texts {
+    fn new(all: &str) -> Self {
+        let lines = all.lines().filter_map(|line| line.split_once('\t'));
+        Self { lines: lines.map(|(key, text)| (key.to_owned(), text.to_owned())).collect() }
+    }
+
+    /// The text of a key. A key that has no text is shown as it is.
+    pub fn text(&self, key: &str) -> String {
+        let found = self.lines.binary_search_by(|(known, _)| known.as_str().cmp(key));
+        found.map_or(key, |at| &self.lines[at].1).to_owned()
+    }
 }
 
 /// Says where the widget's own files are: an address that ends in `/`.
@@ -19,44 +40,58 @@ pub fn home(address: String) {
     HOME.set(address);
 }
 
-/// Learns a language from its texts: the file `words/LANGUAGE.txt` beside the widget's script.
-/// False for a language that the widget does not know.
+/// Learns the page's texts of a language: the file `words/LANGUAGE.page.txt` beside the widget's script. False for a language
+/// that the widget does not know.
 #[wasm_bindgen]
-pub fn teach(lang: &str, texts: String) -> bool {
-    let Some(lang) = Lang::from_tag(lang) else { return false };
-    if !knows(lang) {
-        LEARNT.with_borrow_mut(|learnt| learnt.push((lang, texts)));
+pub fn teach(lang: &str, texts: &str) -> bool {
+    let Some(lang) = Lang::of_tag(lang) else { return false };
+    if texts_of(lang).is_none() {
+        LEARNT.with_borrow_mut(|learnt| learnt.push((lang, Same::new(Texts::new(texts)))));
     }
     true
 }
 
-/// Whether the texts of a language are at hand.
-pub fn knows(lang: Lang) -> bool {
-    LEARNT.with_borrow(|learnt| learnt.iter().any(|(known, _)| *known == lang))
+/// The page's texts of a language, if they are at hand.
+pub fn texts_of(lang: Lang) -> Option<Same<Texts>> {
+    LEARNT.with_borrow(|learnt| learnt.iter().find(|(known, _)| *known == lang).map(|(_, texts)| texts.clone()))
 }
 
-/// The words of a language; if its texts are not at hand, those of English, or else of the first
-/// language that was learnt.
-pub fn words(lang: Lang, units: Units) -> Option<Words> {
-    LEARNT.with_borrow(|learnt| {
-        let of = |lang| learnt.iter().find(|(known, _)| *known == lang);
-        let (lang, texts) = of(lang).or_else(|| of(Lang::En)).or_else(|| learnt.first())?;
-        Some(Words::of_texts(*lang, texts, units))
-    })
-}
-
-/// Where the texts of a language are.
+/// Where the page's texts of a language are.
 pub fn address(lang: Lang) -> String {
-    HOME.with_borrow(|home| format!("{home}words/{}.txt", lang.tag()))
+    HOME.with_borrow(|home| format!("{home}words/{}.page.txt", lang.name()))
 }
 
-/// Brings the texts of a language; whether they are at hand now.
-pub async fn learn(lang: Lang) -> bool {
-    if knows(lang) {
-        return true;
+/// Brings the page's texts of a language.
+pub async fn learn(lang: Lang) -> Option<Same<Texts>> {
+    if texts_of(lang).is_none() {
+        teach(lang.name(), &file(&address(lang)).await?);
     }
-    match fetch(&address(lang), None, &|_, _| ()).await.map(String::from_utf8) {
-        Ok(Ok(texts)) => teach(lang.tag(), texts),
-        _ => false,
+    texts_of(lang)
+}
+
+/// Brings the engine's texts of a language.
+pub async fn lend(lang: Lang) -> Option<String> {
+    let known = || LENT.with_borrow(|lent| lent.iter().find(|(known, _)| *known == lang).map(|(_, text)| text.clone()));
+    if known().is_none() {
+        let address = HOME.with_borrow(|home| format!("{home}words/{}.txt", lang.name()));
+        let text = file(&address).await?;
+        LENT.with_borrow_mut(|lent| lent.push((lang, text)));
+    }
+    known()
+}
+
+async fn file(address: &str) -> Option<String> {
+    String::from_utf8(fetch(address, None, &|_, _| ()).await.ok()?.bytes).ok()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_text_is_found_by_its_key_and_a_key_without_one_is_shown() {
+        let texts = Texts::new("a\tOne\na.meaning\tMore of one\nb\tTwo\n");
+        assert_eq!((texts.text("a"), texts.text("a.meaning")), ("One".into(), "More of one".into()));
+        assert_eq!((texts.text("b"), texts.text("c")), ("Two".into(), "c".into()));
     }
 }

@@ -1,6 +1,8 @@
 //! Lays texts out for the program, so that it need not know Fluent: a line each, the key, a tab and
 //! the text, in the order of the keys. See `src/texts.rs`, which reads them.
 
+use std::collections::{BTreeMap, BTreeSet};
+
 use fluent_syntax::ast::{Expression, InlineExpression, Pattern, PatternElement};
 use fluent_syntax::parser;
 
@@ -9,21 +11,57 @@ use crate::marks::{BAR, CLOSE, OPEN};
 
 /// All the texts of one language's files (name, text).
 pub fn lay_out(files: &[(String, String)], faults: &mut Vec<String>) -> String {
-    let mut lines = Vec::new();
+    join(lines(files, faults))
+}
+
+/// Texts by key, a line each.
+pub fn join(lines: BTreeMap<String, String>) -> String {
+    // A tab comes before every letter of a key, so the lines are in order as their keys are.
+    lines.into_iter().map(|(key, text)| format!("{key}\t{text}")).collect::<Vec<_>>().join("\n")
+}
+
+/// The texts of files (name, text) by key, each as it is laid out.
+pub fn lines(files: &[(String, String)], faults: &mut Vec<String>) -> BTreeMap<String, String> {
+    let mut lines = BTreeMap::new();
     for (_, text) in files {
         let resource = match parser::parse(text.as_str()) {
             Ok(resource) | Err((resource, _)) => resource,
         };
         for (key, pattern) in entries(&resource) {
-            let mut line = format!("{key}\t");
+            let mut line = String::new();
             if let Err(what) = write(pattern, &mut line) {
                 faults.push(format!("{key} holds {what}; write it out"));
             }
-            lines.push(line);
+            lines.insert(key, line);
         }
     }
-    lines.sort_unstable();
-    lines.join("\n")
+    lines
+}
+
+/// What a region writes in its own way has to stand in its language too, and to be something else there. Both are laid out.
+pub fn overlay(
+    region: &str,
+    own: &BTreeMap<String, String>,
+    whole: &BTreeMap<String, String>,
+    faults: &mut Vec<String>,
+) {
+    for (key, text) in own {
+        match whole.get(key) {
+            None => faults.push(format!("{region} has a text for {key} and its language has none; take it out")),
+            Some(same) if same == text => {
+                faults.push(format!("{region} says of {key} what its language says; take it out"));
+            }
+            Some(other) if values(other) != values(text) => {
+                faults.push(format!("{region} {key} shows other values than its language; they have to be the same"));
+            }
+            Some(_) => {}
+        }
+    }
+}
+
+/// The values that a text laid out shows or chooses by.
+fn values(text: &str) -> BTreeSet<&str> {
+    text.split(OPEN).skip(1).map(|rest| rest.split([BAR, CLOSE]).next().unwrap_or_default()).collect()
 }
 
 fn write(pattern: &Pattern<&str>, line: &mut String) -> Result<(), &'static str> {

@@ -6,7 +6,7 @@ use fitup_core::item::{Catalogue, Role};
 
 use crate::simplify::{Cause, simplify};
 use crate::tell::Wording;
-use crate::{Line, LineRole, Span, Words};
+use crate::{Arg, Line, LineRole, Span, Words};
 
 /// Who an explanation is for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Default)]
@@ -50,11 +50,11 @@ impl Words {
     /// Explains an answer. Causes shared by several findings are said once; for a shopper, points
     /// that are in order are only counted as long as something else decides.
     pub fn explain(&self, catalogue: &Catalogue, answer: &Answer, audience: Audience) -> Explanation {
-        let findings = &answer.findings;
+        let (findings, worst) = (&answer.findings, answer.rank().1);
         let mut explanation = Explanation { cautions: answer.cautions.clone(), ..Explanation::default() };
         for cause in simplify(findings) {
             let verdict = cause.verdict(findings);
-            if audience == Audience::Shopper && verdict == Verdict::BoltsUp && answer.verdict != Verdict::BoltsUp {
+            if audience == Audience::Shopper && verdict == Verdict::BoltsUp && worst != Verdict::BoltsUp {
                 explanation.rest += 1;
                 continue;
             }
@@ -98,10 +98,9 @@ impl Words {
         }
         let parts: Vec<Line> =
             members.iter().filter_map(|finding| self.joint_parts(catalogue, answer, finding)).collect();
-        let after_evidence = lines.iter().position(|line| line.role == LineRole::Check).unwrap_or(lines.len());
-        for line in parts.into_iter().rev() {
+        for line in parts {
             if !lines.iter().any(|known| known.spans == line.spans) {
-                lines.insert(after_evidence, line);
+                lines.push(line);
             }
         }
         lines
@@ -118,9 +117,12 @@ impl Words {
             }
         }
         let list = |names: &[String]| Span::Text(self.reader().list(names));
+        // What pressure or load nobody knows is not to be tried out.
+        let is_risk = members.iter().any(|finding| matches!(finding.subject, Subject::Hydraulics | Subject::Loads));
         self.spans(
             key,
             &[
+                ("risk", Arg::Choice(if is_risk { "yes" } else { "no" }.to_owned())),
                 ("item", self.item(catalogue, *item).into()),
                 ("missing-name", list(&names).into()),
                 ("areas-name", list(&areas).into()),

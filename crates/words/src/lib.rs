@@ -8,31 +8,39 @@
 //! The languages are inside with the feature `languages`; in the browser each is a file of its own,
 //! loaded when it is wanted.
 
+mod bolts;
 mod explain;
 mod figure;
+mod identify;
 mod lang;
 mod line;
+mod lists;
 mod marks;
 mod plural;
 mod problem;
+mod question;
 mod reader;
 mod remedy;
 pub mod report;
+mod sets;
 mod simplify;
+mod strip;
 mod tell;
 mod terms;
 mod texts;
+mod ways;
 mod words;
 
 pub use explain::{Audience, Explanation, Paragraph};
 pub use lang::{Lang, Units};
 pub use line::{Line, LineRole, Span, text};
 pub use problem::ProblemText;
-pub use reader::{LengthStyle, Reader};
+pub use question::HeadlineText;
+pub use reader::{LengthStyle, Misread, Reader, TypedLength};
 pub use report::{RemedyReport, Report};
 pub use simplify::{Cause, simplify};
 pub use tell::Wording;
 pub use terms::{caution_key, grade_key, verdict_key};
-#[cfg(feature = "languages")]
-pub use words::texts;
 pub use words::{Arg, Words};
+#[cfg(feature = "languages")]
+pub use words::{page_texts, texts};

@@ -49,8 +49,6 @@ pub enum LineRole {
     Step,
     /// The part numbers that bear the joint.
     Parts,
-    /// Something that would settle it.
-    Check,
     /// A caution that goes with it.
     Caution,
 }

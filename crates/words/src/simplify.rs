@@ -1,6 +1,6 @@
 //! Findings gathered by what causes them, before any wording, so that a shared cause is said once.
 
-use fitup_core::finding::{Check, Finding, Subject, Value, Verdict};
+use fitup_core::finding::{Check, Finding, Subject, Verdict};
 use fitup_core::item::ItemRef;
 
 /// A cause, with the findings that come of it.
@@ -77,9 +77,9 @@ pub fn simplify(findings: &[Finding]) -> Vec<Cause> {
 
 /// The item and the value that an open finding says is not stated.
 fn missing(finding: &Finding) -> Option<(ItemRef, &str)> {
-    let Some(Value::Label(_)) = finding.figure("missing") else { return None };
+    finding.figure("missing")?;
     finding.checks.iter().find_map(|check| match check {
-        Check::FindOut { item, what } => Some((*item, *what)),
+        Check::FindOut { item, what } => Some((*item, what.word())),
         Check::Measure { item, dimension, .. } => Some((*item, dimension.as_str())),
         _ => None,
     })
@@ -109,8 +109,9 @@ fn says_the_same(a: &Finding, b: &Finding) -> bool {
 
 #[cfg(test)]
 mod tests {
-    use fitup_core::finding::Grade;
+    use fitup_core::finding::{Grade, Unstated, Value};
     use fitup_core::item::{FrameId, ImplementId, MachineId, Role};
+    use fitup_yard::finding;
 
     use super::*;
 
@@ -118,13 +119,12 @@ mod tests {
     const ARM: ItemRef = ItemRef::Implement(ImplementId(0));
 
     fn listed(role: Role, carried: ItemRef) -> Finding {
-        Finding::new("joint-listed", Subject::Joint(role, FRAME, carried), Verdict::BoltsUp, Grade::Listed)
+        finding("joint-listed", Subject::Joint(role, FRAME, carried), Verdict::BoltsUp, Grade::Listed, &[])
     }
 
-    fn lacks(code: &'static str, item: ItemRef, what: &'static str) -> Finding {
-        Finding::new(code, Subject::Loads, Verdict::CheckFirst, Grade::None)
-            .with("missing", Value::Label(what.to_owned()))
-            .check(Check::FindOut { item, what })
+    fn lacks(code: &str, item: ItemRef, what: Unstated) -> Finding {
+        let missing = [("missing", Value::Word(what.word()))];
+        finding(code, Subject::Loads, Verdict::CheckFirst, Grade::None, &missing).check(Check::FindOut { item, what })
     }
 
     #[test]
@@ -137,9 +137,9 @@ mod tests {
     #[test]
     fn what_one_item_lacks_is_one_cause_whatever_is_open_for_it() {
         let findings = [
-            lacks("loads-unknown", ARM, "mass"),
-            lacks("loads-unknown", ARM, "centre-of-gravity"),
-            lacks("lift-unknown", ARM, "mass"),
+            lacks("loads-unknown", ARM, Unstated::Mass),
+            lacks("loads-unknown", ARM, Unstated::CentreOfGravity),
+            lacks("lift-unknown", ARM, Unstated::Mass),
         ];
         let what = vec!["mass".to_owned(), "centre-of-gravity".to_owned()];
         assert_eq!(simplify(&findings), [Cause::Missing { item: ARM, what, findings: vec![0, 1, 2] }]);
@@ -148,14 +148,10 @@ mod tests {
     #[test]
     fn dimensions_that_one_joint_lacks_are_one_cause_and_those_of_another_stay_apart() {
         let measure = |role, dimension: &str| {
-            Finding::new("hooks-unknown", Subject::Joint(role, FRAME, ARM), Verdict::CheckFirst, Grade::None)
-                .with("missing", Value::Label(dimension.to_owned()))
-                .check(Check::Measure {
-                    item: ARM,
-                    port: "hooks".to_owned(),
-                    dimension: dimension.to_owned(),
-                    within: None,
-                })
+            let (subject, dimension) = (Subject::Joint(role, FRAME, ARM), dimension.to_owned());
+            let missing = [("missing", Value::Dimension(dimension.clone()))];
+            let check = Check::Measure { item: ARM, port: "hooks".to_owned(), dimension, within: None };
+            finding("hooks-unknown", subject, Verdict::CheckFirst, Grade::None, &missing).check(check)
         };
         let findings = [measure(Role::Rack, "drop"), measure(Role::Rack, "setback"), measure(Role::SeatDeck, "drop")];
         let what = vec!["drop".to_owned(), "setback".to_owned()];
@@ -166,15 +162,15 @@ mod tests {
     #[test]
     fn one_missing_value_of_one_finding_stays_that_finding() {
         let machine = ItemRef::Machine(MachineId(0));
-        let findings = [lacks("loads-unknown", ARM, "mass"), lacks("power-unknown", machine, "power")];
+        let findings = [lacks("loads-unknown", ARM, Unstated::Mass), lacks("power-unknown", machine, Unstated::Power)];
         assert_eq!(simplify(&findings), [Cause::Same(vec![0]), Cause::Same(vec![1])]);
     }
 
     #[test]
     fn findings_with_other_figures_stay_apart_and_every_one_is_kept_once() {
-        let axle = |name: &str| {
-            Finding::new("axle-within-rating", Subject::Loads, Verdict::BoltsUp, Grade::Drawing)
-                .with("axle", Value::Label(name.to_owned()))
+        let axle = |name| {
+            let axle = [("axle", Value::Word(name))];
+            finding("axle-within-rating", Subject::Loads, Verdict::BoltsUp, Grade::Drawing, &axle)
         };
         let findings = [axle("front"), axle("rear"), listed(Role::Rack, ARM)];
         let causes = simplify(&findings);

@@ -1,7 +1,7 @@
 //! A finding in words: a sentence for a shopper, lines for a workshop.
 
-use fitup_core::finding::{Check, Evidence, Finding, Grade, Subject};
-use fitup_core::fit::CODES;
+use fitup_core::finding::{Asked, Check, Evidence, Finding, Grade, Subject};
+use fitup_core::fit::declaration;
 use fitup_core::item::{Catalogue, ItemRef, Role};
 use fitup_core::quantity::{Length, Source, Tool};
 
@@ -30,7 +30,7 @@ impl Words {
         text(&self.sentence(catalogue, &[finding], Wording::Short))
     }
 
-    /// The finding for a workshop: figures, evidence with its chain, checks.
+    /// The finding for a workshop: figures and evidence with its chain.
     pub fn workshop(&self, catalogue: &Catalogue, finding: &Finding) -> Vec<Line> {
         self.workshop_of(catalogue, &[finding])
     }
@@ -40,14 +40,6 @@ impl Words {
         let Some(first) = findings.first() else { return Vec::new() };
         let mut lines = vec![line(LineRole::Sentence, first, self.sentence(catalogue, findings, Wording::Workshop))];
         lines.extend(self.evidence(catalogue, first));
-        let mut told: Vec<Vec<Span>> = Vec::new();
-        for check in findings.iter().flat_map(|finding| &finding.checks) {
-            let spans = self.check(catalogue, check);
-            if !told.contains(&spans) {
-                told.push(spans);
-            }
-        }
-        lines.extend(told.into_iter().map(|spans| line(LineRole::Check, first, spans)));
         lines
     }
 
@@ -55,12 +47,12 @@ impl Words {
     pub(crate) fn sentence(&self, catalogue: &Catalogue, findings: &[&Finding], wording: Wording) -> Vec<Span> {
         let Some(first) = findings.first() else { return Vec::new() };
         let mut args = self.subject_args(catalogue, findings);
-        for figure in &first.figures {
-            self.figure_args(catalogue, figure, &mut args);
-        }
-        let listed = CODES.iter().find(|(code, _)| *code == first.code).map_or(&[][..], |(_, figures)| figures);
-        for name in listed.iter().filter(|name| first.figure(name).is_none()) {
-            args.push((name, Arg::Choice(NONE.to_owned())));
+        args.extend(self.ways(catalogue, first));
+        for figure in declaration(first.code).map_or(&[][..], |declared| declared.figures) {
+            match first.figure(figure.name) {
+                Some(value) => self.figure_args(catalogue, figure, value, &mut args),
+                None => args.push((figure.name, Arg::Choice(NONE.to_owned()))),
+            }
         }
         let key = match wording {
             Wording::Shopper => first.code.to_owned(),
@@ -96,6 +88,19 @@ impl Words {
     fn evidence(&self, catalogue: &Catalogue, finding: &Finding) -> Vec<Line> {
         let evidence = &finding.evidence;
         let mut lines = vec![line(LineRole::Evidence, finding, self.evidence_sentence(catalogue, evidence))];
+        for read in &evidence.read {
+            let said = |text: &str| {
+                if text.is_empty() { Arg::Choice(NONE.to_owned()) } else { Span::Text(text.to_owned()).into() }
+            };
+            let args = [
+                ("item", self.item(catalogue, read.item).into()),
+                ("port", Span::Label(read.port.clone()).into()),
+                ("parts", self.part_numbers(&read.parts)),
+                ("by", said(&read.by)),
+                ("when", said(&read.when)),
+            ];
+            lines.push(line(LineRole::Evidence, finding, self.spans("evidence-read", &args)));
+        }
         for chain in &evidence.chains {
             let args = [
                 ("item", self.item(catalogue, chain.item).into()),
@@ -166,45 +171,124 @@ impl Words {
                 "check-compare-parts",
                 &[("a", item(a.0)), ("a-port", port(&a.1)), ("b", item(b.0)), ("b-port", port(&b.1))],
             ),
-            Check::Measure { item: of, port: at, dimension, within } => {
-                let within_text =
-                    within.map_or_else(|| Arg::Choice(NONE.to_owned()), |within| self.length_span("within", within));
-                let tool = within.map_or(NONE, tool_for);
-                self.spans(
-                    "check-measure",
+            Check::Measure { item: of, port: at, dimension, .. } if READ_OFF.contains(&dimension.as_str()) => self
+                .spans(
+                    "check-read-off",
                     &[
                         ("item", item(*of)),
                         ("port", port(at)),
                         ("value-name", Span::Text(self.value_name(dimension)).into()),
-                        ("within", within_text),
-                        ("tool", Arg::Choice(tool.to_owned())),
+                    ],
+                ),
+            Check::Measure { item: of, port: at, dimension, within } => {
+                let tool = within.map_or(NONE, tool_for);
+                self.measure(catalogue, (*of, at), self.value_name(dimension), (*within, tool), "check-measure")
+            }
+            Check::MeasureAll(all) => self.measure_all(catalogue, all),
+            Check::ReadParts { item: of, port: at, any_of } => {
+                let sets = any_of.iter().map(|it| self.ui("quoted", &[("title", it.parts.join(" + ").into())]));
+                let with = any_of.first().map_or_else(
+                    || Arg::Choice(NONE.to_owned()),
+                    |first| {
+                        let of_piece = [first.witness.0, first.witness.1].map(|item| self.item(catalogue, item));
+                        Span::Text(of_piece.map(|span| text(&[span])).join(" + ")).into()
+                    },
+                );
+                self.spans(
+                    "check-read-parts",
+                    &[
+                        ("item", item(*of)),
+                        ("port", port(at)),
+                        ("numbers", Span::Text(sets.collect::<Vec<_>>().join(", ")).into()),
+                        ("witness", with),
+                    ],
+                )
+            }
+            Check::Gap { a, b, wanted } => {
+                let shape = |name: &str| Arg::from(Span::Text(self.term("shape-", name)));
+                self.spans(
+                    "check-gap",
+                    &[
+                        ("a", item(a.0)),
+                        ("a-shape", shape(&a.1)),
+                        ("b", item(b.0)),
+                        ("b-shape", shape(&b.1)),
+                        ("wanted", self.length_span("wanted", *wanted)),
                     ],
                 )
             }
             Check::Look { item: of, what } => {
-                let what = match what.rsplit_once('/') {
-                    Some((port, hole)) => {
-                        match hole.strip_prefix("hole-").and_then(|number| number.parse::<i64>().ok()) {
-                            Some(number) => self.ui("hole-named", &[("number", number.into()), ("port", port.into())]),
-                            None => what.clone(),
-                        }
-                    }
-                    None => self.value_name(what),
-                };
-                self.spans("check-look", &[("item", item(*of)), ("what", what.into())])
+                self.spans("check-look", &[("item", item(*of)), ("what", self.looked_for(what).into())])
             }
             Check::FindOut { item: of, what } => self.spans(
                 "check-find-out",
-                &[("item", item(*of)), ("value-name", Span::Text(self.value_name(what)).into())],
+                &[("item", item(*of)), ("value-name", Span::Text(self.value_name(what.word())).into())],
             ),
             Check::Ask { a, b } => self.spans("check-ask", &[("a", item(*a)), ("b", item(*b))]),
         }
+    }
+
+    /// What is looked for: a hole by its number, a port by its name, anything else in the catalogue's words.
+    pub fn looked_for(&self, what: &str) -> String {
+        let hole = what.rsplit_once('/').and_then(|(port, hole)| Some((port, hole.strip_prefix("hole-")?)));
+        match hole.and_then(|(port, number)| Some((port, number.parse::<i64>().ok()?))) {
+            Some((port, number)) => self.ui("hole-named", &[("number", number.into()), ("port", port.into())]),
+            None => self.value_name(what),
+        }
+    }
+
+    /// Dimensions to measure together, those of one port and accuracy in one sentence.
+    fn measure_all(&self, catalogue: &Catalogue, all: &[Asked]) -> Vec<Span> {
+        let mut spans = Vec::new();
+        let alike = |a: &Asked, b: &Asked| a.item == b.item && a.port == b.port && a.within == b.within;
+        let mut left: Vec<&Asked> = all.iter().collect();
+        while let Some(&first) = left.first() {
+            let (group, others): (Vec<&Asked>, Vec<&Asked>) = left.into_iter().partition(|asked| alike(first, asked));
+            left = others;
+            let names: Vec<String> = group.iter().map(|asked| self.value_name(&asked.dimension)).collect();
+            let key = if all.len() > 1 { "check-measure-all" } else { "check-measure" };
+            if !spans.is_empty() {
+                spans.push(Span::Text(" ".to_owned()));
+            }
+            let at = (first.item, first.port.as_str());
+            // A tape read with care is good for half a millimetre, and for long lengths there is nothing better.
+            let tool = if first.within >= CAREFUL_TAPE { "tape" } else { tool_for(first.within) };
+            spans.extend(self.measure(catalogue, at, self.reader().list(&names), (Some(first.within), tool), key));
+        }
+        spans
+    }
+
+    fn measure(
+        &self,
+        catalogue: &Catalogue,
+        (item, port): (ItemRef, &str),
+        what: String,
+        (within, tool): (Option<Length>, &str),
+        key: &str,
+    ) -> Vec<Span> {
+        let within = within.map_or_else(|| Arg::Choice(NONE.to_owned()), |within| self.length_span("within", within));
+        self.spans(
+            key,
+            &[
+                ("item", self.item(catalogue, item).into()),
+                ("port", Span::Label(port.to_owned()).into()),
+                ("value-name", Span::Text(what).into()),
+                ("within", within),
+                ("tool", Arg::Choice(tool.to_owned())),
+            ],
+        )
     }
 
     fn length_span(&self, name: &'static str, length: Length) -> Arg {
         Span::Figure { name, text: self.reader().length(length, crate::LengthStyle::Fine) }.into()
     }
 }
+
+/// What a tape is read to with care. Common practice, no source.
+const CAREFUL_TAPE: Length = Length::from_mm(0.5);
+
+/// What a port has that is read off a plate, a marking, a drawing or the manual and is no one length.
+const READ_OFF: [&str; 8] = ["category", "speed", "size", "standard", "rotation", "shaft-type", "holes", "pose"];
 
 fn line(role: LineRole, finding: &Finding, spans: Vec<Span>) -> Line {
     Line { role, spans, target: Some(finding.subject) }
@@ -232,8 +316,11 @@ fn role(subject: Subject) -> Option<Role> {
 /// The item that a check is done on.
 fn check_item(check: &Check) -> Option<ItemRef> {
     match check {
-        Check::Measure { item, .. } | Check::Look { item, .. } | Check::FindOut { item, .. } => Some(*item),
-        Check::CompareParts { .. } | Check::Ask { .. } => None,
+        Check::Measure { item, .. }
+        | Check::Look { item, .. }
+        | Check::FindOut { item, .. }
+        | Check::ReadParts { item, .. } => Some(*item),
+        Check::CompareParts { .. } | Check::Ask { .. } | Check::MeasureAll(_) | Check::Gap { .. } => None,
     }
 }
 

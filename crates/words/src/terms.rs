@@ -40,7 +40,7 @@ impl Words {
 
     /// The name of a joint's role: "rack".
     pub fn role(&self, role: Role) -> String {
-        self.ui(&format!("role-{}", fitup_core::fit::role_name(role)), &[])
+        self.ui(&format!("role-{}", role.word()), &[])
     }
 
     /// The name of the table that an item is from: "frame".
@@ -101,6 +101,8 @@ pub const fn caution_key(caution: Caution) -> &'static str {
         Caution::DrillingOrWelding => "caution-drilling-or-welding",
         Caution::LightFrontAxle => "caution-light-front-axle",
         Caution::HydraulicPressure => "caution-hydraulic-pressure",
+        Caution::RotatingShafts => "caution-rotating-shafts",
+        Caution::Hoisting => "caution-hoisting",
         Caution::RaisedParts => "caution-raised-parts",
         Caution::Slopes => "caution-slopes",
         Caution::Excavations => "caution-excavations",

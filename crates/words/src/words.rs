@@ -62,10 +62,26 @@ impl From<Span> for Arg {
 pub const fn texts(lang: Lang) -> &'static str {
     match lang {
         Lang::En => include_str!(concat!(env!("OUT_DIR"), "/en.txt")),
+        Lang::EnUs => include_str!(concat!(env!("OUT_DIR"), "/en-US.txt")),
         Lang::De => include_str!(concat!(env!("OUT_DIR"), "/de.txt")),
         Lang::Es => include_str!(concat!(env!("OUT_DIR"), "/es.txt")),
         Lang::Fr => include_str!(concat!(env!("OUT_DIR"), "/fr.txt")),
     }
+}
+
+/// The texts of a language that the page shows by itself: those of the interface that have no value in them.
+///
+/// # Examples
+/// ```
+/// use fitup_words::{Lang, page_texts};
+/// let texts = page_texts(Lang::Es);
+/// assert!(texts.contains("ui-undo\tDeshacer"));
+/// assert!(!texts.contains("ui-options\t"), "it counts, and so is the engine's");
+/// ```
+#[cfg(feature = "languages")]
+pub fn page_texts(lang: Lang) -> String {
+    let is_own = |line: &&str| line.starts_with("ui-") && !line.contains(crate::marks::OPEN);
+    texts(lang).lines().filter(is_own).flat_map(|line| [line, "\n"]).collect()
 }
 
 impl Words {
@@ -103,6 +119,19 @@ impl Words {
         text(&self.spans(key, args))
     }
 
+    /// A label with what belongs to it: "Length: 3,019 mm". The mark between them is the language's.
+    pub fn labelled(&self, label: &str, value: &str) -> String {
+        self.ui("labelled", &[("label", label.into()), ("value", value.into())])
+    }
+
+    /// Clauses in one line.
+    pub fn clauses(&self, clauses: &[String]) -> String {
+        let join = |first: String, second: &String| {
+            self.ui("clauses", &[("first", first.into()), ("second", second.as_str().into())])
+        };
+        clauses.split_first().map_or_else(String::new, |(first, rest)| rest.iter().fold(first.clone(), join))
+    }
+
     /// The text of a key as spans. A key that has no text is shown as it is.
     pub fn spans(&self, key: &str, args: &[(&str, Arg)]) -> Vec<Span> {
         match self.texts.find(key) {
@@ -137,7 +166,7 @@ mod tests {
         let count = |lang, n: i64| Words::new(lang, Units::Metric).ui("ui-options", &[("count", n.into())]);
         assert_eq!(count(Lang::En, 1), "1 option");
         assert_eq!(count(Lang::En, 1200), "1,200 options");
-        assert_eq!(count(Lang::De, 1), "1 Auswahl");
+        assert_eq!(count(Lang::De, 1), "1 Möglichkeit");
         assert_eq!(count(Lang::Fr, 0), "0 option");
         assert_eq!(count(Lang::Es, 3), "3 opciones");
     }

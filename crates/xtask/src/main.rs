@@ -3,6 +3,7 @@
 mod bench;
 mod build;
 mod failure;
+mod first;
 mod measure;
 mod mutants;
 mod proof;
@@ -31,6 +32,7 @@ const COMMANDS: &[Command] = &[
     ("build", "build the release site into dist/", build::command),
     ("size", "sizes of the start page in parts, against cap and baseline: size [--accept]", size::command),
     ("tidy", "check the house's invariants", tidy::command),
+    ("order", "print which room of the core and which floor of fit uses which", tidy::order::command),
     (
         "screens",
         "take the pictures tests/screens.txt lists: screens [--only PART-OF-NAME] [--no-build]",

@@ -1,4 +1,4 @@
-//! Lighthouse on the served site.
+//! The start page timed on slower and slower machines, and Lighthouse on the served site.
 
 use std::io::{BufRead, BufReader};
 use std::process::{Child, Command, Stdio};
@@ -8,6 +8,7 @@ use serde_json::Value;
 use crate::build::release;
 use crate::failure::{Failure, failure};
 use crate::run::quietly;
+use crate::test::in_browser;
 use crate::tools::{chromium, ensure_browser, ensure_lighthouse, tooled};
 
 /// What has to be reached on the mobile preset, percent.
@@ -17,6 +18,9 @@ const LEAST: [(&str, f64); 3] = [("performance", 95.0), ("accessibility", 100.0)
 pub fn command(_: &[String]) -> Result<(), Failure> {
     release()?;
     ensure_browser()?;
+    let mut cargo = in_browser("run")?;
+    cargo.args(["--quiet", "--bin", "start"]);
+    println!("{}", quietly("start page", &mut cargo, "see that Chromium starts")?);
     ensure_lighthouse()?;
     let site = Served::start()?;
     let mut short = Vec::new();

@@ -1,12 +1,12 @@
-//! Mutation testing of the rooms that decide answers.
+//! Mutation testing of the modules that decide answers.
 
 use std::fs;
 
 use crate::failure::{Failure, failure};
 use crate::tools::{ensure_mutants, tooled};
 
-/// The rooms of the core that decide answers.
-const ROOMS: [&str; 4] = ["fit", "search", "dimension", "plane"];
+/// The modules of the core that decide answers.
+const MODULES: [&str; 4] = ["fit", "search", "dimension", "plane"];
 
 /// Where cargo-mutants leaves what came of each mutant.
 const OUT: &str = "target/mutants/mutants.out";
@@ -22,15 +22,15 @@ const PASSES: [&str; 4] = [
     "--test-package fitup-tests --baseline skip --timeout 900 -- --tests",
 ];
 
-/// Changes the code of [`ROOMS`] one place at a time, sees whether a test notices, and prints the share of those that
+/// Changes the code of [`MODULES`] one place at a time, sees whether a test notices, and prints the share of those that
 /// one did. All of it takes days; a part spread evenly over the files is `--sharding round-robin --shard 0/40`.
 /// Arguments go to the first pass of cargo-mutants, which chooses the mutants.
 pub fn command(arguments: &[String]) -> Result<(), Failure> {
     ensure_mutants()?;
     let mut chosen = arguments.to_vec();
     if !arguments.iter().any(|argument| argument == "--file") {
-        for room in ROOMS {
-            chosen.extend(["--file".to_owned(), format!("crates/core/src/{room}/**/*.rs")]);
+        for module in MODULES {
+            chosen.extend(["--file".to_owned(), format!("crates/core/src/{module}/**/*.rs")]);
         }
     }
     let [first, others @ ..] = PASSES;

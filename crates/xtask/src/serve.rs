@@ -15,7 +15,7 @@ pub const POLICY: &str = "default-src 'none'; script-src 'self' 'wasm-unsafe-eva
      img-src 'self' data:; font-src 'self'; manifest-src 'self'; worker-src 'self'; base-uri 'none'; form-action 'none'; \
      frame-ancestors 'self'";
 
-/// Builds the release widget and serves it until stopped.
+/// Builds the release site and serves it until stopped; `--from FOLDER` serves another folder.
 pub fn command(arguments: &[String]) -> Result<(), Failure> {
     let port: u16 = match flag_value(arguments, "--port")? {
         None => 8080,
@@ -26,15 +26,16 @@ pub fn command(arguments: &[String]) -> Result<(), Failure> {
     if !arguments.iter().any(|argument| argument == "--no-build") {
         release()?;
     }
+    let site = flag_value(arguments, "--from")?.map_or_else(dist, PathBuf::from);
     let server = listen(port)?;
     println!("http://{}/", server.server_addr());
-    eprintln!("serving {} (stop with Ctrl-C)", dist().display());
+    eprintln!("serving {} (stop with Ctrl-C)", site.display());
     std::thread::scope(|scope| {
         for _ in 0..WORKERS {
             scope.spawn(|| {
                 for request in server.incoming_requests() {
                     // A visitor who hangs up is no failure of the server.
-                    let _ = answer(request, &dist());
+                    let _ = answer(request, &site);
                 }
             });
         }
@@ -42,8 +43,9 @@ pub fn command(arguments: &[String]) -> Result<(), Failure> {
     Ok(())
 }
 
-/// Requests answered at the same time: one slow visitor does not hold up the rest.
-const WORKERS: usize = 4;
+/// Requests answered at the same time: one slow visitor does not hold up the rest. A browser may leave as many answers half read
+/// as it has connections, six for a page and as many for its workers.
+const WORKERS: usize = 32;
 
 fn listen(port: u16) -> Result<Server, Failure> {
     let address = format!("127.0.0.1:{port}");

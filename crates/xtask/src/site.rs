@@ -5,7 +5,7 @@ use std::fs;
 use std::io::Write;
 use std::path::{Path, PathBuf};
 
-use fitup_words::{Lang, texts};
+use fitup_words::{Lang, page_texts, texts};
 
 use crate::failure::{Failure, failure};
 
@@ -20,6 +20,9 @@ pub fn command(_: &[String]) -> Result<(), Failure> {
 
 fn finish(staging: &Path, release: bool) -> std::io::Result<()> {
     lay_out_words(&staging.join(WORDS))?;
+    // Node.js takes the scripts for what they are.
+    fs::write(staging.join("package.json"), PACKAGE)?;
+    crate::first::lay_out(&staging.join("index.html"))?;
     let mut files = Vec::new();
     list(staging, staging, &mut files)?;
     files.retain(|name| name != "sw.js");
@@ -30,8 +33,10 @@ fn finish(staging: &Path, release: bool) -> std::io::Result<()> {
             fs::write(&script, tight(&fs::read_to_string(&script)?))?;
         }
     }
-    let version = version(staging, &files)?;
-    let names: Vec<String> = files.iter().map(|name| format!("{name:?}")).collect();
+    // Catalogues have editions of their own, and are no part of the program.
+    let program: Vec<&String> = files.iter().filter(|name| !name.starts_with(CATALOGUES)).collect();
+    let version = version(staging, &program)?;
+    let names: Vec<String> = program.iter().map(|name| format!("{name:?}")).collect();
     let worker = fs::read_to_string(crate::root().join("www/sw.template.js"))?
         .replace("\"{{VERSION}}\"", &format!("\"{version:016x}\""))
         .replace("[\"{{FILES}}\"]", &format!("[{}]", names.join(", ")));
@@ -45,7 +50,13 @@ fn finish(staging: &Path, release: bool) -> std::io::Result<()> {
     Ok(())
 }
 
-/// The folder of the languages, a file each. The files are called `.txt` because
+/// Says that the scripts are modules, and which of them is the interface.
+const PACKAGE: &str = "{\"name\":\"fit-up\",\"private\":true,\"type\":\"module\",\"exports\":\"./fitup-engine.js\"}\n";
+
+/// The folder of the catalogues.
+const CATALOGUES: &str = "catalogue/";
+
+/// The folder of the languages, two files each: the page's own texts, and all of them for the engine. The files are called `.txt` because
 /// hosts know it for text and compress it.
 pub const WORDS: &str = "words";
 
@@ -53,6 +64,7 @@ fn lay_out_words(folder: &Path) -> std::io::Result<()> {
     fs::create_dir_all(folder)?;
     for lang in Lang::ALL {
         fs::write(folder.join(format!("{}.txt", lang.tag())), texts(lang))?;
+        fs::write(folder.join(format!("{}.page.txt", lang.tag())), page_texts(lang))?;
     }
     Ok(())
 }
@@ -77,7 +89,7 @@ fn list(base: &Path, folder: &Path, files: &mut Vec<String>) -> std::io::Result<
 }
 
 /// Over names and contents: Trunk's own hashes are of what came before wasm-opt.
-fn version(base: &Path, files: &[String]) -> std::io::Result<u64> {
+fn version(base: &Path, files: &[&String]) -> std::io::Result<u64> {
     let mut hash = FINGERPRINT_OF_NOTHING;
     for name in files {
         hash = fingerprint(hash, name.as_bytes());
@@ -140,13 +152,17 @@ mod tests {
     }
 
     #[test]
-    fn the_service_worker_lists_every_file_and_changes_with_its_contents() {
+    fn the_service_worker_lists_every_file_of_the_program_and_changes_with_its_contents() {
         let (one, two) = (staged("one", "<p>one</p>"), staged("two", "<p>two</p>"));
         let worker = |folder: &Path| fs::read_to_string(folder.join("sw.js")).expect("written");
-        let listed =
-            r#"["catalogue/demo.json", "index.html", "words/de.txt", "words/en.txt", "words/es.txt", "words/fr.txt"]"#;
-        assert!(worker(&one).contains(listed), "{}", worker(&one));
+        let listed = ["index.html", "package.json"].map(str::to_owned).into_iter();
+        // A dash sorts before a dot: what names a region stands before its language.
+        let words = ["de", "en-US", "en", "es", "fr"].into_iter();
+        let words = words.flat_map(|lang| [format!("words/{lang}.page.txt"), format!("words/{lang}.txt")]);
+        let listed = listed.chain(words).map(|name| format!("{name:?}")).collect::<Vec<_>>().join(", ");
+        assert!(worker(&one).contains(&listed), "{}", worker(&one));
         assert!(!worker(&one).contains("{{"));
+        assert!(!worker(&one).contains("demo.json"), "a catalogue is no part of the program");
         assert_ne!(worker(&one), worker(&two));
         for folder in [one, two] {
             fs::remove_dir_all(folder).expect("was there");
@@ -155,9 +171,9 @@ mod tests {
 
     #[test]
     fn the_script_asks_early_for_any_language_there_is() {
-        let script = fs::read_to_string(crate::root().join("www/fit-up.js")).expect("it is there");
+        let script = fs::read_to_string(crate::root().join("www/language.js")).expect("it is there");
         let tags = Lang::ALL.map(|lang| format!("{:?}", lang.tag())).join(", ");
-        assert!(script.contains(&format!("[{tags}]")), "www/fit-up.js has to name the languages [{tags}]");
+        assert!(script.contains(&format!("[{tags}]")), "www/language.js has to name the languages [{tags}]");
     }
 
     #[test]

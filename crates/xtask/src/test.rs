@@ -10,9 +10,9 @@ use crate::tools::{axe_script, chromium, ensure_browser, ensure_build, tooled};
 use crate::{flag_value, size, tidy};
 
 /// A step: name, what it proves, and how.
-type Step = (&'static str, &'static str, fn() -> Result<(), Failure>);
+type TestStep = (&'static str, &'static str, fn() -> Result<(), Failure>);
 
-const STEPS: &[Step] = &[
+const STEPS: &[TestStep] = &[
     ("tools", "everything needed is installed", || ensure_build().and_then(|()| ensure_browser())),
     ("format", "the code is formatted", || cargo("format", &["fmt", "--all", "--check"], "run cargo fmt --all")),
     ("tidy", "the house's invariants hold", || tidy::command(&[])),
@@ -68,7 +68,7 @@ pub fn command(arguments: &[String]) -> Result<(), Failure> {
     ))
 }
 
-fn chosen(only: Option<&str>) -> Result<Vec<&'static Step>, Failure> {
+fn chosen(only: Option<&str>) -> Result<Vec<&'static TestStep>, Failure> {
     let Some(only) = only else { return Ok(STEPS.iter().collect()) };
     let names: Vec<&str> = only.split(',').map(str::trim).collect();
     if let Some(unknown) = names.iter().find(|name| !STEPS.iter().any(|(known, _, _)| known == *name)) {

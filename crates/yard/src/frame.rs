@@ -1,15 +1,15 @@
 //! The frames.
 
 use fitup_core::item::{Body, End, Frame, HookSide, PortKind, Role, SeatBase, ShapeRole, Station, View};
-use fitup_core::quantity::{Mass, Source, Stated};
+use fitup_core::quantity::{Mass, Source, Stated, Work};
 
 use crate::port::{SQUARE, block, body, plate, point, port, rack, two_holes};
 
 pub fn frame(id: &str, label: &str) -> Frame {
     let deck = SeatBase { pattern: plate(&SQUARE), pedestal: None };
     let ports = vec![
-        port("axle plate", Role::AxleAnchor, End::Carried, Some(point(0.0, 0.0, 0.0)), two_holes()),
-        port("front plate", Role::FrontAnchor, End::Carried, Some(point(1200.0, 0.0, 0.0)), two_holes()),
+        port("axle plate", Role::AxleAnchor, End::Carried, Some(point(0.0, 0.0, 0.0)), two_holes(600.5)),
+        port("front plate", Role::FrontAnchor, End::Carried, Some(point(1200.0, 0.0, 0.0)), two_holes(600.5)),
         port(
             "rack",
             Role::Rack,
@@ -29,6 +29,7 @@ pub fn frame(id: &str, label: &str) -> Frame {
             centre_of_gravity: Some(point(200.0, 0.0, 0.0)),
             ..body(id, label, ports, shapes)
         },
+        fitting: Some(Work::from_hours(3.0)),
         stations: vec![Station::Open],
         excludes: Vec::new(),
         requires: Vec::new(),

@@ -6,7 +6,7 @@ use fitup_core::item::{
 };
 use fitup_core::quantity::{Flow, Mass, Power, Pressure, Source, Stated};
 
-use crate::port::{block, body, coupler, half, hitch, point, port, rack};
+use crate::port::{block, body, coupler, half, hitch, mm, point, port, rack};
 
 pub fn arm() -> Implement {
     let ports = vec![
@@ -20,29 +20,25 @@ pub fn arm() -> Implement {
         block("boom", View::Side, ShapeRole::Boom, (-800.0, 0.0), (-500.0, 900.0)),
         block("boom", View::Plan, ShapeRole::Boom, (-800.0, -120.0), (-500.0, 120.0)),
     ];
+    let body = Body {
+        mass: Some(Stated { value: Mass::from_kg(180.0), plus_minus: None, source: Source::Drawing }),
+        centre_of_gravity: Some(point(-450.0, 0.0, 300.0)),
+        ..body("arm", "Digging arm", ports, shapes)
+    };
     Implement {
-        body: Body {
-            mass: Some(Stated { value: Mass::from_kg(180.0), plus_minus: None, source: Source::Drawing }),
-            centre_of_gravity: Some(point(-450.0, 0.0, 300.0)),
-            ..body("arm", "Digging arm", ports, shapes)
-        },
-        kind: ImplementKind::DiggingArm,
-        mount: Mount::Rack,
-        arm: None,
         console: Some(point(-300.0, 0.0, 400.0)),
-        worked_from_seat: true,
+        worked_from_seat: Some(true),
+        own_seat: Some(false),
         hydraulics: Some(HydraulicNeed {
             flow_min: Some(Flow::from_l_min(15.0)),
             flow_max: Some(Flow::from_l_min(30.0)),
             pressure_min: Some(Pressure::from_bar(120.0)),
             pressure_max: Some(Pressure::from_bar(180.0)),
             outlets: 1,
-            power_beyond: false,
+            power_beyond: Some(false),
         }),
-        power_least: None,
-        power_most: None,
-        own_seat: false,
-        transport_width: None,
+        transport_width: Some(mm(500.0)),
+        ..Implement::of(body, ImplementKind::DiggingArm, Mount::Rack)
     }
 }
 
@@ -57,21 +53,16 @@ pub fn flail() -> Implement {
         block("hood", View::Side, ShapeRole::Guard, (-700.0, -200.0), (-100.0, 100.0)),
         block("hood", View::Plan, ShapeRole::Guard, (-700.0, -600.0), (-100.0, 600.0)),
     ];
+    let body = Body {
+        mass: Some(Stated { value: Mass::from_kg(150.0), plus_minus: None, source: Source::Drawing }),
+        centre_of_gravity: Some(point(-350.0, 0.0, 0.0)),
+        ..body("flail", "Flail", ports, shapes)
+    };
     Implement {
-        body: Body {
-            mass: Some(Stated { value: Mass::from_kg(150.0), plus_minus: None, source: Source::Drawing }),
-            centre_of_gravity: Some(point(-350.0, 0.0, 0.0)),
-            ..body("flail", "Flail", ports, shapes)
-        },
-        kind: ImplementKind::Flail,
-        mount: Mount::ThreePoint,
-        arm: None,
-        console: None,
-        worked_from_seat: false,
-        hydraulics: None,
+        worked_from_seat: Some(false),
         power_least: Some(Power::from_kw(9.0)),
         power_most: Some(Power::from_kw(18.0)),
-        own_seat: false,
-        transport_width: None,
+        transport_width: Some(mm(1200.0)),
+        ..Implement::of(body, ImplementKind::Flail, Mount::ThreePoint)
     }
 }

@@ -2,6 +2,7 @@
 //! up by their dimensions alone, and the adapters that go with them. Nothing is listed and nothing is missing.
 
 mod adapter;
+mod finding;
 mod frame;
 mod implement;
 mod machine;
@@ -9,6 +10,7 @@ mod port;
 mod seat;
 mod yard;
 
+pub use finding::finding;
 pub use port::{SQUARE, block, coupler, drawn, hitch, hole, lead, mm, pins, plate, point, port, rack};
 pub use yard::Yard;
 

@@ -4,7 +4,7 @@ use fitup_core::item::{
     Axle, CouplerGender, End, FrontAxle, HydraulicSupply, Machine, OperatorSeat, PortKind, PowerTakeOff, PtoRotation,
     Role, RollOverBar, ShapeRole, Station, ThreePoint, View,
 };
-use fitup_core::quantity::{Flow, Mass, Power, Pressure, Stated};
+use fitup_core::quantity::{Flow, Mass, Power, Pressure, Stated, Work};
 
 use crate::port::{block, body, coupler, half, hitch, lead, mm, point, port, two_holes};
 
@@ -26,8 +26,8 @@ pub fn machine(id: &str, label: &str) -> Machine {
     };
     let lifting = ThreePoint { lift: Some(Mass::from_kg(700.0)), lift_610: Some(Mass::from_kg(500.0)), ..hitch("1") };
     let ports = vec![
-        port("axle plate", Role::AxleAnchor, End::Carrier, Some(point(100.0, 0.0, 400.0)), two_holes()),
-        port("loader base", Role::FrontAnchor, End::Carrier, Some(point(1300.0, 0.0, 400.0)), two_holes()),
+        port("axle plate", Role::AxleAnchor, End::Carrier, Some(point(100.0, 0.0, 400.0)), two_holes(600.0)),
+        port("loader base", Role::FrontAnchor, End::Carrier, Some(point(1300.0, 0.0, 400.0)), two_holes(600.0)),
         port("hitch", Role::Hitch, End::Carrier, Some(point(-430.0, 0.0, 400.0)), PortKind::ThreePoint(lifting)),
         port("take-off", Role::PowerTakeOff, End::Carrier, None, PortKind::PowerTakeOff(take_off)),
         port("pressure", Role::Pressure, End::Carrier, None, half(coupler(), CouplerGender::Female)),
@@ -36,6 +36,10 @@ pub fn machine(id: &str, label: &str) -> Machine {
     ];
     let shapes = vec![
         block("bonnet", View::Side, ShapeRole::Bonnet, (700.0, 440.0), (1760.0, 850.0)),
+        block("seat", View::Side, ShapeRole::Seat, (120.0, 660.0), (450.0, 1150.0)),
+        block("seat", View::Plan, ShapeRole::Seat, (120.0, -240.0), (450.0, 240.0)),
+        block("folded seat", View::Side, ShapeRole::SeatFolded, (180.0, 660.0), (500.0, 800.0)),
+        block("folded seat", View::Plan, ShapeRole::SeatFolded, (180.0, -240.0), (500.0, 240.0)),
         block("standing bar", View::Side, ShapeRole::RollOverBar, (-170.0, 800.0), (-130.0, 1880.0)),
         block("folded bar", View::Side, ShapeRole::RollOverBarFolded, (-900.0, 1250.0), (-130.0, 1290.0)),
         block("standing bar", View::Plan, ShapeRole::RollOverBar, (-170.0, -360.0), (-130.0, 360.0)),
@@ -58,6 +62,7 @@ pub fn machine(id: &str, label: &str) -> Machine {
             turns: false,
             flips_forward: true,
             slides_forward: mm(120.0),
+            off: Some(Work::from_hours(0.5)),
         }),
         hydraulics: HydraulicSupply {
             flow: Some(Flow::from_l_min(24.0)),

@@ -1,8 +1,8 @@
 //! Ports and shapes, with the dimensions that everything in the yard shares.
 
 use fitup_core::item::{
-    Body, BoltPattern, Carrier, Coupler, CouplerGender, Electric, End, Hole, HoleKind, HookRack, HookSide, PinForm,
-    PinPoint, Pins, Point3, Port, PortKind, Pose, Role, Serials, Shape, ShapeRole, Step, ThreePoint, Towards, View,
+    Body, BoltPattern, Carrier, Coupler, CouplerGender, Electric, End, Hole, HookRack, HookSide, PathCommand, PinForm,
+    PinPoint, Pins, Point3, Port, PortKind, Pose, Role, Serials, Shape, ShapeRole, ThreePoint, Towards, View,
 };
 use fitup_core::quantity::{Length, Source, Stated};
 
@@ -15,14 +15,15 @@ pub fn drawn(value: f64) -> Option<Stated<Length>> {
 }
 
 pub fn hole(u: f64, v: f64) -> Hole {
-    Hole { u: mm(u), v: mm(v), diameter: mm(13.5), kind: HoleKind::Plain, slot: None }
+    Hole::drawn(mm(u), mm(v), mm(13.5))
 }
 
-/// A plate of 13.5 mm holes for 12 mm bolts.
+/// A large plate of 13.5 mm holes for 12 mm bolts.
 pub fn plate(holes: &[(f64, f64)]) -> BoltPattern {
     BoltPattern {
         holes: holes.iter().map(|&(u, v)| hole(u, v)).collect(),
-        bolt: Some(mm(12.0)),
+        bolt: drawn(12.0),
+        edge: drawn(250.0),
         ..BoltPattern::default()
     }
 }
@@ -33,19 +34,30 @@ pub fn point(x: f64, y: f64, z: f64) -> Point3 {
 
 /// A rectangle in a view, from corner to corner.
 pub fn block(name: &str, view: View, role: ShapeRole, from: (f64, f64), to: (f64, f64)) -> Shape {
-    let line = |a, b| Step::Line(mm(a), mm(b));
-    let path =
-        vec![Step::Move(mm(from.0), mm(from.1)), line(to.0, from.1), line(to.0, to.1), line(from.0, to.1), Step::Close];
+    let line = |a, b| PathCommand::Line(mm(a), mm(b));
+    let path = vec![
+        PathCommand::Move(mm(from.0), mm(from.1)),
+        line(to.0, from.1),
+        line(to.0, to.1),
+        line(from.0, to.1),
+        PathCommand::Close,
+    ];
     Shape { name: name.to_owned(), view, role, carrier: Carrier::Item, clearance: true, path }
 }
 
 pub fn port(name: &str, role: Role, end: End, at: Option<Point3>, kind: PortKind) -> Port {
-    let faces = if end == End::Carrier { Towards::Rear } else { Towards::Front };
+    // Anchors are plates on the left side, decks lie flat, all else looks along the machine.
+    let (carrier, carried, up) = match role {
+        Role::AxleAnchor | Role::FrontAnchor => (Towards::Left, Towards::Right, Towards::Up),
+        Role::SeatDeck => (Towards::Up, Towards::Down, Towards::Front),
+        _ => (Towards::Rear, Towards::Front, Towards::Up),
+    };
+    let faces = if end == End::Carrier { carrier } else { carried };
     Port {
         name: name.to_owned(),
         role,
         end,
-        pose: at.map(|at| Pose { at, faces, up: Towards::Up }),
+        pose: at.map(|at| Pose { at: at.into(), faces, up }),
         parts: Vec::new(),
         serials: Serials::default(),
         tolerance: None,
@@ -72,12 +84,12 @@ pub fn half(kind: PortKind, gender: CouplerGender) -> PortKind {
 pub fn rack(side: HookSide) -> HookRack {
     let (diameter, latch) = if side == HookSide::Bar { (40.0, 25.5) } else { (41.5, 24.5) };
     HookRack {
-        side,
         diameter: drawn(diameter),
         spread: drawn(460.0),
         drop: drawn(240.0),
         latch: drawn(latch),
         setback: drawn(80.0),
+        ..HookRack::of(side)
     }
 }
 
@@ -88,13 +100,16 @@ pub fn hitch(category: &str) -> ThreePoint {
 /// Two points: lugs with 25.5 mm bores, or clevises with 25 mm pins.
 pub fn pins(form: PinForm) -> Pins {
     let (diameter, width) = if form == PinForm::Lug { (25.5, 30.0) } else { (25.0, 33.0) };
-    let one = |name: &str| PinPoint {
+    // Each side as one looks at its own face.
+    let left = if form == PinForm::Lug { 250.0 } else { -250.0 };
+    let one = |name: &str, across: f64| PinPoint {
         name: name.to_owned(),
         diameter: drawn(diameter),
         width: drawn(width),
         height: drawn(0.0),
+        across: drawn(across),
     };
-    Pins { form, points: vec![one("left"), one("right")], spread: drawn(500.0) }
+    Pins { points: vec![one("left", left), one("right", -left)], spread: drawn(500.0), ..Pins::of(form) }
 }
 
 /// The holes of seat and deck.
@@ -104,6 +119,7 @@ pub fn body(id: &str, label: &str, ports: Vec<Port>, shapes: Vec<Shape>) -> Body
     Body { id: id.to_owned(), label: label.to_owned(), ports, shapes, ..Body::default() }
 }
 
-pub fn two_holes() -> PortKind {
-    PortKind::BoltPattern(plate(&[(-60.0, 0.0), (60.0, 0.0)]))
+/// A side plate with two holes, and the width of the pair.
+pub fn two_holes(pair_width: f64) -> PortKind {
+    PortKind::BoltPattern(BoltPattern { pair_width: drawn(pair_width), ..plate(&[(-60.0, 0.0), (60.0, 0.0)]) })
 }

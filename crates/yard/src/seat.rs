@@ -1,9 +1,10 @@
 //! The seat.
 
 use fitup_core::item::{
-    Body, End, FrontSeatEffect, PortKind, Role, Seat, SeatBase, SeatKind, ShapeRole, SuppliedWith, View,
+    Body, End, FrontSeatEffect, PortKind, Role, Seat, SeatBase, SeatKind, SeatMoves, ShapeRole, Station, SuppliedWith,
+    View,
 };
-use fitup_core::quantity::{Mass, Source, Stated};
+use fitup_core::quantity::{Mass, Source, Stated, Work};
 
 use crate::port::{SQUARE, block, body, lead, mm, plate, point, port};
 
@@ -23,14 +24,16 @@ pub fn seat(id: &str, label: &str) -> Seat {
             centre_of_gravity: Some(point(-30.0, 0.0, 200.0)),
             ..body(id, label, ports, shapes)
         },
+        fitting: Some(Work::from_hours(0.25)),
         kind: SeatKind::Separate,
         supplied_with: SuppliedWith::Kit,
-        stations: Vec::new(),
+        stations: vec![Station::Open, Station::Cab],
         index_point: Some((mm(0.0), mm(250.0))),
         swivel_radius: None,
         front_seat: FrontSeatEffect::None,
         least_room: Some(mm(450.0)),
         greatest_reach: Some(mm(700.0)),
         presence_switch: Some(true),
+        moves: SeatMoves { off: Some(Work::from_hours(0.25)), ..SeatMoves::default() },
     }
 }

@@ -1,6 +1,6 @@
 //! The yard, and the ways a test turns something of it.
 
-use fitup_core::build::{Build, Carrying, Measurement, Seating};
+use fitup_core::build::{Build, Carrying, Choices, Measurement, NumberRead, Seating};
 use fitup_core::fit::{Answer, Desk, judge};
 use fitup_core::item::{
     Body, BoltPattern, Catalogue, CatalogueName, Frame, FrameId, Guide, GuideRow, HookRack, Implement, ImplementId,
@@ -36,22 +36,21 @@ impl Yard {
             adapters: adapters(),
             ..Catalogue::default()
         };
-        let build = Build {
+        let build = Build::from(Choices {
             machine: Some(MachineId(0)),
             carrying: Carrying::Frame(FrameId(0)),
             seating: Seating::This(SeatId(0)),
             implement: Some(ImplementId(0)),
-            ..Build::default()
-        };
+        });
         Self { catalogue, build }
     }
 
     /// The flail on the hitch.
     #[must_use]
     pub fn with_flail(mut self) -> Self {
-        self.build.carrying = Carrying::Hitch;
-        self.build.seating = Seating::Open;
-        self.build.implement = Some(ImplementId(1));
+        self.build.choices.carrying = Carrying::Hitch;
+        self.build.choices.seating = Seating::Open;
+        self.build.choices.implement = Some(ImplementId(1));
         self
     }
 
@@ -72,7 +71,7 @@ impl Yard {
     }
 
     pub fn implement(&mut self) -> &mut Implement {
-        let chosen = self.build.implement.map_or(0, ImplementId::index);
+        let chosen = self.build.choices.implement.map_or(0, ImplementId::index);
         &mut self.catalogue.implements[chosen]
     }
 
@@ -155,9 +154,10 @@ impl Yard {
                 coupling: Some(mm(3300.0)),
                 nose_least: Some(0.05),
                 nose_most: Some(0.1),
+                rated_nose: Some(Mass::from_kg(2000.0)),
                 ..Trailer::default()
             });
-            self.build.trailer = Some(TrailerId(0));
+            self.build.side.trailer = Some(TrailerId(0));
         }
         &mut self.catalogue.trailers[0]
     }
@@ -171,25 +171,28 @@ impl Yard {
                 gate_width: Some(mm(2600.0)),
                 gate_height: Some(mm(2500.0)),
                 path_width: Some(mm(2800.0)),
-                right_angle_turn: true,
+                right_angle_turn: Some(true),
                 greatest_axle_load: Some(Mass::from_kg(2500.0)),
                 ..Site::default()
             });
-            self.build.site = Some(SiteId(0));
+            self.build.side.site = Some(SiteId(0));
         }
         &mut self.catalogue.sites[0]
     }
 
     /// Enters a measurement.
     pub fn measure(&mut self, item: ItemRef, port: &str, dimension: &str, value: f64, tool: Tool) {
-        self.build.measured.push(Measurement {
+        self.build.side.measured.push(Measurement::new(item, port, dimension, mm(value), tool));
+    }
+
+    /// Enters part numbers read off a piece.
+    pub fn read(&mut self, item: ItemRef, port: &str, parts: &[&str]) {
+        self.build.side.read.push(NumberRead {
             item,
             port: port.to_owned(),
-            dimension: dimension.to_owned(),
-            value: mm(value),
-            tool,
-            plus_minus: None,
-            note: String::new(),
+            parts: parts.iter().map(|&number| number.to_owned()).collect(),
+            by: "the workshop".to_owned(),
+            when: "Monday".to_owned(),
         });
     }
 
@@ -218,7 +221,7 @@ impl Yard {
         let part = |number: &str| Part { number: number.to_owned(), name: String::new(), replaced: None };
         let parts = &mut self.catalogue.parts;
         for number in by {
-            parts.or_insert_with((*number).to_owned(), || part(number));
+            parts.entry((*number).to_owned()).or_insert_with(|| part(number));
         }
         let replaced = Some(Replacement { by: by.iter().map(|&number| number.to_owned()).collect(), both_ways });
         parts.insert(old.to_owned(), Part { replaced, ..part(old) });

@@ -72,8 +72,10 @@ async fn show(page: &Page, desk: &Desk, picture: &Picture) -> Outcome {
     if picture.clicks.is_empty() {
         page.value("scrollTo(0, 0)").await?;
     }
-    let found = "[...widget.querySelectorAll('*')].every((it) => it.children.length || it.textContent.trim() !== '…')";
-    page.until("what is looked for", found).await?;
+    // The answer comes in parts: nothing is to come any more when nothing has come for a while.
+    let still = "(() => { const now = widget.innerHTML; const at = performance.now(); \
+                 if (window.shown !== now) [window.shown, window.since] = [now, at]; return at - window.since > 1000; })()";
+    page.until("the whole answer", still).await?;
     page.settled().await
 }
 

@@ -120,6 +120,21 @@ impl Page {
         Ok(self.browser.execute(script, Vec::new()).await?.json().clone())
     }
 
+    /// What comes of a promise; in the expression `widget` is the widget's shadow root.
+    ///
+    /// # Errors
+    /// It is refused.
+    pub async fn promised(&self, expression: &str) -> Outcome<Value> {
+        let script = format!(
+            "const widget = {WIDGET}, done = arguments[arguments.length - 1]; \
+             ({expression}).then((it) => done([it]), (error) => done(String(error)));"
+        );
+        match self.browser.execute_async(script, Vec::new()).await?.json() {
+            Value::Array(kept) => Ok(kept.first().cloned().unwrap_or_default()),
+            refused => Err(trouble(format!("{expression}: {refused}"))),
+        }
+    }
+
     /// Waits until an expression is true; in it `widget` is the widget's shadow root.
     ///
     /// # Errors

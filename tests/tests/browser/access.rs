@@ -25,7 +25,7 @@ fn axe_finds_nothing_in_the_main_states_themes_and_languages() {
             page.click(".joint-head").await?;
             clean(&page, name).await?;
         }
-        for view in 2..=6 {
+        for view in 2..=page.count("[role=tab]").await? {
             page.click(&format!(".tabs button:nth-child({view})")).await?;
             clean(&page, &format!("view {view}")).await?;
         }
@@ -89,6 +89,7 @@ fn the_keyboard_alone_builds_and_reads_the_answer() {
         tab_to(".firm").await?;
         page.keys("\u{e007}").await?;
         page.until("the frames", "widget.querySelector('#options-frame .card') != null").await?;
+        assert!(page.focused().await?.contains("#step-frame"), "the focus goes along");
         tab_to(".card").await?;
         // The hitch stands first; the frame after it joins the machine.
         page.keys("\u{e015}").await?;
@@ -110,13 +111,16 @@ fn a_screen_reader_hears_the_verdict_change_and_can_read_the_drawing() {
         comes_to(&page, "Won’t mount").await?;
         let heard = "widget.querySelector('[aria-live]').textContent";
         assert!(page.value(heard).await?.as_str().is_some_and(|said| said.starts_with("Won’t mount. ")));
+        let block = page.value("widget.querySelector('.title-word').textContent + '. ' + widget.querySelector('.title-why').textContent").await?;
+        assert_eq!(page.value(heard).await?, block, "what is heard is what is seen");
         let listed = story(&desk, "listed");
-        let badger = listed.implement.map(|id| label(&desk, ItemRef::Implement(id))).expect("it has an implement");
+        let badger =
+            listed.choices.implement.map(|id| label(&desk, ItemRef::Implement(id))).expect("it has an implement");
         choose(&page, "implement", &badger).await?;
         page.until("the new verdict to be said", &format!("{heard}.startsWith('Bolts up')")).await?;
         let told = page.value("widget.querySelector('.drawing-box svg title').textContent").await?;
         let told = told.as_str().unwrap_or_default();
-        for word in ["Side view", badger.as_str(), "Overall length", "Departure angle", "rack: Bolts up"] {
+        for word in ["Side view", badger.as_str(), "Overall length", "Departure angle", "implement carrier: In order"] {
             assert!(told.contains(word), "{word:?} is not in {told:?}");
         }
         Ok(())

@@ -1,6 +1,6 @@
 //! The widget's verdicts against the library's.
 
-use fitup_core::build::{Build, Carrying, Seating};
+use fitup_core::build::{Build, Carrying, Choices, Seating};
 use fitup_core::finding::Verdict;
 use fitup_core::fit::judge;
 use fitup_core::item::{FrameId, ImplementId, MachineId, SeatId};
@@ -21,7 +21,7 @@ fn verdict_standing_and_findings_of_many_builds_are_the_librarys() {
         for frame in 0..=catalogue.frames.len() {
             for seat in 0..catalogue.seats.len() {
                 for implement in 0..catalogue.implements.len() {
-                    builds.push(Build {
+                    builds.push(Build::from(Choices {
                         machine: Some(MachineId::at(machine)),
                         carrying: match frame.checked_sub(1) {
                             None => Carrying::Hitch,
@@ -29,8 +29,7 @@ fn verdict_standing_and_findings_of_many_builds_are_the_librarys() {
                         },
                         seating: Seating::This(SeatId::at(seat)),
                         implement: Some(ImplementId::at(implement)),
-                        ..Build::default()
-                    });
+                    }));
                 }
             }
         }
@@ -53,7 +52,7 @@ fn verdict_standing_and_findings_of_many_builds_are_the_librarys() {
                     "widget.querySelector('.title-word')?.textContent === {} \
                      && widget.querySelector('.title-cells dd').textContent === {} \
                      && widget.querySelectorAll('.joint').length === {}",
-                    json!(words.verdict(answer.verdict)),
+                    json!(words.answer_of(&answer, answer.deciding().question)),
                     json!(standing),
                     rows.len()
                 ),

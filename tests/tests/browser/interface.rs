@@ -2,6 +2,8 @@
 
 use fitup_catalogue::{BuildFile, link};
 use fitup_core::fit::judge;
+use fitup_core::item::ItemRef;
+use fitup_core::search::{Searcher, headline};
 use fitup_tests::browser::{LAPTOP, browse};
 use fitup_words::{Lang, Units, Words};
 use serde_json::{Value, json};
@@ -34,9 +36,11 @@ fn every_change_is_told_with_build_link_and_the_librarys_report() {
         page.value(&format!("document.querySelector('fit-up').setAttribute('build', {})", json!(text))).await?;
         page.until("the event", &format!("window.last?.link === {}", json!(text))).await?;
         let told: Value = page.value("window.last.report").await?;
-        let report = words().report(desk.catalogue(), &build, &judge(&desk, &build));
+        let best = headline(&mut Searcher::new(&desk), &build);
+        let report = words().report(desk.catalogue(), &build, &judge(&desk, &build), best.as_ref());
         let expected = as_in_a_page(serde_json::to_value(&report)?);
         assert_eq!(told["verdict"], expected["verdict"]);
+        assert_eq!((&told["headline"], &told["answers"]), (&expected["headline"], &expected["answers"]));
         assert_eq!(told["findings"], expected["findings"]);
         assert_eq!(told["footprint"], expected["footprint"]);
         let file = BuildFile::read(&page.value("window.last.build").await?.to_string()).expect("a build file");
@@ -54,24 +58,35 @@ fn the_interface_loads_evaluates_completes_and_mends() {
         open(&page, "").await?;
         page.browser().set_script_timeout(std::time::Duration::from_mins(1)).await?;
         let script = "const done = arguments[1]; (async () => { try {
-            const catalogue = fitup.load(await (await fetch('catalogue/demo.json')).text());
+            const { load, teach } = await fitup.engine();
+            teach('en', await (await fetch('words/en.txt')).text());
+            const catalogue = load(await (await fetch('catalogue/demo.json')).text());
             const report = catalogue.evaluate(arguments[0], 'en', 'metric');
             const completions = catalogue.completions(arguments[0]);
             const remedies = catalogue.remedies(arguments[0], 'en', 'metric');
-            let refused = null; try { fitup.load('{'); } catch (e) { refused = e.problems.length; }
+            const unknown = catalogue.evaluate({ format: 1, machine: 'zzz' }, 'en', 'metric');
+            const empty = catalogue.evaluate({ format: 1 }, 'en', 'metric');
+            const machine = arguments[0].machine;
+            const merged = catalogue.merge(arguments[0], { format: 1, serials: { [machine]: 7 }, on_hand: [machine] });
+            let refused = null; try { load('{'); } catch (e) { refused = [e instanceof Error, e.code, e.problems.length]; }
             let wrong = null; try { catalogue.evaluate({ format: 1, machin: 'x' }, 'en', 'metric'); } catch (e) { wrong = String(e); }
             const untaught = catalogue.evaluate(arguments[0], 'de', 'metric').reader.lang;
-            fitup.teach('de', await (await fetch('words/de.txt')).text());
+            teach('de', await (await fetch('words/de.txt')).text());
             const german = catalogue.evaluate(arguments[0], 'de', 'metric');
-            done({ untaught, german, report, completions, remedies, refused, wrong });
+            done({ unknown, empty, untaught, german, report, completions, remedies, merged, refused, wrong });
         } catch (e) { done({ failed: String(e) }); } })();";
         let got = page.browser().execute_async(script, vec![file]).await?.json().clone();
         assert_eq!(got["failed"], Value::Null);
         let answer = judge(&desk, &build);
-        let expected = as_in_a_page(serde_json::to_value(words().report(desk.catalogue(), &build, &answer))?);
+        let told = headline(&mut Searcher::new(&desk), &build);
+        let expected =
+            as_in_a_page(serde_json::to_value(words().report(desk.catalogue(), &build, &answer, told.as_ref()))?);
         assert_eq!(got["report"]["findings"], expected["findings"]);
+        assert_eq!((&got["unknown"]["unknown"], &got["unknown"]["verdict"]), (&json!(["zzz"]), &Value::Null));
+        assert_eq!(got["unknown"]["headline"]["decided"], false);
+        assert_eq!((&got["empty"]["verdict"], &got["empty"]["headline"]["decided"]), (&Value::Null, &json!(false)));
         assert_eq!(got["untaught"], "en");
-        let german = Words::new(Lang::De, Units::Metric).report(desk.catalogue(), &build, &answer);
+        let german = Words::new(Lang::De, Units::Metric).report(desk.catalogue(), &build, &answer, told.as_ref());
         assert_eq!(got["german"]["verdict_text"], german.verdict_text);
         let steps =
             ["machines", "frames", "seats", "implements"].map(|step| got["completions"][step].as_array().map(Vec::len));
@@ -79,7 +94,7 @@ fn the_interface_loads_evaluates_completes_and_mends() {
         let lengths =
             [catalogue.machines.len(), catalogue.frames.len() + 1, catalogue.seats.len(), catalogue.implements.len()];
         assert_eq!(steps, lengths.map(Some));
-        let found = fitup_core::search::remedies(&desk, &build);
+        let found = fitup_core::search::remedies(&desk, &build).found;
         assert!(!found.is_empty());
         let offer = |remedy| {
             let mut offer = serde_json::to_value(words().remedy(catalogue, remedy))?;
@@ -87,7 +102,13 @@ fn the_interface_loads_evaluates_completes_and_mends() {
             Ok::<Value, serde_json::Error>(as_in_a_page(offer))
         };
         assert_eq!(got["remedies"], found.iter().map(offer).collect::<Result<Value, _>>()?);
-        assert_eq!(got["refused"], 1);
+        let mut merged = build.clone();
+        let machine = ItemRef::Machine(build.choices.machine.expect("the story has a machine"));
+        merged.side.serials.insert(machine, 7);
+        merged.side.on_hand.insert(machine);
+        let file = BuildFile::read(&got["merged"].to_string()).expect("a build file");
+        assert_eq!(file, BuildFile::of(catalogue, &merged));
+        assert_eq!(got["refused"], json!([true, "catalogue", 1]));
         assert!(got["wrong"].as_str().is_some_and(|said| said.contains("machin")), "{}", got["wrong"]);
         Ok(())
     });
@@ -101,7 +122,7 @@ fn two_widgets_keep_their_builds_apart_in_one_address() {
         page.value("(() => { const e = document.createElement('fit-up'); e.id = 'second'; e.lang = 'en'; e.setAttribute('catalogue', 'catalogue/demo.json'); document.body.append(e); })()").await?;
         page.until("the second sheet", "document.querySelector('#second').shadowRoot?.querySelector('.sheet') != null")
             .await?;
-        let machine = crate::widget::label(&desk, fitup_core::item::ItemRef::Machine(fitup_core::item::MachineId(0)));
+        let machine = crate::widget::label(&desk, ItemRef::Machine(fitup_core::item::MachineId(0)));
         choose(&page, "machine", &machine).await?;
         page.value("(() => { const r = document.querySelector('#second').shadowRoot; r.querySelector('#step-seat').click(); })()").await?;
         page.until(
@@ -130,6 +151,7 @@ fn a_remedy_is_tried_with_one_touch_and_undone_with_one() {
             &format!("widget.querySelector('.title-word').textContent !== {}", json!(before)),
         )
         .await?;
+        assert!(page.focused().await?.contains("#details"), "the focus stays by the answer");
         page.click(".bar-tools button:first-child").await?;
         comes_to(&page, &before).await?;
         Ok(())

@@ -28,6 +28,7 @@ fn after_one_visit_the_site_works_with_its_server_gone() {
 fn server_that_comes_back_is_found_again() {
     browse("offline-back", LAPTOP, async |page| {
         page.open("").await?;
+        page.until("the sheet", "widget.querySelector('.sheet') != null").await?;
         let port = page.site().port();
         page.site().stop();
         *page.site() = Site::serve_on(port)?;

@@ -40,7 +40,7 @@ fn every_view_has_its_figures_and_axe_finds_nothing() {
     for screen in [LAPTOP, PHONE] {
         browse("whole-views", screen, async |page| {
             for (name, view, what, value) in [
-                ("ramp", "loading", "Clearance over the ramp", "−29 mm"),
+                ("ramp", "loading", "Clearance over the ramp", "−112 mm"),
                 ("light-front", "weight", "Front axle", "133 kg"),
                 ("listed", "digging", "Digging depth", "1,487 mm"),
                 ("ramp", "site", "Width", "1,092 mm"),
@@ -84,13 +84,28 @@ fn longer_ramps_lift_the_drag_while_the_slider_moves_and_stay_in_the_address() {
 }
 
 #[test]
-fn a_wider_gate_lets_the_machine_round_the_corner() {
+fn undo_takes_a_slider_back_with_its_figures() {
+    browse("whole-undo", LAPTOP, async |page| {
+        turn_to(&page, "ramp", "loading").await?;
+        let begun = (said(&page).await?, figure(&page, "Clearance over the ramp").await?);
+        slide(&page, 0, 1900.0, false).await?;
+        slide(&page, 0, 1900.0, true).await?;
+        page.until("the live figure", "!widget.querySelector('.facts dd').textContent.startsWith('−')").await?;
+        page.click(".bar-tools button:first-child").await?;
+        page.until("the figure from before", "widget.querySelector('.facts dd').textContent.startsWith('−')").await?;
+        assert_eq!((said(&page).await?, figure(&page, "Clearance over the ramp").await?), begun);
+        Ok(())
+    });
+}
+
+#[test]
+fn a_wider_gate_asks_for_less_path() {
     browse("whole-gate", LAPTOP, async |page| {
         turn_to(&page, "ramp", "site").await?;
-        assert_eq!(figure(&page, "Path wanted for the turn").await?, "none is enough");
+        let narrow = figure(&page, "Path needed to turn").await?;
+        assert_eq!(narrow, "3,900 mm");
         slide(&page, 0, 2400.0, false).await?;
-        page.until("a path that is wanted", "!widget.querySelector('.facts').textContent.includes('none is enough')")
-            .await
+        page.until("less path", "!widget.querySelector('.facts').textContent.includes('3,900')").await
     });
 }
 

@@ -43,13 +43,13 @@ fn value(catalogue: &Catalogue, value: &Value) -> String {
         Value::Pressure(x) => format!("{:.0} bar", x.bar()),
         Value::Flow(x) => format!("{:.1} L/min", x.l_min()),
         Value::Power(x) => format!("{:.2} kW", x.kw()),
-        Value::Force(x) => format!("{:.0} N", x.n()),
         Value::Money(x) => format!("{} c", x.hundredths()),
         Value::Work(x) => format!("{:.2} h", x.hours()),
         Value::Share(x) => format!("{x:.3}"),
         Value::Count(x) => x.to_string(),
         Value::Item(item) => catalogue.body(*item).id.clone(),
-        Value::Label(text) => format!("'{text}'"),
+        Value::Word(word) => format!("'{word}'"),
+        Value::Name(text) | Value::Part(text) | Value::Dimension(text) => format!("'{text}'"),
     }
 }
 

@@ -27,16 +27,23 @@ pub fn turning(yard: &mut Yard) {
 }
 
 crate::case::findings! {
-    bar_in_the_way: "bar-in-the-way", |yard| reach(yard, 300.0), "work, item arm, overlap 40.00 mm, bar 'up'", "The roll-over bar and Digging arm are in each other’s way.";
-    clearance_hit: "clearance-hit", |yard| window(yard, -740.0), "wont, item arm, other hedge, shape 'console', other-shape 'window', overlap 30.00 mm", "Digging arm and Hedge tractor are in each other’s way.";
-    clearance_tight: "clearance-tight", |yard| window(yard, -660.0), "check, item arm, other hedge, shape 'console', other-shape 'window', gap 20.00 mm, wanted 30.00 mm", "Digging arm comes close to Hedge tractor.";
-    clearance_unknown: "clearance-unknown", |yard| yard.implement().body.shapes.clear(), "check, missing 'outline'", "Nothing is drawn of one of the two, so nobody can say yet whether they keep clear of each other.";
+    bar_in_the_way: "bar-in-the-way", |yard| reach(yard, 300.0), "work, item arm, overlap 40.00 mm, bar 'up'", "The roll-over bar hits Digging arm (40\u{a0}mm overlap).";
+    clearance_hit: "clearance-hit", |yard| window(yard, -740.0), "wont, item arm, other hedge, shape 'console', other-shape 'window', overlap 30.00 mm", "Digging arm hits Hedge tractor.";
+    clearance_tight: "clearance-tight", |yard| window(yard, -660.0), "check, item arm, other hedge, shape 'console', other-shape 'window', gap 20.00 mm, wanted 30.00 mm", "Digging arm comes too close to Hedge tractor.";
+    clearance_unknown: "clearance-unknown", |yard| yard.implement().body.shapes.clear(), "check, missing 'outline'", "One of the two has no outline in the catalogue, so the clearance between them is unknown.";
     frame_in_the_ground: "frame-in-the-ground",
         |yard| yard.frame().body.underside.push(vec![(mm(0.0), mm(-420.0)), (mm(200.0), mm(-300.0))]),
-        "wont, item long-frame, below 20.00 mm", "Long frame would reach into the ground.";
+        "wont, item long-frame, below 20.00 mm", "Long frame would reach 20\u{a0}mm into the ground.";
     frame_low: "frame-low",
         |yard| yard.frame().body.underside.push(vec![(mm(0.0), mm(-320.0)), (mm(200.0), mm(-300.0))]),
-        "check, item long-frame, height 80.00 mm, wanted 100.00 mm", "Long frame hangs low over the ground.";
+        "check, item long-frame, height 80.00 mm, wanted 100.00 mm", "Long frame hangs only 80\u{a0}mm over the ground; it needs 100\u{a0}mm.";
+    swivel_close: "swivel-close",
+        |yard| {
+            turning(yard);
+            reach(yard, 180.0);
+        },
+        "check, radius 430.00 mm, room 430.00 mm, off 3.00 mm, item arm", "The seat may strike Digging arm when it turns. Measure it.",
+        unless |yard| turning(yard);
     swivel_hits: "swivel-hits",
         |yard| {
             turning(yard);
@@ -44,6 +51,8 @@ crate::case::findings! {
         },
         "wont, radius 430.00 mm, room 310.00 mm, item arm", "The seat strikes Digging arm when it turns.",
         unless |yard| turning(yard);
+    swivel_unknown: "swivel-unknown", |yard| { turning(yard); yard.seat().swivel_radius = None; },
+        "check, missing 'swivel-radius'", "It is not known whether there is room for the seat to turn.";
 }
 
 mod rules {
@@ -119,7 +128,7 @@ mod rules {
         assert_eq!(told(low_lever), [("bar-in-the-way", Verdict::BoltsUpWithWork)]);
         let folded = |yard: &mut Yard| {
             reach(yard, 300.0);
-            yard.build.changes.push(Change::FoldRollOverBar);
+            yard.build.side.changes.push(Change::FoldRollOverBar);
         };
         assert_eq!(told(folded), []);
     }
@@ -147,7 +156,7 @@ mod rules {
         assert_eq!(told(high), [("bar-in-the-way", Verdict::BoltsUp)]);
         let folded = |yard: &mut Yard| {
             high(yard);
-            yard.build.changes.push(Change::FoldRollOverBar);
+            yard.build.side.changes.push(Change::FoldRollOverBar);
         };
         assert_eq!(told(folded), [("bar-in-the-way", Verdict::WontMount)]);
     }
@@ -163,12 +172,18 @@ mod rules {
 
     #[test]
     fn a_seat_turns_beside_a_far_console_and_strikes_the_wall_of_a_cab() {
-        assert_eq!(told(turning), []);
+        let told = |turn: &dyn Fn(&mut Yard)| {
+            let mut found = told(turn);
+            // The seat is drawn without an outline here, and that is asked for.
+            found.retain(|(code, _)| *code != "clearance-unknown");
+            found
+        };
+        assert_eq!(told(&turning), []);
         let walled = |yard: &mut Yard| {
             turning(yard);
             yard.machine().cab_rear = Some(mm(-200.0));
         };
-        assert_eq!(told(walled), [("swivel-hits", Verdict::WontMount)]);
+        assert_eq!(told(&walled), [("swivel-hits", Verdict::WontMount)]);
     }
 
     #[test]
@@ -188,7 +203,7 @@ mod rules {
     fn nothing_is_said_to_be_missing_while_the_build_is_open() {
         let open = |yard: &mut Yard| {
             yard.implement().body.shapes.clear();
-            yard.build.machine = None;
+            yard.build.choices.machine = None;
         };
         assert_eq!(told(open), []);
         assert!(Yard::new().body(ARM).shapes.iter().any(|shape| shape.clearance));

@@ -1,5 +1,6 @@
 //! The digging arm at work in the yard, with every mass where it can be told by hand.
 
+use fitup_core::finding::Unstated;
 use fitup_core::fit::{Desk, Lift, SwingStop, arm_at_work, lifting};
 use fitup_core::item::{ArmLink, DiggingArm, FrontAxle, Stabilisers};
 use fitup_core::quantity::{Angle, Length, Mass};
@@ -126,7 +127,7 @@ fn links_without_a_mass_or_with_all_of_it_lift_nothing() {
     for yard in [unweighed, outweighed] {
         let found = lifting(&Desk::new(yard.catalogue.clone()), &yard.build).expect("it has an arm");
         assert!(found.places.is_empty() && found.farthest_on_ground().is_none());
-        assert_eq!(found.missing.iter().map(|missing| missing.what).collect::<Vec<_>>(), ["link-mass"]);
+        assert_eq!(found.missing.iter().map(|missing| missing.what).collect::<Vec<_>>(), [Unstated::LinkMass]);
     }
     let mut just = dug();
     just.implement().body.mass.as_mut().expect("it has one").value = Mass::from_kg(60.1);

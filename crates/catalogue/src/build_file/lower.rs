@@ -1,10 +1,15 @@
 //! From the file to the core's build, naming what does not resolve.
 
-use fitup_core::build::{ArmAngles, Build, Carrying, Change, Measurement, Presence, Seating};
-use fitup_core::item::{ArmLink, Catalogue, ImplementId, ItemRef};
+use fitup_core::build::{
+    ArmAngles, Build, Carrying, Change, Choices, Measurement, NumberRead, Presence, Seating, Side,
+};
+use fitup_core::fit::refusal;
+use fitup_core::item::{ArmLink, Catalogue, ImplementId, ItemRef, Port, Refused, plain_number};
 use fitup_core::quantity::{Angle, Length, Mass, Tool, shortest};
 
-use super::{BuildFile, ChangeFile, MeasuredFile, PoseFile, ToolFile};
+use super::{
+    BallastFile, BuildFile, ChangeFile, MeasuredFile, NumberReadFile, OpenUpFile, PortFile, PoseFile, ToolFile,
+};
 
 /// The greatest length a build may state, in millimetres: a hundred metres. Common sense, no
 /// source; it keeps a slip of the decimal point from drawing a machine as long as a street.
@@ -32,6 +37,12 @@ pub enum UnresolvedIn {
     Change,
     /// A measurement.
     Measured,
+    /// The value of a measurement.
+    MeasuredValue,
+    /// The half range of a measurement.
+    MeasuredHalfRange,
+    /// Part numbers that were read.
+    NumberRead,
     /// Something looked for.
     Looked,
     /// A serial number.
@@ -65,95 +76,79 @@ impl BuildFile {
     }
 }
 
+/// Finds an id in one table and no other.
+macro_rules! in_table {
+    ($table:ident) => {
+        |catalogue: &Catalogue, id: &str| match catalogue.find(id) {
+            Some(ItemRef::$table(id)) => Some(id),
+            _ => None,
+        }
+    };
+}
+
 struct Find<'a> {
     catalogue: &'a Catalogue,
     unresolved: Vec<Unresolved>,
 }
 
-impl Find<'_> {
+impl<'a> Find<'a> {
     fn build(&mut self, file: &BuildFile) -> Build {
-        let machine = self.in_table(UnresolvedIn::Machine, file.machine.as_deref(), |item| match item {
-            ItemRef::Machine(id) => Some(id),
-            _ => None,
-        });
-        let frame = self.in_table(UnresolvedIn::Frame, file.frame.as_deref(), |item| match item {
-            ItemRef::Frame(id) => Some(id),
-            _ => None,
-        });
-        let seat = self.in_table(UnresolvedIn::Seat, file.seat.as_deref(), |item| match item {
-            ItemRef::Seat(id) => Some(id),
-            _ => None,
-        });
-        let implement = self.in_table(UnresolvedIn::Implement, file.implement.as_deref(), |item| match item {
-            ItemRef::Implement(id) => Some(id),
-            _ => None,
-        });
-        let mut adapters = Vec::new();
-        for id in &file.adapters {
-            adapters.extend(self.in_table(UnresolvedIn::Adapter, Some(id), |item| match item {
-                ItemRef::Adapter(id) => Some(id),
-                _ => None,
-            }));
-        }
+        let machine = self.named(UnresolvedIn::Machine, file.machine.as_deref(), in_table!(Machine));
+        let frame = self.named(UnresolvedIn::Frame, file.frame.as_deref(), in_table!(Frame));
+        let seat = self.named(UnresolvedIn::Seat, file.seat.as_deref(), in_table!(Seat));
+        let implement = self.named(UnresolvedIn::Implement, file.implement.as_deref(), in_table!(Implement));
+        let adapters = file.adapters.iter();
+        let adapters =
+            adapters.filter_map(|id| self.named(UnresolvedIn::Adapter, Some(id), in_table!(Adapter))).collect();
         let carrying = match frame {
             Some(frame) => Carrying::Frame(frame),
             None if file.hitch => Carrying::Hitch,
             None => Carrying::Open,
         };
-        let trailer = file.trailer.as_deref().and_then(|id| {
-            let found = self.catalogue.find_trailer(id);
-            self.note_unless(found.is_some(), UnresolvedIn::Trailer, id);
-            found
-        });
-        let site = file.site.as_deref().and_then(|id| {
-            let found = self.catalogue.find_site(id);
-            self.note_unless(found.is_some(), UnresolvedIn::Site, id);
-            found
-        });
+        let trailer = self.named(UnresolvedIn::Trailer, file.trailer.as_deref(), Catalogue::find_trailer);
+        let site = self.named(UnresolvedIn::Site, file.site.as_deref(), Catalogue::find_site);
         Build {
-            machine,
-            carrying,
-            seating: seat.map_or(Seating::Open, Seating::This),
-            implement,
-            adapters,
-            changes: file.changes.iter().filter_map(|change| self.change(change)).collect(),
-            measured: file.measured.iter().filter_map(|measured| self.measured(measured)).collect(),
-            looked: file
-                .looked
-                .iter()
-                .filter_map(|looked| {
-                    let item = self.item(UnresolvedIn::Looked, &looked.item)?;
-                    Some(((item, looked.what.clone()), if looked.there { Presence::Yes } else { Presence::No }))
-                })
-                .collect(),
-            serials: file
-                .serials
-                .iter()
-                .filter_map(|(id, &number)| Some((self.item(UnresolvedIn::Serial, id)?, number)))
-                .collect(),
-            on_hand: file.on_hand.iter().filter_map(|id| self.item(UnresolvedIn::OnHand, id)).collect(),
-            trailer,
-            site,
-            pose: file.pose.and_then(|pose| self.pose(pose, implement)),
+            choices: Choices { machine, carrying, seating: seat.map_or(Seating::Open, Seating::This), implement },
+            side: Side {
+                adapters,
+                changes: file.changes.iter().filter_map(|change| self.change(change)).collect(),
+                measured: file.measured.iter().filter_map(|measured| self.measured(measured)).collect(),
+                read: file.numbers_read.iter().filter_map(|read| self.number_read(read)).collect(),
+                looked: file
+                    .looked
+                    .iter()
+                    .filter_map(|looked| {
+                        let item = self.item(UnresolvedIn::Looked, &looked.item)?;
+                        Some(((item, looked.what.clone()), if looked.there { Presence::Yes } else { Presence::No }))
+                    })
+                    .collect(),
+                serials: file
+                    .serials
+                    .iter()
+                    .filter_map(|(id, &number)| Some((self.item(UnresolvedIn::Serial, id)?, number)))
+                    .collect(),
+                on_hand: file.on_hand.iter().filter_map(|id| self.item(UnresolvedIn::OnHand, id)).collect(),
+                trailer,
+                site,
+                pose: file.pose.and_then(|pose| self.pose(pose, implement)),
+            },
         }
     }
 
-    fn in_table<T>(
+    fn named<T>(
         &mut self,
         place: UnresolvedIn,
         id: Option<&str>,
-        of_table: impl Fn(ItemRef) -> Option<T>,
+        find: impl Fn(&Catalogue, &str) -> Option<T>,
     ) -> Option<T> {
         let id = id?;
-        let found = self.catalogue.find(id).and_then(of_table);
+        let found = find(self.catalogue, id);
         self.note_unless(found.is_some(), place, id);
         found
     }
 
     fn item(&mut self, place: UnresolvedIn, id: &str) -> Option<ItemRef> {
-        let found = self.catalogue.find(id);
-        self.note_unless(found.is_some(), place, id);
-        found
+        self.named(place, Some(id), Catalogue::find)
     }
 
     fn note_unless(&mut self, holds: bool, place: UnresolvedIn, text: &str) {
@@ -165,18 +160,21 @@ impl Find<'_> {
     fn change(&mut self, change: &ChangeFile) -> Option<Change> {
         let place = UnresolvedIn::Change;
         Some(match change {
-            ChangeFile::Drill { item, port } => Change::Drill { item: self.item(place, item)?, port: port.clone() },
-            ChangeFile::OpenUp { item, port, by_mm } => {
+            ChangeFile::Drill(PortFile { item, port }) => {
+                Change::Drill { item: self.item(place, item)?, port: port.clone() }
+            }
+            ChangeFile::OpenUp(OpenUpFile { item, port, by_mm }) => {
                 Change::OpenUp { item: self.item(place, item)?, port: port.clone(), by: self.length(place, *by_mm)? }
             }
-            ChangeFile::FrontSeatForward => Change::FrontSeatForward,
+            ChangeFile::DriverSeat(state) => Change::DriverSeat(state.core()),
+            ChangeFile::RearSeat(state) => Change::RearSeat(state.core()),
             ChangeFile::FoldRollOverBar => Change::FoldRollOverBar,
             ChangeFile::TakeOff(what) => Change::TakeOff(what.clone()),
             ChangeFile::PutOn(what) => Change::PutOn(what.clone()),
-            ChangeFile::Ramps { length_mm } => Change::Ramps { length: self.extent(place, *length_mm)? },
-            ChangeFile::Gateway { width_mm } => Change::Gateway { width: self.extent(place, *width_mm)? },
-            ChangeFile::Path { width_mm } => Change::Path { width: self.extent(place, *width_mm)? },
-            ChangeFile::Ballast { mass_kg, x_mm } => {
+            ChangeFile::Ramps(it) => Change::Ramps { length: self.extent(place, it.length_mm)? },
+            ChangeFile::Gateway(it) => Change::Gateway { width: self.extent(place, it.width_mm)? },
+            ChangeFile::Path(it) => Change::Path { width: self.extent(place, it.width_mm)? },
+            ChangeFile::Ballast(BallastFile { mass_kg, x_mm }) => {
                 let possible = mass_kg.is_finite() && (0.0..=HEAVIEST_KG).contains(mass_kg);
                 self.note_unless(possible, place, &format!("{} kg", shortest(*mass_kg)));
                 let x = self.length(place, *x_mm)?;
@@ -185,28 +183,54 @@ impl Find<'_> {
         })
     }
 
+    /// A measurement that the port can have; of a dimension that it does not have the judgement tells.
     fn measured(&mut self, file: &MeasuredFile) -> Option<Measurement> {
-        let place = UnresolvedIn::Measured;
-        let item = self.item(place, &file.item)?;
-        let has_port = self.catalogue.body(item).ports.iter().any(|port| port.name == file.port);
-        self.note_unless(has_port, place, &format!("{} {}", file.item, file.port));
-        let value = self.length(place, file.mm)?;
-        let plus_minus = match file.plus_minus_mm {
-            Some(mm) => Some(self.length(place, mm)?.abs()),
-            None => None,
+        let (item, port) = self.port(UnresolvedIn::Measured, &file.item, &file.port)?;
+        let tool = match file.tool {
+            ToolFile::Caliper => Tool::Caliper,
+            ToolFile::Tape => Tool::Tape,
         };
-        has_port.then(|| Measurement {
-            item,
-            port: file.port.clone(),
-            dimension: file.dimension.clone(),
-            value,
-            tool: match file.tool {
-                ToolFile::Caliper => Tool::Caliper,
-                ToolFile::Tape => Tool::Tape,
-            },
-            plus_minus,
+        let measurement = Measurement {
+            plus_minus: file.plus_minus_mm.map(Length::from_mm),
+            readings: file.readings_mm.iter().copied().map(Length::from_mm).collect(),
             note: file.note.clone(),
-        })
+            ..Measurement::new(item, &file.port, &file.dimension, Length::from_mm(file.mm), tool)
+        };
+        let at = format!("{} {} {}", file.item, file.port, file.dimension);
+        let mut refuse = |place, value: f64, sign: &str| {
+            self.note_unless(false, place, &format!("{at}: {sign}{} mm", shortest(value)));
+        };
+        match refusal(port, &measurement) {
+            Some(Refused::Impossible) => {
+                let reading = file.readings_mm.iter().copied().find(|mm| mm.is_nan() || mm.abs() > LONGEST_MM);
+                refuse(UnresolvedIn::MeasuredValue, reading.unwrap_or(file.mm), "");
+                None
+            }
+            Some(Refused::HalfRange) => {
+                let off = file.plus_minus_mm.unwrap_or(measurement.half_range().mm());
+                refuse(UnresolvedIn::MeasuredHalfRange, off, "±");
+                None
+            }
+            Some(Refused::NoPort | Refused::NoDimension) | None => Some(measurement),
+        }
+    }
+
+    /// Numbers read off a port that there is, and that are some.
+    fn number_read(&mut self, file: &NumberReadFile) -> Option<NumberRead> {
+        let place = UnresolvedIn::NumberRead;
+        let (item, _) = self.port(place, &file.item, &file.port)?;
+        let NumberReadFile { port, parts, by, when, .. } = file.clone();
+        let is_number = !parts.is_empty() && parts.iter().all(|part| !plain_number(part).is_empty());
+        self.note_unless(is_number, place, &format!("{} {port}: \"{}\"", file.item, parts.join(" + ")));
+        is_number.then_some(NumberRead { item, port, parts, by, when })
+    }
+
+    fn port(&mut self, place: UnresolvedIn, item: &str, name: &str) -> Option<(ItemRef, &'a Port)> {
+        let id = item;
+        let item = self.item(place, id)?;
+        let port = self.catalogue.body(item).ports.iter().find(|port| port.name == name);
+        self.note_unless(port.is_some(), place, &format!("{id} {name}"));
+        Some((item, port?))
     }
 
     /// A pose within the arm's limits; without the implement there is nothing to hold it.
@@ -237,152 +261,5 @@ impl Find<'_> {
         let possible = mm.is_finite() && mm.abs() <= LONGEST_MM;
         self.note_unless(possible, place, &format!("{} mm", shortest(mm)));
         possible.then(|| Length::from_mm(mm))
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use fitup_core::item::{AdapterId, DiggingArm, FrameId, MachineId, Port, SeatId, SiteId, TrailerId};
-
-    use super::*;
-    use crate::link;
-
-    /// A yard of one of everything, its arm beside an implement that has none.
-    fn catalogue() -> Catalogue {
-        let mut yard = fitup_yard::Yard::new();
-        yard.trailer();
-        yard.site();
-        let (rack, auger) = (yard.port(fitup_yard::ARM, "hooks").clone(), &mut yard.catalogue.implements);
-        auger.swap(0, 1);
-        auger[0].body.id = "auger".into();
-        auger[1].body.ports = vec![Port { name: "rack".into(), ..rack }];
-        let link = |least: f64, greatest: f64| ArmLink {
-            length: Length::from_m(1.0),
-            least: Angle::from_deg(least),
-            greatest: Angle::from_deg(greatest),
-            transport: Angle::ZERO,
-            mass: None,
-            centre: None,
-        };
-        auger[1].arm = Some(DiggingArm {
-            swing_x: Length::ZERO,
-            foot_u: Length::ZERO,
-            foot_z: Length::ZERO,
-            boom: link(-30.0, 60.0),
-            dipper: link(-120.0, 0.0),
-            bucket: link(-90.0, 45.0),
-            swing: Angle::ZERO,
-            stabilisers: None,
-            lift_at_full_reach: None,
-        });
-        yard.catalogue
-    }
-
-    #[test]
-    fn what_resolves_is_kept_and_what_does_not_is_named_once() {
-        let file = BuildFile {
-            machine: Some("gone".into()),
-            implement: Some("auger".into()),
-            on_hand: vec!["auger".into(), "lost".into()],
-            ..BuildFile::default()
-        };
-        let (build, unresolved) = file.resolve(&catalogue());
-        assert_eq!(build.implement, Some(ImplementId(0)));
-        assert_eq!(build.machine, None);
-        assert_eq!(build.on_hand.len(), 1);
-        let named: Vec<_> = unresolved.iter().map(|u| (u.place, u.text.as_str())).collect();
-        assert_eq!(named, [(UnresolvedIn::Machine, "gone"), (UnresolvedIn::OnHand, "lost")]);
-    }
-
-    #[test]
-    fn an_id_of_another_table_is_not_taken_for_this_one() {
-        let file = BuildFile { machine: Some("auger".into()), ..BuildFile::default() };
-        let (build, unresolved) = file.resolve(&catalogue());
-        assert_eq!(build, Build::default());
-        assert_eq!(unresolved.len(), 1);
-    }
-
-    #[test]
-    fn impossible_lengths_and_masses_are_named_and_dropped() {
-        let file = BuildFile {
-            changes: vec![
-                ChangeFile::Ballast { mass_kg: -5.0, x_mm: 0.0 },
-                ChangeFile::Ramps { length_mm: -2.0 },
-                ChangeFile::OpenUp { item: "auger".into(), port: "hitch".into(), by_mm: 1e9 },
-            ],
-            ..BuildFile::default()
-        };
-        let (build, unresolved) = file.resolve(&catalogue());
-        assert_eq!(build.changes, []);
-        assert_eq!(unresolved.iter().map(|u| u.text.as_str()).collect::<Vec<_>>(), ["-5 kg", "-2 mm", "1000000000 mm"]);
-    }
-
-    #[test]
-    fn a_pose_is_within_its_arms_limits_and_needs_an_arm() {
-        let catalogue = catalogue();
-        let told = |file: BuildFile| {
-            let (build, unresolved) = file.resolve(&catalogue);
-            (build.pose.is_some(), unresolved.into_iter().map(|it| (it.place, it.text)).collect::<Vec<_>>())
-        };
-        let posed = |boom_deg: f64, dipper_deg: f64| BuildFile {
-            implement: Some("arm".into()),
-            pose: Some(PoseFile { boom_deg, dipper_deg, bucket_deg: 0.0 }),
-            ..BuildFile::default()
-        };
-        assert_eq!(told(posed(60.0, -120.0)), (true, Vec::new()));
-        let beyond = ["61°", "NaN°"].map(|text| (UnresolvedIn::Pose, text.to_owned())).to_vec();
-        assert_eq!(told(posed(61.0, f64::NAN)), (false, beyond));
-        let other = BuildFile { implement: Some("auger".into()), ..posed(0.0, 0.0) };
-        assert_eq!(told(other), (false, Vec::new()));
-    }
-
-    #[test]
-    fn a_build_survives_the_file_and_back() {
-        let catalogue = catalogue();
-        let arm = ItemRef::Implement(ImplementId(1));
-        let length = Length::from_mm;
-        let changes = vec![
-            Change::Drill { item: arm, port: "rack".into() },
-            Change::OpenUp { item: arm, port: "rack".into(), by: length(0.5) },
-            Change::FrontSeatForward,
-            Change::FoldRollOverBar,
-            Change::TakeOff("belly mower".into()),
-            Change::PutOn("loader base".into()),
-            Change::Ramps { length: length(2600.0) },
-            Change::Gateway { width: length(1250.5) },
-            Change::Path { width: length(1900.0) },
-            Change::Ballast { mass: Mass::from_kg(120.0), x: length(1850.0) },
-        ];
-        let measured = Measurement {
-            item: arm,
-            port: "rack".into(),
-            dimension: "spread".into(),
-            value: length(25.1),
-            tool: Tool::Caliper,
-            plus_minus: Some(length(0.05)),
-            note: "cold".into(),
-        };
-        let degrees = Angle::from_deg;
-        // Every field by its name, so that a new one cannot be left out here.
-        let build = Build {
-            machine: Some(MachineId(0)),
-            carrying: Carrying::Frame(FrameId(0)),
-            seating: Seating::This(SeatId(0)),
-            implement: Some(ImplementId(1)),
-            adapters: vec![AdapterId(0), AdapterId(0)],
-            changes,
-            measured: vec![measured],
-            looked: [((arm, "spacer holes".to_owned()), Presence::No)].into_iter().collect(),
-            serials: [(arm, 40_211)].into_iter().collect(),
-            on_hand: [arm].into_iter().collect(),
-            trailer: Some(TrailerId(0)),
-            site: Some(SiteId(0)),
-            pose: Some(ArmAngles { boom: degrees(31.0), dipper: degrees(-70.25), bucket: degrees(5.1) }),
-        };
-        let file = BuildFile::of(&catalogue, &build);
-        assert_eq!(file.resolve(&catalogue), (build.clone(), Vec::new()));
-        assert_eq!(link::read(&link::write(&file)).as_ref(), Ok(&file));
-        let hung = Build { carrying: Carrying::Hitch, ..build };
-        assert_eq!(BuildFile::of(&catalogue, &hung).resolve(&catalogue), (hung, Vec::new()));
     }
 }

@@ -1,10 +1,13 @@
 //! From the core's build to the file.
 
-use fitup_core::build::{ArmAngles, Build, Carrying, Change, Measurement, Presence};
+use fitup_core::build::{ArmAngles, Build, Carrying, Change, Measurement, NumberRead, Presence};
 use fitup_core::item::{Catalogue, ItemRef};
 use fitup_core::quantity::{Angle, Length, Tool};
 
-use super::{BUILD_FORMAT, BuildFile, ChangeFile, LookedFile, MeasuredFile, PoseFile, ToolFile};
+use super::{
+    BUILD_FORMAT, BallastFile, BuildFile, ChangeFile, LengthFile, LookedFile, MeasuredFile, NumberReadFile, OpenUpFile,
+    PortFile, PoseFile, SeatStateFile, ToolFile, WidthFile,
+};
 
 impl BuildFile {
     /// The file of a build made against `catalogue`.
@@ -12,15 +15,17 @@ impl BuildFile {
         let id = |item: ItemRef| catalogue.body(item).id.clone();
         Self {
             format: BUILD_FORMAT,
-            machine: build.machine.map(|m| id(ItemRef::Machine(m))),
-            frame: build.carrying.frame().map(|f| id(ItemRef::Frame(f))),
-            hitch: build.carrying == Carrying::Hitch,
-            seat: build.seating.seat().map(|s| id(ItemRef::Seat(s))),
-            implement: build.implement.map(|i| id(ItemRef::Implement(i))),
-            adapters: build.adapters.iter().map(|&a| id(ItemRef::Adapter(a))).collect(),
-            changes: build.changes.iter().map(|change| change_file(change, &id)).collect(),
-            measured: build.measured.iter().map(|m| measured_file(m, &id)).collect(),
+            machine: build.choices.machine.map(|m| id(ItemRef::Machine(m))),
+            frame: build.choices.carrying.frame().map(|f| id(ItemRef::Frame(f))),
+            hitch: build.choices.carrying == Carrying::Hitch,
+            seat: build.choices.seating.seat().map(|s| id(ItemRef::Seat(s))),
+            implement: build.choices.implement.map(|i| id(ItemRef::Implement(i))),
+            adapters: build.side.adapters.iter().map(|&a| id(ItemRef::Adapter(a))).collect(),
+            changes: build.side.changes.iter().map(|change| change_file(change, &id)).collect(),
+            measured: build.side.measured.iter().map(|m| measured_file(m, &id)).collect(),
+            numbers_read: build.side.read.iter().map(|read| read_file(read, &id)).collect(),
             looked: build
+                .side
                 .looked
                 .iter()
                 .map(|((item, what), seen)| LookedFile {
@@ -29,29 +34,30 @@ impl BuildFile {
                     there: *seen == Presence::Yes,
                 })
                 .collect(),
-            serials: build.serials.iter().map(|(&item, &number)| (id(item), number)).collect(),
-            on_hand: build.on_hand.iter().map(|&item| id(item)).collect(),
-            trailer: build.trailer.map(|t| catalogue.trailer(t).id.clone()),
-            site: build.site.map(|s| catalogue.site(s).id.clone()),
-            pose: build.pose.map(pose_file),
+            serials: build.side.serials.iter().map(|(&item, &number)| (id(item), number)).collect(),
+            on_hand: build.side.on_hand.iter().map(|&item| id(item)).collect(),
+            trailer: build.side.trailer.map(|t| catalogue.trailer(t).id.clone()),
+            site: build.side.site.map(|s| catalogue.site(s).id.clone()),
+            pose: build.side.pose.map(pose_file),
         }
     }
 }
 
 fn change_file(change: &Change, id: &impl Fn(ItemRef) -> String) -> ChangeFile {
     match change {
-        Change::Drill { item, port } => ChangeFile::Drill { item: id(*item), port: port.clone() },
+        Change::Drill { item, port } => ChangeFile::Drill(PortFile { item: id(*item), port: port.clone() }),
         Change::OpenUp { item, port, by } => {
-            ChangeFile::OpenUp { item: id(*item), port: port.clone(), by_mm: millimetres(*by) }
+            ChangeFile::OpenUp(OpenUpFile { item: id(*item), port: port.clone(), by_mm: millimetres(*by) })
         }
-        Change::FrontSeatForward => ChangeFile::FrontSeatForward,
+        Change::DriverSeat(state) => ChangeFile::DriverSeat(SeatStateFile::of(*state)),
+        Change::RearSeat(state) => ChangeFile::RearSeat(SeatStateFile::of(*state)),
         Change::FoldRollOverBar => ChangeFile::FoldRollOverBar,
         Change::TakeOff(what) => ChangeFile::TakeOff(what.clone()),
         Change::PutOn(what) => ChangeFile::PutOn(what.clone()),
-        Change::Ramps { length } => ChangeFile::Ramps { length_mm: millimetres(*length) },
-        Change::Gateway { width } => ChangeFile::Gateway { width_mm: millimetres(*width) },
-        Change::Path { width } => ChangeFile::Path { width_mm: millimetres(*width) },
-        Change::Ballast { mass, x } => ChangeFile::Ballast { mass_kg: mass.kg(), x_mm: millimetres(*x) },
+        Change::Ramps { length } => ChangeFile::Ramps(LengthFile { length_mm: millimetres(*length) }),
+        Change::Gateway { width } => ChangeFile::Gateway(WidthFile { width_mm: millimetres(*width) }),
+        Change::Path { width } => ChangeFile::Path(WidthFile { width_mm: millimetres(*width) }),
+        Change::Ballast { mass, x } => ChangeFile::Ballast(BallastFile { mass_kg: mass.kg(), x_mm: millimetres(*x) }),
     }
 }
 
@@ -66,8 +72,14 @@ fn measured_file(measured: &Measurement, id: &impl Fn(ItemRef) -> String) -> Mea
             Tool::Tape => ToolFile::Tape,
         },
         plus_minus_mm: measured.plus_minus.map(millimetres),
+        readings_mm: measured.readings.iter().map(|&reading| millimetres(reading)).collect(),
         note: measured.note.clone(),
     }
+}
+
+fn read_file(read: &NumberRead, id: &impl Fn(ItemRef) -> String) -> NumberReadFile {
+    let NumberRead { item, port, parts, by, when } = read.clone();
+    NumberReadFile { item: id(item), port, parts, by, when }
 }
 
 fn pose_file(pose: ArmAngles) -> PoseFile {

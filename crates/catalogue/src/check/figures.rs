@@ -5,11 +5,11 @@ use fitup_core::quantity::shortest;
 use crate::at::At;
 use crate::problem::{Code, Problem};
 use crate::report::Report;
-use crate::wire::value::{Angle, Flow, Hours, Length, Mass, Money, Power, Pressure, Share, Stated};
+use crate::wire::value::{Angle, Flow, Hours, Length, Mass, Money, Power, Pressure, Share, Stated, Torque};
 
 /// A number with its sort, as far as the sort decides which problem it is.
 #[derive(Debug, Clone, Copy)]
-pub struct Figure {
+pub struct SingleNumber {
     value: f64,
     plus_minus: Option<f64>,
     is_mass: bool,
@@ -18,31 +18,31 @@ pub struct Figure {
 /// What is, or may hold, one number.
 pub trait Figures: Copy {
     /// The number, if there is one.
-    fn figure(self) -> Option<Figure>;
+    fn figure(self) -> Option<SingleNumber>;
 }
 
 macro_rules! plain {
     ($($sort:ident $is_mass:literal),+) => { $(
         impl Figures for $sort {
-            fn figure(self) -> Option<Figure> {
-                Some(Figure { value: self.0, plus_minus: None, is_mass: $is_mass })
+            fn figure(self) -> Option<SingleNumber> {
+                Some(SingleNumber { value: self.0, plus_minus: None, is_mass: $is_mass })
             }
         }
     )+ };
 }
 
-plain!(Length false, Mass true, Pressure false, Flow false, Power false, Angle false, Money false, Hours false, Share false);
+plain!(Length false, Mass true, Pressure false, Flow false, Power false, Angle false, Money false, Hours false, Share false, Torque false);
 
 impl<T: Figures> Figures for Option<T> {
-    fn figure(self) -> Option<Figure> {
+    fn figure(self) -> Option<SingleNumber> {
         self.and_then(Figures::figure)
     }
 }
 
 impl<T: Figures> Figures for Stated<T> {
-    fn figure(self) -> Option<Figure> {
+    fn figure(self) -> Option<SingleNumber> {
         let half_range = self.plus_minus.and_then(Figures::figure);
-        self.value.figure().map(|figure| Figure { plus_minus: half_range.map(|half| half.value), ..figure })
+        self.value.figure().map(|figure| SingleNumber { plus_minus: half_range.map(|half| half.value), ..figure })
     }
 }
 
@@ -98,7 +98,7 @@ pub fn price(price: Option<Money>, at: At<'_>, report: &mut Report) {
     }
 }
 
-fn half_range(figure: Figure, at: At<'_>, report: &mut Report) {
+fn half_range(figure: SingleNumber, at: At<'_>, report: &mut Report) {
     if let Some(half) = figure.plus_minus
         && half < 0.0
     {

@@ -1,6 +1,6 @@
 //! The guide's own form.
 
-use fitup_core::ordered::Map;
+use std::collections::BTreeMap;
 
 use crate::at::At;
 use crate::problem::{Code, Problem};
@@ -17,7 +17,7 @@ pub fn guide(guide: &Guide, report: &mut Report) {
     }
     let sets = top.field("sets");
     // Of sets that are alike the first counts.
-    let first_of: Map<[&str; 4], usize> =
+    let first_of: BTreeMap<[&str; 4], usize> =
         guide.sets.iter().enumerate().rev().map(|(index, set)| (columns(set), index)).collect();
     for (index, set) in guide.sets.iter().enumerate() {
         let columns = columns(set);

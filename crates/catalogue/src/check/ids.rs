@@ -1,8 +1,8 @@
 //! Ids: spelled as ids are, and each given once.
 
-use std::fmt::Write as _;
+use std::collections::BTreeMap;
 
-use fitup_core::ordered::Map;
+use std::fmt::Write as _;
 
 use crate::at::At;
 use crate::problem::{Code, Problem};
@@ -15,9 +15,9 @@ use crate::wire::guide::{ANY, WITHOUT};
 #[derive(Debug)]
 pub struct Known<'f> {
     /// Ids of rows.
-    pub rows: Map<&'f str, Row>,
+    pub rows: BTreeMap<&'f str, Row>,
     /// Part numbers.
-    pub parts: Map<&'f str, usize>,
+    pub parts: BTreeMap<&'f str, usize>,
 }
 
 /// A row: its table and its index there.

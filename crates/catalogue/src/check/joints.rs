@@ -1,10 +1,11 @@
 //! Joints that the guide lists but whose dimensions cannot mate.
 
-use fitup_core::build::{Build, Carrying, Seating};
+use std::collections::BTreeSet;
+
+use fitup_core::build::{Build, Carrying, Choices, Seating};
 use fitup_core::finding::{Subject, Verdict};
-use fitup_core::fit::{Desk, judge, role_name};
+use fitup_core::fit::{Desk, judge};
 use fitup_core::item::{Catalogue, GuideRow, ItemRef, Named};
-use fitup_core::ordered::Set;
 
 use crate::at::At;
 use crate::problem::{Code, Problem};
@@ -16,8 +17,8 @@ use crate::shortened::shortened;
 pub fn listed_joints(catalogue: &Catalogue, report: &mut Report) {
     let Some(guide) = &catalogue.guide else { return };
     let desk = Desk::new(catalogue.clone());
-    let mut said: Set<Subject> = Set::default();
-    let mut judged: Set<GuideRow> = Set::default();
+    let mut said: BTreeSet<Subject> = BTreeSet::default();
+    let mut judged: BTreeSet<GuideRow> = BTreeSet::default();
     for (index, row) in guide.rows.iter().enumerate() {
         // That a set stands twice is said elsewhere.
         if !judged.insert(*row) {
@@ -28,7 +29,7 @@ pub fn listed_joints(catalogue: &Catalogue, report: &mut Report) {
             if finding.code == DISAGREE && finding.verdict != Verdict::BoltsUp && said.insert(finding.subject) {
                 let sets = At::top("guide");
                 let sets = sets.field("sets");
-                let problem = Problem::new(Code::ListedCannotMate, sets.index(index)).with("role", role_name(role));
+                let problem = Problem::new(Code::ListedCannotMate, sets.index(index)).with("role", role.word());
                 let id = |item: ItemRef| shortened(&catalogue.body(item).id);
                 report.add(problem.with("a", id(carrier)).with("b", id(carried)));
             }
@@ -40,7 +41,7 @@ pub fn listed_joints(catalogue: &Catalogue, report: &mut Report) {
 const DISAGREE: &str = "listing-and-dimensions-disagree";
 
 fn build_of(row: &GuideRow) -> Build {
-    Build {
+    Build::from(Choices {
         machine: named(row.machine),
         carrying: match row.frame {
             Named::Any => Carrying::Open,
@@ -49,8 +50,7 @@ fn build_of(row: &GuideRow) -> Build {
         },
         seating: named(row.seat).map_or(Seating::Open, Seating::This),
         implement: named(row.implement),
-        ..Build::default()
-    }
+    })
 }
 
 fn named<T>(column: Named<T>) -> Option<T> {
@@ -67,9 +67,9 @@ mod tests {
 
     #[test]
     fn the_finding_looked_for_is_one_of_the_cores() {
-        assert!(fitup_core::fit::CODES.iter().any(|(code, _)| *code == DISAGREE));
+        assert!(fitup_core::fit::declaration(DISAGREE).is_some());
         let row =
             GuideRow { machine: Named::Any, frame: Named::This(FrameId(0)), seat: Named::Any, implement: Named::Any };
-        assert_eq!(build_of(&row).carrying, Carrying::Frame(FrameId(0)));
+        assert_eq!(build_of(&row).choices.carrying, Carrying::Frame(FrameId(0)));
     }
 }

@@ -1,6 +1,6 @@
 //! Lineage: no part comes to replace itself, and no replacement is recorded two ways.
 
-use fitup_core::ordered::Map;
+use std::collections::BTreeMap;
 
 use crate::at::At;
 use crate::problem::{Code, Problem};
@@ -24,7 +24,7 @@ fn contradictions(parts: &[Part], report: &mut Report) {
         replaced.by.iter().map(move |by| ((part.number.as_str(), by.as_str()), (index, replaced.serves)))
     });
     // Of records of the same replacement the first counts.
-    let first_of: Map<(&str, &str), (usize, Serves)> = pairs.collect();
+    let first_of: BTreeMap<(&str, &str), (usize, Serves)> = pairs.collect();
     for (index, part) in parts.iter().enumerate() {
         let Some(replaced) = &part.replaced else { continue };
         let at = table.index(index);
@@ -53,7 +53,7 @@ enum Mark {
 
 /// Walks depth first, with a stack of its own: a chain may be as long as the file.
 fn circles(parts: &[Part], report: &mut Report) {
-    let index_of: Map<&str, usize> =
+    let index_of: BTreeMap<&str, usize> =
         parts.iter().enumerate().rev().map(|(index, part)| (part.number.as_str(), index)).collect();
     let next =
         |index: usize| parts[index].replaced.iter().flat_map(|it| &it.by).filter_map(|by| index_of.get(by.as_str()));

@@ -15,6 +15,7 @@ mod ports;
 mod ranges;
 mod references;
 mod rows;
+mod seats;
 mod sizes;
 mod stack;
 
@@ -41,6 +42,7 @@ pub fn records(file: &CatalogueFile, report: &mut Report) {
         ports::ports(at, body, report);
     });
     rows::own_fields(file, report);
+    seats::seats(file, report);
     stack::stack(file, report);
 }
 

@@ -1,5 +1,9 @@
 //! Ports: each can be placed and can mate with something.
 
+use std::collections::BTreeMap;
+
+use fitup_core::fit::mating::thread::Thread;
+
 use super::figures::{above_zero, any_value, not_below_zero};
 use super::ranges::upright_whole;
 use super::rows::not_blank;
@@ -11,7 +15,6 @@ use crate::wire::body::{Body, Serials};
 use crate::wire::port::{
     BoltPattern, End, HookRack, Pins, Port, PortKind, Pose, PowerTakeOff, Role, ThreePoint, Towards,
 };
-use fitup_core::ordered::Map;
 
 /// Most holes of one pattern. Plates of the trade have up to some 24; the search for the best
 /// match grows with the square of the number. No source.
@@ -23,7 +26,7 @@ const CATEGORIES: [&str; 9] = ["0", "1N", "1", "2N", "2", "3N", "3", "4N", "4"];
 /// Checks the ports of an item.
 pub fn ports(at: At<'_>, body: Body<'_>, report: &mut Report) {
     let place = at.field("ports");
-    let mut names: Map<&str, usize> = Map::new();
+    let mut names: BTreeMap<&str, usize> = BTreeMap::new();
     for (index, one) in body.ports.iter().enumerate() {
         let at = place.index(index);
         not_blank(&one.name, at.field("name"), report);
@@ -108,6 +111,12 @@ fn square(pose: Pose, at: At<'_>, report: &mut Report) {
 fn bolt_pattern(pattern: &BoltPattern, at: At<'_>, report: &mut Report) {
     above_zero(pattern.plate, at.field("plate"), report);
     above_zero(pattern.bolt, at.field("bolt"), report);
+    not_below_zero(pattern.edge, at.field("edge"), report);
+    above_zero(pattern.pair_width, at.field("pair_width"), report);
+    above_zero(pattern.torque, at.field("torque"), report);
+    if let Some(thread) = pattern.thread.as_deref().filter(|thread| Thread::read(thread).is_none()) {
+        report.add(Problem::new(Code::ThreadNotRead, at.field("thread")).with("found", shortened(thread)));
+    }
     let place = at.field("holes");
     if pattern.holes.is_empty() {
         report.add(Problem::new(Code::NoHoles, place));

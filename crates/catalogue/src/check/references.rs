@@ -1,6 +1,6 @@
 //! References: each leads to a row that is there.
 
-use fitup_core::ordered::Set;
+use std::collections::BTreeSet;
 
 use super::each_item;
 use super::ids::{Known, Row};
@@ -65,7 +65,7 @@ pub fn references(file: &CatalogueFile, known: &Known<'_>, report: &mut Report) 
 
 /// Reports what a list names again.
 fn named_twice(names: &[String], at: At<'_>, report: &mut Report) {
-    let mut named: Set<&str> = Set::default();
+    let mut named: BTreeSet<&str> = BTreeSet::default();
     for (index, name) in names.iter().enumerate() {
         if !named.insert(name) {
             report.add(Problem::new(Code::NamedTwice, at.index(index)).with("found", shortened(name)));

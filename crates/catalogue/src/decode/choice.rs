@@ -48,10 +48,14 @@ pub fn chosen<'t>(
     Some((index, content.unwrap_or(node)))
 }
 
+/// Words of older files, and what is written now.
+const RENAMED: [(&str, &str); 1] = [("front_seat_forward", "{\"driver_seat\": \"folded\"}")];
+
 fn find(text: &str, start: u32, words: &[&str], at: At<'_>, report: &mut Report) -> Option<usize> {
     let index = words.iter().position(|word| *word == text);
     if index.is_none() {
-        let suggestion = report.nearest(text, words.iter().copied());
+        let renamed = RENAMED.iter().find(|(old, _)| *old == text).map(|(_, new)| (*new).to_owned());
+        let suggestion = renamed.or_else(|| report.nearest(text, words.iter().copied()));
         report.fault(Code::UnknownWord, at, start, || {
             let mut args = vec![("found", shortened(text)), ("expected", words.join(", "))];
             args.extend(suggestion.map(|near| ("suggestion", near)));

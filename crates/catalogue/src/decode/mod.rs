@@ -1,22 +1,26 @@
-//! From the tree to the wire types, with every fault on the way.
+//! From the tree to typed records, with every fault on the way.
 //!
 //! Decoding never stops: a value that is wrong is reported, and one of its sort is invented in
 //! its place, so that the next fault can be found. What is invented is remembered, and no check
 //! speaks of it.
 
 mod choice;
+mod define;
 mod record;
 mod value;
 
-use crate::at::At;
-use crate::problem::{Code, Problem};
-use crate::report::Report;
-use crate::shortened::shortened;
-use crate::tree::{Kind, Node};
-use crate::wire::{CatalogueFile, FORMAT};
+use bumpalo::Bump;
+use fitup_core::order;
 
+use crate::problem::{Code, Problem};
+use crate::shortened::shortened;
+use crate::tree::{self, Kind, Node, locate};
+
+pub use crate::at::At;
+pub use crate::report::Report;
 pub use choice::{chosen, word};
-pub use record::{Need, Record, optional, required};
+pub use record::{Need, Record, bare, nullable, optional, required};
+pub use value::Filled;
 
 /// What a value of the file decodes into.
 pub trait Decode: Sized {
@@ -27,24 +31,60 @@ pub trait Decode: Sized {
     fn invented() -> Self;
 }
 
-/// Decodes a file; every fault goes into the report. `None` when the file is of another format
-/// or no catalogue at all.
-pub fn decode(tree: Node<'_>, report: &mut Report) -> Option<CatalogueFile> {
-    is_ours(tree, report).then(|| CatalogueFile::decode(tree, At::TOP, report))
+/// Reads a JSON text as a value.
+///
+/// # Errors
+/// Everything that is wrong with it, with its place.
+pub fn read<T: Decode>(text: &str) -> Result<T, Vec<Problem>> {
+    read_text(text, |tree, report| Some(T::decode(tree, At::TOP, report)))
 }
 
-/// Whether the file is a catalogue of this format; says so if not.
-fn is_ours(tree: Node<'_>, report: &mut Report) -> bool {
+/// Reads a JSON text as a record that is in one `format`.
+///
+/// # Errors
+/// Everything that is wrong with it, with its place; of another format only that it is.
+pub fn read_format<T: Decode>(text: &str, format: u32) -> Result<T, Vec<Problem>> {
+    read_text(text, |tree, report| in_format(tree, format, report))
+}
+
+fn read_text<T>(text: &str, decode: impl Fn(Node<'_>, &mut Report) -> Option<T>) -> Result<T, Vec<Problem>> {
+    let memory = Bump::new();
+    let mut report = Report::new();
+    let read = match tree::parse(text, &memory) {
+        Ok(tree) => decode(tree, &mut report),
+        Err(problem) => {
+            report.add(*problem);
+            None
+        }
+    };
+    match (read, report.into_problems()) {
+        (Some(read), problems) if problems.is_empty() => Ok(read),
+        (_, mut problems) => {
+            order::sort_by_key(&mut problems, |problem| problem.at);
+            locate(text, &mut problems);
+            Err(problems)
+        }
+    }
+}
+
+/// Decodes a record that is in one `format`; every fault goes into the report. `None` when it is no
+/// record or in another format, which is then all that is said of it.
+pub fn in_format<T: Decode>(tree: Node<'_>, format: u32, report: &mut Report) -> Option<T> {
+    is_format(tree, format, report).then(|| T::decode(tree, At::TOP, report))
+}
+
+/// Whether the file is a record of this format; says so if not.
+fn is_format(tree: Node<'_>, newest: u32, report: &mut Report) -> bool {
     if !matches!(tree.kind, Kind::Record(_)) {
-        report.add(Problem::new(Code::WrongType, "").with("found", tree.word()).with("expected", "record"));
+        wrong_type(tree, "record", At::TOP, report);
         return false;
     }
-    let ours = FORMAT.to_string();
+    let ours = newest.to_string();
     let format = tree.field("format");
     let problem = match format.map(|node| node.kind) {
         None => Problem::new(Code::MissingFormat, ""),
         Some(Kind::Number(number)) if number == ours => return true,
-        Some(Kind::Number(number)) if number.parse::<u32>().is_ok_and(|number| number > FORMAT) => {
+        Some(Kind::Number(number)) if number.parse::<u32>().is_ok_and(|number| number > newest) => {
             Problem::new(Code::NewerFormat, "format").with("found", number)
         }
         Some(Kind::Number(number)) => Problem::new(Code::UnknownFormat, "format").with("found", shortened(number)),
@@ -53,6 +93,7 @@ fn is_ours(tree: Node<'_>, report: &mut Report) -> bool {
             Problem::new(Code::UnknownFormat, "format").with("found", found)
         }
     };
+    let problem = Problem { at: Some(format.unwrap_or(tree).at), ..problem };
     report.add(problem.with("expected", ours));
     false
 }

@@ -26,6 +26,19 @@ pub fn optional<T: Default>() -> T {
     T::default()
 }
 
+/// What stands in the place of a field that is left out or `null`.
+pub fn nullable<T: Default>() -> T {
+    T::default()
+}
+
+/// The name in the file of a field: `type` of `r#type`.
+pub const fn bare(field: &'static str) -> &'static str {
+    match field.as_bytes() {
+        [b'r', b'#', ..] => field.split_at(2).1,
+        _ => field,
+    }
+}
+
 /// A record being decoded. Fields are decoded into their places: handed back one by one, each
 /// would be copied twice.
 pub struct Record<'t, 'r> {
@@ -39,7 +52,7 @@ pub struct Record<'t, 'r> {
 
 impl<'t, 'r> Record<'t, 'r> {
     /// The record of a value. Fields that it does not have or that stand twice are reported.
-    pub fn open(node: Node<'t>, at: At<'r>, fields: &'static [&'static str], report: &'r mut Report) -> Self {
+    pub fn open(node: Node<'t>, at: At<'r>, fields: &[&'static str], report: &'r mut Report) -> Self {
         let Kind::Record(entries) = node.kind else {
             wrong_type(node, "record", at, report);
             return Self { at, report, entries: None, start: node.at, next: 0 };
@@ -49,7 +62,9 @@ impl<'t, 'r> Record<'t, 'r> {
             match from(next, fields.len()).find(|&field| fields[field] == entry.name) {
                 Some(field) => {
                     next = field + 1;
-                    doubled(entries, index, at, report);
+                    if entries[..index].iter().any(|earlier| earlier.name == entry.name) {
+                        doubled(entry, at, report);
+                    }
                 }
                 None => unknown(entry, at, fields, report),
             }
@@ -68,6 +83,13 @@ impl<'t, 'r> Record<'t, 'r> {
     /// A field that may be left out, put in its place if it is there.
     pub fn optional<T: Decode>(&mut self, name: &'static str, place: &mut T) {
         if let Some(value) = self.take(name) {
+            *place = T::decode(value, self.at.field(name), self.report);
+        }
+    }
+
+    /// A field that may be left out or `null`, put in its place if it is neither.
+    pub fn nullable<T: Decode>(&mut self, name: &'static str, place: &mut T) {
+        if let Some(value) = self.take(name).filter(|value| value.kind != Kind::Null) {
             *place = T::decode(value, self.at.field(name), self.report);
         }
     }
@@ -94,11 +116,9 @@ fn from(start: usize, count: usize) -> impl Iterator<Item = usize> {
     (start.min(count)..count).chain(0..start.min(count))
 }
 
-fn doubled(entries: &[Entry<'_>], index: usize, at: At<'_>, report: &mut Report) {
-    let entry = &entries[index];
-    if entries[..index].iter().any(|earlier| earlier.name == entry.name) {
-        report.fault(Code::DuplicateField, at.field(entry.name), entry.at, || vec![("field", entry.name.to_owned())]);
-    }
+/// Reports a field that stands twice.
+pub fn doubled(entry: &Entry<'_>, at: At<'_>, report: &mut Report) {
+    report.fault(Code::DuplicateField, at.field(entry.name), entry.at, || vec![("field", entry.name.to_owned())]);
 }
 
 fn unknown(entry: &Entry<'_>, at: At<'_>, fields: &[&str], report: &mut Report) {

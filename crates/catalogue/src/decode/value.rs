@@ -1,11 +1,12 @@
 //! Numbers, flags, texts and lists.
 
+use std::collections::BTreeMap;
+
 use fitup_core::quantity::{decimal, shortest};
 
-use super::{Decode, wrong_type};
-use crate::at::At;
+use super::record::doubled;
+use super::{At, Decode, Report, wrong_type};
 use crate::problem::Code;
-use crate::report::Report;
 use crate::shortened::{is_unsafe, shortened};
 use crate::tree::{Kind, Node};
 
@@ -41,7 +42,7 @@ macro_rules! wholes {
     ($($whole:ty),+) => { $(
         impl Decode for $whole {
             fn decode(node: Node<'_>, at: At<'_>, report: &mut Report) -> Self {
-                let value = whole(node, <$whole>::MAX.into(), at, report);
+                let value = whole(node, u64::try_from(<$whole>::MAX).unwrap_or(u64::MAX), at, report);
                 Self::try_from(value).unwrap_or_default()
             }
 
@@ -52,7 +53,7 @@ macro_rules! wholes {
     )+ };
 }
 
-wholes!(u8, u16, u32, u64);
+wholes!(u8, u16, u32, u64, usize);
 
 /// A whole number from 0 to `greatest`.
 fn whole(node: Node<'_>, greatest: u64, at: At<'_>, report: &mut Report) -> u64 {
@@ -145,5 +146,96 @@ impl<T: Decode> Decode for Vec<T> {
 
     fn invented() -> Self {
         Self::new()
+    }
+}
+
+/// Values by the names of fields that are not known beforehand.
+impl<T: Decode> Decode for BTreeMap<String, T> {
+    fn decode(node: Node<'_>, at: At<'_>, report: &mut Report) -> Self {
+        let Kind::Record(entries) = node.kind else {
+            wrong_type(node, "record", at, report);
+            return Self::new();
+        };
+        let mut values = Self::new();
+        for entry in entries {
+            let value = T::decode(entry.value, at.field(entry.name), report);
+            if values.insert(entry.name.to_owned(), value).is_some() {
+                doubled(entry, at, report);
+            }
+        }
+        values
+    }
+
+    fn invented() -> Self {
+        Self::new()
+    }
+}
+
+/// A list of so many values.
+impl<T: Decode, const N: usize> Decode for [T; N] {
+    fn decode(node: Node<'_>, at: At<'_>, report: &mut Report) -> Self {
+        let Kind::List(nodes) = node.kind else {
+            wrong_type(node, "list", at, report);
+            return Self::invented();
+        };
+        if nodes.len() != N {
+            report.fault(Code::WrongCount, at, node.at, || {
+                vec![("found", nodes.len().to_string()), ("expected", N.to_string())]
+            });
+            return Self::invented();
+        }
+        std::array::from_fn(|index| T::decode(nodes[index], at.index(index), report))
+    }
+
+    fn invented() -> Self {
+        std::array::from_fn(|_| T::invented())
+    }
+}
+
+/// A list with at least one entry.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Filled<T>(pub Vec<T>);
+
+impl<T: Decode> Decode for Filled<T> {
+    fn decode(node: Node<'_>, at: At<'_>, report: &mut Report) -> Self {
+        if matches!(node.kind, Kind::List([])) {
+            report.fault(Code::EmptyList, at, node.at, Vec::new);
+        }
+        Self(Vec::decode(node, at, report))
+    }
+
+    fn invented() -> Self {
+        Self(Vec::new())
+    }
+}
+
+impl<T> std::ops::Deref for Filled<T> {
+    type Target = [T];
+
+    fn deref(&self) -> &[T] {
+        &self.0
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::decode::read;
+    use crate::problem::Problem;
+
+    fn told<T: Decode>(text: &str) -> Vec<(Code, Vec<String>)> {
+        let told = |problem: Problem| (problem.code, problem.args.into_iter().map(|(_, arg)| arg).collect());
+        read::<T>(text).err().unwrap_or_default().into_iter().map(told).collect()
+    }
+
+    #[test]
+    fn a_list_of_another_length_says_both_and_an_empty_one_that_it_is() {
+        assert_eq!(read("[1, 2]"), Ok([1.0, 2.0]));
+        assert_eq!(told::<[f64; 2]>("[1]"), [(Code::WrongCount, vec!["1".into(), "2".into()])]);
+        assert_eq!(told::<[f64; 2]>("[1, \"a\"]")[0].0, Code::WrongType);
+        assert_eq!(told::<[f64; 2]>("{}")[0].0, Code::WrongType);
+        assert_eq!(read("[7]"), Ok(Filled(vec![7u8])));
+        assert_eq!(told::<Filled<u8>>("[]"), [(Code::EmptyList, Vec::new())]);
+        assert_eq!(told::<Filled<u8>>("3")[0].0, Code::WrongType);
     }
 }

@@ -1,8 +1,9 @@
 //! The guide: id strings to places in the tables.
 
+use std::collections::BTreeMap;
+
 use fitup_core::item as core;
 use fitup_core::item::{Body, FrameId, ImplementId, MachineId, Named, SeatId};
-use fitup_core::ordered::Map;
 
 use crate::wire::guide::{ANY, Guide, WITHOUT};
 
@@ -14,7 +15,7 @@ pub fn guide(guide: &Guide, catalogue: &core::Catalogue) -> core::Guide {
     let seats = index(catalogue.seats.iter().map(|row| &row.body));
     let implements = index(catalogue.implements.iter().map(|row| &row.body));
     let mut rows = Vec::with_capacity(guide.sets.len());
-    let column = |value: &str, table: &Map<&str, usize>| match value {
+    let column = |value: &str, table: &BTreeMap<&str, usize>| match value {
         ANY => Some(Named::Any),
         WITHOUT => Some(Named::Without),
         id => table.get(id).map(|&index| Named::This(index)),
@@ -36,7 +37,7 @@ pub fn guide(guide: &Guide, catalogue: &core::Catalogue) -> core::Guide {
     core::Guide { name: guide.name.clone(), date: guide.date.clone(), rows }
 }
 
-fn index<'a>(bodies: impl Iterator<Item = &'a Body>) -> Map<&'a str, usize> {
+fn index<'a>(bodies: impl Iterator<Item = &'a Body>) -> BTreeMap<&'a str, usize> {
     bodies.enumerate().map(|(index, body)| (body.id.as_str(), index)).collect()
 }
 

@@ -8,10 +8,13 @@ mod path_text;
 mod port;
 mod units;
 
+#[cfg(test)]
+mod tests;
+
 use fitup_core::item as core;
 
 use self::body::PartsLists;
-pub use self::units::Units;
+pub use self::units::{Lower, Units};
 use crate::at::At;
 use crate::report::Report;
 use crate::wire::CatalogueFile;
@@ -27,44 +30,29 @@ pub fn lower(file: &CatalogueFile, units: Units, report: &mut Report) -> core::C
             notice: file.notice.clone(),
             currency: file.units.money.clone(),
         },
-        parts: file.parts.iter().map(|row| (row.number.clone(), part(row))).collect(),
-        trailers: file.trailers.iter().map(|row| items::trailer(row, units)).collect(),
-        sites: file.sites.iter().map(|row| items::site(row, units)).collect(),
+        parts: file.parts.iter().map(|row| (row.number.clone(), row.lower(units))).collect(),
+        trailers: file.trailers.lower(units),
+        sites: file.sites.lower(units),
         ..core::Catalogue::default()
     };
-    macro_rules! table {
-        ($table:ident, |$row:ident, $body:ident| $make:expr) => {
-            for (index, $row) in file.$table.iter().enumerate() {
+    macro_rules! tables {
+        ($($table:ident),+) => { $(
+            for (index, row) in file.$table.iter().enumerate() {
                 let table = At::top(stringify!($table));
-                let $body = body::body($row.body(), table.index(index), units, &mut lists, report);
-                catalogue.$table.push($make);
+                let body = body::body(row.body(), table.index(index), units, &mut lists, report);
+                catalogue.$table.push(row.lower(body, units));
             }
-        };
+        )+ };
     }
-    table!(machines, |row, body| items::machine(row, body, units));
-    table!(frames, |row, body| items::frame(row, body));
-    table!(seats, |row, body| items::seat(row, body, units));
-    table!(implements, |row, body| items::implement(row, body, units));
-    table!(adapters, |row, body| items::adapter(row, body, units));
+    tables!(machines, frames, seats, implements, adapters);
     catalogue.guide = file.guide.as_ref().map(|it| guide::guide(it, &catalogue));
     catalogue
-}
-
-fn part(row: &crate::wire::part::Part) -> core::Part {
-    core::Part {
-        number: row.number.clone(),
-        name: row.name.clone(),
-        replaced: row.replaced.as_ref().map(|it| core::Replacement {
-            by: it.by.clone(),
-            both_ways: it.serves == crate::wire::part::Serves::BothWays,
-        }),
-    }
 }
 
 fn parts_lists(file: &CatalogueFile) -> PartsLists {
     let mut lists = PartsLists::default();
     for row in &file.parts_lists {
-        lists.or_insert_with(row.item.clone(), Vec::new).push(core::PartsListRow {
+        lists.entry(row.item.clone()).or_default().push(core::PartsListRow {
             assembly: row.assembly.clone(),
             position: row.position.clone(),
             part: row.part.clone(),

@@ -1,11 +1,11 @@
 //! SVG path data to the core's steps.
 
-use fitup_core::item::Step;
+use fitup_core::item::PathCommand;
 use fitup_core::quantity::Length as CoreLength;
 use kurbo::{Arc, Point, SvgArc, Vec2};
 
 use super::path_text::PathText;
-use super::units::Units;
+use super::{Lower, Units};
 use crate::wire::value::Length;
 
 /// Greatest deviation of the cubic curves from an arc, as a share of its greater radius: 0.03 mm
@@ -33,7 +33,7 @@ pub enum PathFault {
 ///
 /// # Errors
 /// The first fault.
-pub fn steps(data: &str, units: Units) -> Result<Vec<Step>, PathFault> {
+pub fn steps(data: &str, units: Units) -> Result<Vec<PathCommand>, PathFault> {
     let mut pen = Pen { units, steps: Vec::new(), start: Point::ZERO, at: Point::ZERO };
     let mut text = PathText::new(data);
     let mut before = None;
@@ -52,10 +52,10 @@ pub fn polylines(data: &str, units: Units) -> Result<Vec<Vec<(CoreLength, CoreLe
     let mut lines: Vec<Vec<(CoreLength, CoreLength)>> = Vec::new();
     for step in steps(data, units)? {
         match (step, lines.last_mut()) {
-            (Step::Move(x, z), _) => lines.push(vec![(x, z)]),
-            (Step::Line(x, z), Some(line)) => line.push((x, z)),
-            (Step::Close, Some(line)) => line.extend(line.first().copied()),
-            (Step::Cubic(_), _) => return Err(PathFault::Curved),
+            (PathCommand::Move(x, z), _) => lines.push(vec![(x, z)]),
+            (PathCommand::Line(x, z), Some(line)) => line.push((x, z)),
+            (PathCommand::Close, Some(line)) => line.extend(line.first().copied()),
+            (PathCommand::Cubic(_), _) => return Err(PathFault::Curved),
             (_, None) => return Err(PathFault::Unreadable),
         }
     }
@@ -65,7 +65,7 @@ pub fn polylines(data: &str, units: Units) -> Result<Vec<Vec<(CoreLength, CoreLe
 /// What path data is drawn with.
 struct Pen {
     units: Units,
-    steps: Vec<Step>,
+    steps: Vec<PathCommand>,
     start: Point,
     at: Point,
 }
@@ -80,7 +80,7 @@ impl Pen {
             b'M' => {
                 let to = point()?;
                 let checked = self.checked(to)?;
-                self.steps.push(Step::Move(checked.0, checked.1));
+                self.steps.push(PathCommand::Move(checked.0, checked.1));
                 (self.at, self.start) = (to, to);
             }
             b'L' => self.line(point()?)?,
@@ -101,7 +101,7 @@ impl Pen {
                 self.arc(&SvgArc { from: self.at, to, radii, x_rotation, large_arc, sweep })?;
             }
             b'Z' => {
-                self.steps.push(Step::Close);
+                self.steps.push(PathCommand::Close);
                 self.at = self.start;
             }
             _ => return Err(PathFault::Unreadable),
@@ -111,14 +111,14 @@ impl Pen {
 
     fn line(&mut self, to: Point) -> Result<(), PathFault> {
         let checked = self.checked(to)?;
-        self.steps.push(Step::Line(checked.0, checked.1));
+        self.steps.push(PathCommand::Line(checked.0, checked.1));
         self.at = to;
         Ok(())
     }
 
     fn cubic(&mut self, first: Point, second: Point, to: Point) -> Result<(), PathFault> {
         let curve = [self.checked(first)?, self.checked(second)?, self.checked(to)?];
-        self.steps.push(Step::Cubic(curve));
+        self.steps.push(PathCommand::Cubic(curve));
         self.at = to;
         Ok(())
     }
@@ -142,7 +142,7 @@ impl Pen {
     fn checked(&self, p: Point) -> Result<(CoreLength, CoreLength), PathFault> {
         // Written so that NaN is out of range too.
         if p.x.abs() <= GREATEST && p.y.abs() <= GREATEST {
-            Ok((self.units.length(Length(p.x)), self.units.length(Length(p.y))))
+            Ok((Length(p.x).lower(self.units), Length(p.y).lower(self.units)))
         } else {
             Err(PathFault::OutOfRange)
         }

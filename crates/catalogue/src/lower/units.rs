@@ -8,7 +8,7 @@ use crate::problem::{Code, Problem};
 use crate::report::Report;
 use crate::shortened::shortened;
 use crate::wire::header;
-use crate::wire::value::{Angle, Flow, Hours, Length, Mass, Money, Power, Pressure, Source, Stated};
+use crate::wire::value::{Angle, Flow, Hours, Length, Mass, Money, Power, Pressure, Share, Source, Stated, Torque};
 
 /// The header's units, known.
 #[derive(Debug, Clone, Copy)]
@@ -69,76 +69,119 @@ impl Units {
     pub fn shown_mass(self, kilograms: f64) -> f64 {
         core::Mass::from_kg(kilograms).value_in(self.mass)
     }
+}
 
-    /// A length.
-    pub fn length(self, value: Length) -> core::Length {
-        core::Length::new(value.0, self.length)
+/// What the core has for a value of the file.
+pub trait Lower {
+    /// The core's type.
+    type Core;
+
+    /// The core's value; `units` are those of the file's numbers.
+    fn lower(&self, units: Units) -> Self::Core;
+}
+
+macro_rules! quantities {
+    ($($name:ident $unit:ident),+) => { $(
+        impl Lower for $name {
+            type Core = core::$name;
+
+            fn lower(&self, units: Units) -> core::$name {
+                core::$name::new(self.0, units.$unit)
+            }
+        }
+    )+ };
+}
+
+quantities!(Length length, Mass mass, Pressure pressure, Flow flow, Power power, Angle angle);
+
+macro_rules! as_they_are {
+    ($($name:ty),+) => { $(
+        impl Lower for $name {
+            type Core = Self;
+
+            fn lower(&self, _: Units) -> Self {
+                self.clone()
+            }
+        }
+    )+ };
+}
+
+as_they_are!(bool, u8, u16, u32, u64, String);
+
+impl Lower for Share {
+    type Core = f64;
+
+    fn lower(&self, _: Units) -> f64 {
+        self.0
     }
+}
 
-    /// A mass.
-    pub fn mass(self, value: Mass) -> core::Mass {
-        core::Mass::new(value.0, self.mass)
+impl Lower for Hours {
+    type Core = core::Work;
+
+    fn lower(&self, _: Units) -> core::Work {
+        core::Work::from_hours(self.0)
     }
+}
 
-    /// A pressure.
-    pub fn pressure(self, value: Pressure) -> core::Pressure {
-        core::Pressure::new(value.0, self.pressure)
+impl Lower for Torque {
+    type Core = core::Torque;
+
+    fn lower(&self, _: Units) -> core::Torque {
+        core::Torque::from_nm(self.0)
     }
+}
 
-    /// A flow.
-    pub fn flow(self, value: Flow) -> core::Flow {
-        core::Flow::new(value.0, self.flow)
+impl Lower for Money {
+    type Core = core::Money;
+
+    /// To the nearest hundredth.
+    fn lower(&self, _: Units) -> core::Money {
+        let hundredths = (self.0 * 100.0).round();
+        // The checks hold amounts below 2^53 hundredths; beyond, `as` holds at the largest.
+        #[expect(clippy::cast_possible_truncation, reason = "`as` saturates, and NaN cannot be read from a file")]
+        core::Money::from_hundredths(hundredths as i64)
     }
+}
 
-    /// A power.
-    pub fn power(self, value: Power) -> core::Power {
-        core::Power::new(value.0, self.power)
-    }
+impl Lower for Source {
+    type Core = core::Source;
 
-    /// An angle.
-    pub fn angle(self, value: Angle) -> core::Angle {
-        core::Angle::new(value.0, self.angle)
-    }
-
-    /// A stated length.
-    pub fn stated_length(self, stated: Stated<Length>) -> core::Stated<core::Length> {
-        core::Stated {
-            value: self.length(stated.value),
-            plus_minus: stated.plus_minus.map(|half| self.length(half)),
-            source: source(stated.source),
+    fn lower(&self, _: Units) -> core::Source {
+        match self {
+            Self::Listed => core::Source::Listed,
+            Self::Drawing => core::Source::Drawing,
+            Self::Caliper => core::Source::Measured(Tool::Caliper),
+            Self::Tape => core::Source::Measured(Tool::Tape),
         }
     }
+}
 
-    /// A stated mass.
-    pub fn stated_mass(self, stated: Stated<Mass>) -> core::Stated<core::Mass> {
+impl<T: Lower> Lower for Stated<T> {
+    type Core = core::Stated<T::Core>;
+
+    fn lower(&self, units: Units) -> Self::Core {
         core::Stated {
-            value: self.mass(stated.value),
-            plus_minus: stated.plus_minus.map(|half| self.mass(half)),
-            source: source(stated.source),
+            value: self.value.lower(units),
+            plus_minus: self.plus_minus.lower(units),
+            source: self.source.lower(units),
         }
     }
 }
 
-/// Hours of work.
-pub fn hours(value: Hours) -> core::Work {
-    core::Work::from_hours(value.0)
+impl<T: Lower> Lower for Option<T> {
+    type Core = Option<T::Core>;
+
+    fn lower(&self, units: Units) -> Self::Core {
+        self.as_ref().map(|value| value.lower(units))
+    }
 }
 
-/// An amount of money, to the nearest hundredth.
-pub fn money(value: Money) -> core::Money {
-    let hundredths = (value.0 * 100.0).round();
-    // The checks hold amounts below 2^53 hundredths; beyond, `as` holds at the largest.
-    #[expect(clippy::cast_possible_truncation, reason = "`as` saturates, and NaN cannot be read from a file")]
-    core::Money::from_hundredths(hundredths as i64)
-}
+impl<T: Lower> Lower for Vec<T> {
+    type Core = Vec<T::Core>;
 
-/// Where a value comes from.
-pub const fn source(source: Source) -> core::Source {
-    match source {
-        Source::Listed => core::Source::Listed,
-        Source::Drawing => core::Source::Drawing,
-        Source::Caliper => core::Source::Measured(Tool::Caliper),
-        Source::Tape => core::Source::Measured(Tool::Tape),
+    fn lower(&self, units: Units) -> Self::Core {
+        self.iter().map(|value| value.lower(units)).collect()
     }
 }
 

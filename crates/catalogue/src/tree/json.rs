@@ -11,14 +11,17 @@ use super::{Entry, GREATEST_COUNT, GREATEST_DEPTH, GREATEST_SIZE, Kind, Node};
 use crate::problem::{Code, Problem, SORTS};
 use crate::shortened::shortened;
 
-/// A fault with the byte it is at.
-pub type Fault = Box<(Problem, usize)>;
+/// Why a text is no tree, with its place.
+type Fault = Box<Problem>;
 
-/// The tree of a text, laid out in `memory`, or the first fault.
+/// The tree of a text, laid out in `memory`.
+///
+/// # Errors
+/// The first thing that keeps it from being one.
 pub fn parse<'t>(text: &'t str, memory: &'t Bump) -> Result<Node<'t>, Fault> {
     if text.len() > GREATEST_SIZE {
         let problem = Problem::new(Code::TooLarge, "").with("found", text.len().to_string());
-        return Err(Box::new((problem.with("greatest", GREATEST_SIZE), 0)));
+        return Err(fault(problem.with("greatest", GREATEST_SIZE), 0));
     }
     let skipped = if text.starts_with('\u{feff}') { '\u{feff}'.len_utf8() } else { 0 };
     let mut reader = Reader::new(&text[skipped..], skipped, memory);
@@ -28,6 +31,10 @@ pub fn parse<'t>(text: &'t str, memory: &'t Bump) -> Result<Node<'t>, Fault> {
         None => Ok(node),
         token => Err(reader.unexpected(token.as_ref(), "end-of-file")),
     }
+}
+
+fn fault(problem: Problem, byte: usize) -> Fault {
+    Box::new(Problem { at: u32::try_from(byte).ok(), ..problem })
 }
 
 struct Reader<'t> {
@@ -64,7 +71,7 @@ impl<'t> Reader<'t> {
                 let rest = self.scanner.file_text().get(at..).unwrap_or_default();
                 let found = shortened(&rest.chars().take(12).collect::<String>());
                 let problem = Problem::new(Code::Syntax, "").with("found", found).with("expected", "value");
-                Err(Box::new((problem, at + self.skipped)))
+                Err(fault(problem, at + self.skipped))
             }
         }
     }
@@ -74,7 +81,7 @@ impl<'t> Reader<'t> {
         let found = token.map_or("end-of-file".into(), |token| shortened(token.as_str()));
         let at = if token.is_some() { self.scanner.token_start() } else { self.scanner.file_text().len() };
         let problem = Problem::new(Code::Syntax, "").with("found", found).with("expected", expected);
-        Box::new((problem, at + self.skipped))
+        fault(problem, at + self.skipped)
     }
 
     #[expect(clippy::cast_possible_truncation, reason = "the text is shorter than GREATEST_SIZE")]
@@ -87,7 +94,7 @@ impl<'t> Reader<'t> {
         self.count += 1;
         if self.count > GREATEST_COUNT {
             let problem = Problem::new(Code::TooManyValues, "").with("greatest", GREATEST_COUNT.to_string());
-            return Err(Box::new((problem, at as usize)));
+            return Err(fault(problem, at as usize));
         }
         let kind = match token {
             Some(Token::Null) => Kind::Null,
@@ -96,7 +103,7 @@ impl<'t> Reader<'t> {
             Some(Token::String(text)) => Kind::Text(self.text(text)),
             Some(Token::OpenBracket | Token::OpenBrace) if depth == GREATEST_DEPTH => {
                 let problem = Problem::new(Code::TooDeep, "").with("greatest", GREATEST_DEPTH.to_string());
-                return Err(Box::new((problem, at as usize)));
+                return Err(fault(problem, at as usize));
             }
             Some(Token::OpenBracket) => Kind::List(self.list(depth + 1)?),
             Some(Token::OpenBrace) => Kind::Record(self.record(depth + 1)?),
@@ -162,8 +169,8 @@ mod tests {
     use super::*;
 
     fn fault(text: &str) -> (Code, usize, String) {
-        let (problem, at) = *parse(text, &Bump::new()).unwrap_err();
-        (problem.code, at, problem.arg("expected").unwrap_or_default().to_owned())
+        let problem = parse(text, &Bump::new()).unwrap_err();
+        (problem.code, problem.at.unwrap() as usize, problem.arg("expected").unwrap_or_default().to_owned())
     }
 
     #[test]

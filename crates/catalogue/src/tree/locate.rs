@@ -1,7 +1,7 @@
 //! From paths to places, and from bytes to lines and columns.
 
 use super::{Kind, Node};
-use crate::problem::Position;
+use crate::problem::{Position, Problem};
 use crate::shortened::shortened;
 
 /// The value that a path leads to, or the deepest one on the way that is there. A path is written
@@ -28,6 +28,18 @@ pub fn row_id(tree: Node<'_>, path: &str) -> String {
     let row = find(tree, &path[..=end]);
     let id = ["id", "number", "item"].iter().find_map(|name| row.field(name)).and_then(Node::text);
     id.map(shortened).unwrap_or_default()
+}
+
+/// Gives every problem its line and column; the problems are in the order of the text.
+pub fn locate(text: &str, problems: &mut [Problem]) {
+    if problems.is_empty() {
+        return;
+    }
+    let located = problems.iter_mut().filter_map(|problem| problem.at.map(|at| (at as usize, &mut problem.position)));
+    let (bytes, positions): (Vec<usize>, Vec<_>) = located.unzip();
+    for (position, found) in positions.into_iter().zip(Lines::of(text).positions(&bytes)) {
+        *position = Some(found);
+    }
 }
 
 /// Lines and columns of a text.

@@ -6,8 +6,9 @@
 mod json;
 mod locate;
 
+pub use bumpalo::Bump;
 pub use json::parse;
-pub use locate::{Lines, find, row_id};
+pub use locate::{Lines, find, locate, row_id};
 
 /// Greatest size of a file, bytes. A catalogue of thousands of items has some 5 MB; no source.
 pub const GREATEST_SIZE: usize = 16 << 20;

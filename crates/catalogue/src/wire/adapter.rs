@@ -1,5 +1,7 @@
 //! The table of adapters.
 
+use fitup_core::item as core;
+
 use super::body::item_row;
 use super::define::record;
 use super::value::{Hours, Length};
@@ -18,7 +20,7 @@ item_row! {
 record! {
     /// A sleeve that lines a bore so that a thinner pin fits.
     #[derive(Copy)]
-    pub struct Sleeve {
+    pub struct Sleeve => core::Sleeve {
         /// Outer diameter.
         required outer: Length,
         /// Inner diameter.

@@ -1,12 +1,30 @@
 //! What every item row holds, and the small records it is made of.
 
+use fitup_core::item as core;
+
 use super::define::{choice, record};
 use super::port::Port;
 use super::shape::Shape;
 use super::value::{Length, Mass, Money, Stated};
 
 /// Defines the wire struct of an item table: the fields of every item and the table's own.
+/// After `=>` stands the core's type, if its own fields are the same.
 macro_rules! item_row {
+    ($(#[$doc:meta])* $name:ident => $core:path {
+        $( $(#[$own:meta])* $need:ident $field:ident: $ty:ty, )*
+    }) => {
+        $crate::wire::body::item_row! {
+            $(#[$doc])*
+            $name { $( $(#[$own])* $need $field: $ty, )* }
+        }
+
+        impl $name {
+            /// The core's row, with the fields of every item.
+            pub fn lower(&self, body: fitup_core::item::Body, units: $crate::lower::Units) -> $core {
+                $core { body, $($field: $crate::lower::Lower::lower(&self.$field, units)),* }
+            }
+        }
+    };
     ($(#[$doc:meta])* $name:ident { $($own:tt)* }) => {
         $crate::wire::define::record! {
             $(#[$doc])*
@@ -116,7 +134,7 @@ record! {
 record! {
     /// A range of serial numbers; an end left out is open.
     #[derive(Copy, Eq, Default)]
-    pub struct Serials {
+    pub struct Serials => core::Serials {
         /// First number that belongs.
         optional first: Option<u64>,
         /// Last number that belongs.
@@ -140,7 +158,7 @@ choice! {
 record! {
     /// A point in an item's local axes: x forward, y left, z up.
     #[derive(Copy)]
-    pub struct Point {
+    pub struct Point => core::Point3 {
         /// Forward.
         required x: Length,
         /// To the left; left out = 0.

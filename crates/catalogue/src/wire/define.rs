@@ -1,9 +1,26 @@
-//! How wire types are defined: the fields once, from which come the struct, its decoding, its
+//! How wire types are defined: the fields once, from which come the struct, its reading, its
 //! writing and its schema.
 
 /// Defines a record: each field is `required`, or `optional` and then of a type whose default
-/// means that it was left out.
+/// means that it was left out. After `=>` stands the core's type with the same fields, if there is
+/// one: lowering to it comes from the same description.
 macro_rules! record {
+    ($(#[$meta:meta])* pub struct $name:ident => $core:path {
+        $( $(#[$doc:meta])* $need:ident $field:ident: $ty:ty, )*
+    }) => {
+        $crate::wire::define::record! {
+            $(#[$meta])*
+            pub struct $name { $( $(#[$doc])* $need $field: $ty, )* }
+        }
+
+        impl $crate::lower::Lower for $name {
+            type Core = $core;
+
+            fn lower(&self, units: $crate::lower::Units) -> $core {
+                $core { $($field: $crate::lower::Lower::lower(&self.$field, units)),* }
+            }
+        }
+    };
     ($(#[$meta:meta])* pub struct $name:ident { $($fields:tt)* }) => {
         $crate::wire::define::record! { @fields [$(#[$meta])*] $name [] [] $($fields)* }
     };
@@ -40,27 +57,29 @@ macro_rules! record {
                 &[$((stringify!($field), $crate::decode::Need::$how)),*];
         }
 
-        impl $crate::decode::Decode for $name {
-            fn decode(
-                node: $crate::tree::Node<'_>,
-                at: $crate::at::At<'_>,
-                report: &mut $crate::report::Report,
-            ) -> Self {
-                let mut value = Self { $($field: $crate::decode::$need()),* };
-                let mut record = $crate::decode::Record::open(node, at, &[$(stringify!($field)),*], report);
-                $( record.$need(stringify!($field), &mut value.$field); )*
-                value
-            }
-
-            fn invented() -> Self {
-                Self { $($field: $crate::decode::Decode::invented()),* }
-            }
-        }
+        $crate::decode_fields! { $name [$(($need $field))*] }
     };
 }
 
-/// Defines a list of words.
+/// Defines a list of words; after `=>` the core's, if they are the same.
 macro_rules! words {
+    ($(#[$meta:meta])* pub enum $name:ident => $core:path {
+        $( $(#[$doc:meta])* $variant:ident $word:literal, )+
+    }) => {
+        $crate::wire::define::words! {
+            $(#[$meta])*
+            pub enum $name { $( $(#[$doc])* $variant $word, )+ }
+        }
+
+        impl $crate::lower::Lower for $name {
+            type Core = $core;
+
+            fn lower(&self, _: $crate::lower::Units) -> $core {
+                type Core = $core;
+                match self { $(Self::$variant => Core::$variant,)+ }
+            }
+        }
+    };
     ($(#[$meta:meta])* pub enum $name:ident { $( $(#[$doc:meta])* $variant:ident $word:literal, )+ }) => {
         $(#[$meta])*
         #[derive(Debug, Clone, Copy, PartialEq, Eq, serde::Serialize)]
@@ -68,33 +87,40 @@ macro_rules! words {
         pub enum $name { $( $(#[$doc])* #[serde(rename = $word)] $variant, )+ }
 
         impl $name {
-            const ALL: &'static [Self] = &[$(Self::$variant),+];
-
             /// The word as the file writes it.
             pub const fn name(self) -> &'static str {
                 match self { $(Self::$variant => $word,)+ }
             }
         }
 
-        impl $crate::decode::Decode for $name {
-            fn decode(
-                node: $crate::tree::Node<'_>,
-                at: $crate::at::At<'_>,
-                report: &mut $crate::report::Report,
-            ) -> Self {
-                let index = $crate::decode::word(node, &[$($word),+], at, report);
-                index.map_or_else(Self::invented, |index| Self::ALL[index])
-            }
-
-            fn invented() -> Self {
-                Self::ALL[0]
-            }
-        }
+        $crate::decode_words! { $name $($variant $word)+ }
     };
 }
 
-/// Defines a choice: words, some of them with something beside them.
+/// Defines a choice: words, some of them with something beside them; after `=>` the core's, if it
+/// is the same.
 macro_rules! choice {
+    ($(#[$meta:meta])* pub enum $name:ident => $core:path {
+        $( $(#[$doc:meta])* $variant:ident $(($content:ty))? $word:literal, )+
+    }) => {
+        $crate::wire::define::choice! {
+            $(#[$meta])*
+            pub enum $name { $( $(#[$doc])* $variant $(($content))? $word, )+ }
+        }
+
+        impl $crate::lower::Lower for $name {
+            type Core = $core;
+
+            fn lower(&self, units: $crate::lower::Units) -> $core {
+                type Core = $core;
+                match self {
+                    $($crate::wire::define::choice!(@bind it $variant $($content)?) => {
+                        $crate::wire::define::choice!(@lower it units Core $variant $($content)?)
+                    })+
+                }
+            }
+        }
+    };
     ($(#[$meta:meta])* pub enum $name:ident {
         $( $(#[$doc:meta])* $variant:ident $(($content:ty))? $word:literal, )+
     }) => {
@@ -113,8 +139,8 @@ macro_rules! choice {
         impl $crate::decode::Decode for $name {
             fn decode(
                 node: $crate::tree::Node<'_>,
-                at: $crate::at::At<'_>,
-                report: &mut $crate::report::Report,
+                at: $crate::decode::At<'_>,
+                report: &mut $crate::decode::Report,
             ) -> Self {
                 let alone = [$($crate::wire::define::choice!(@alone $($content)?)),+];
                 let Some((chosen, content)) = $crate::decode::chosen(node, &[$($word),+], &alone, at, report) else {
@@ -138,6 +164,12 @@ macro_rules! choice {
     };
     (@any $variant:ident $content:ty) => { Self::$variant(_) };
     (@any $variant:ident) => { Self::$variant };
+    (@bind $it:ident $variant:ident $content:ty) => { Self::$variant($it) };
+    (@bind $it:ident $variant:ident) => { Self::$variant };
+    (@lower $it:ident $units:ident $core:ident $variant:ident $content:ty) => {
+        $core::$variant($crate::lower::Lower::lower($it, $units))
+    };
+    (@lower $it:ident $units:ident $core:ident $variant:ident) => { $core::$variant };
     (@alone $content:ty) => { false };
     (@alone) => { true };
     (@decode $node:ident $at:ident $report:ident $word:literal $variant:ident $content:ty) => {

@@ -1,13 +1,18 @@
 //! The table of implements.
 
+use fitup_core::item as core;
+
 use super::body::{Point, item_row};
 use super::define::{record, words};
-use super::value::{Angle, Flow, Length, Mass, Power, Pressure};
+use super::seat::{IndexPoint, SeatMoves};
+use super::value::{Angle, Flow, Hours, Length, Mass, Power, Pressure};
 
 item_row! {
     /// An implement. Local origin: the reference point of its mount, on the carrier's face. Mass and centre of gravity
     /// are in transport.
-    Implement {
+    Implement => core::Implement {
+        /// Hours to put it on; left out = not known.
+        optional fitting: Option<Hours>,
         /// Kind.
         required kind: ImplementKind,
         /// How it is carried.
@@ -16,24 +21,29 @@ item_row! {
         optional arm: Option<DiggingArm>,
         /// Where the operator's levers are, if it has any.
         optional console: Option<Point>,
-        /// Whether it is worked from a seat facing the rear; left out = false.
-        optional worked_from_seat: bool,
-        /// What it asks of the hydraulics, if it has any.
+        /// Whether it is worked from a seat facing the rear; left out = true for a digging arm, false for others.
+        optional worked_from_seat: Option<bool>,
+        /// What it asks of the hydraulics. A digging arm, and an auger, cutter or flail without a drive shaft, always has
+        /// some: left out, it is asked for. Left out of any other implement = none.
         optional hydraulics: Option<HydraulicNeed>,
         /// Least power at the take-off or engine.
         optional power_least: Option<Power>,
         /// Greatest power it stands.
         optional power_most: Option<Power>,
-        /// Whether it brings its own seat; left out = false.
-        optional own_seat: bool,
-        /// Width over all in transport, if it is wider than its outline says.
+        /// Whether it brings its own seat, outlined by shapes of the role `seat`; left out = not known.
+        optional own_seat: Option<bool>,
+        /// Seat index point of its own seat.
+        optional own_seat_index: Option<IndexPoint>,
+        /// How its own seat gets out of the way; left out = it stays as it stands, and whether it comes off is not known.
+        optional own_seat_moves: SeatMoves,
+        /// Width over all in transport.
         optional transport_width: Option<Length>,
     }
 }
 
 words! {
     /// The kinds of implement.
-    pub enum ImplementKind {
+    pub enum ImplementKind => core::ImplementKind {
         /// Digging arm (backhoe).
         DiggingArm "digging_arm",
         /// Post-hole auger.
@@ -55,7 +65,7 @@ words! {
 
 words! {
     /// How an implement is carried.
-    pub enum Mount {
+    pub enum Mount => core::Mount {
         /// On a frame's rack.
         Rack "rack",
         /// On the three-point hitch.
@@ -66,7 +76,7 @@ words! {
 record! {
     /// What an implement asks of the hydraulics.
     #[derive(Copy)]
-    pub struct HydraulicNeed {
+    pub struct HydraulicNeed => core::HydraulicNeed {
         /// Least flow it works with.
         optional flow_min: Option<Flow>,
         /// Greatest flow it stands.
@@ -77,15 +87,15 @@ record! {
         optional pressure_max: Option<Pressure>,
         /// Double-acting outlets it occupies.
         required outlets: u32,
-        /// Whether it has to be fed by power-beyond; left out = false.
-        optional power_beyond: bool,
+        /// Whether it has to be fed by power-beyond.
+        optional power_beyond: Option<bool>,
     }
 }
 
 record! {
     /// A digging arm: boom, dipper and bucket on a swing post. u runs outward (to the rear) from the swing centre.
     #[derive(Copy)]
-    pub struct DiggingArm {
+    pub struct DiggingArm => core::DiggingArm {
         /// Swing centre, x in the implement's axes.
         required swing_x: Length,
         /// Boom foot, outward from the swing centre.
@@ -110,7 +120,7 @@ record! {
 record! {
     /// One link of a digging arm.
     #[derive(Copy)]
-    pub struct ArmLink {
+    pub struct ArmLink => core::ArmLink {
         /// Pin to pin, or pin to tip.
         required length: Length,
         /// Least angle.
@@ -129,7 +139,7 @@ record! {
 record! {
     /// Stabilisers.
     #[derive(Copy)]
-    pub struct Stabilisers {
+    pub struct Stabilisers => core::Stabilisers {
         /// Centre to centre of the pads, down.
         required spread: Length,
         /// Width over the stabilisers in transport.

@@ -1,8 +1,10 @@
 //! The table of machines.
 
+use fitup_core::item as core;
+
 use super::body::item_row;
 use super::define::{choice, record, words};
-use super::value::{Flow, Length, Mass, Pressure, Stated};
+use super::value::{Flow, Hours, Length, Mass, Pressure, Stated};
 
 item_row! {
     /// A machine. Local origin: on the ground under the centre of the rear axle. Its mass is the bare machine's.
@@ -36,7 +38,7 @@ item_row! {
 
 words! {
     /// Whether the operator sits in the open or in a cab.
-    pub enum Station {
+    pub enum Station => core::Station {
         /// Open station with a roll-over bar.
         Open "open",
         /// Closed cab.
@@ -47,7 +49,7 @@ words! {
 record! {
     /// One axle with its tyres.
     #[derive(Copy, Default)]
-    pub struct Axle {
+    pub struct Axle => core::Axle {
         /// Track: centre to centre of the tyres.
         optional track: Option<Length>,
         /// Tyre width.
@@ -88,7 +90,7 @@ record! {
 record! {
     /// Roll-over bar.
     #[derive(Copy)]
-    pub struct RollOverBar {
+    pub struct RollOverBar => core::RollOverBar {
         /// Its x.
         required x: Length,
         /// Height over the ground, standing.
@@ -101,7 +103,7 @@ record! {
 record! {
     /// The operator's seat as built in.
     #[derive(Copy)]
-    pub struct OperatorSeat {
+    pub struct OperatorSeat => core::OperatorSeat {
         /// x of the seat index point.
         required index_x: Length,
         /// z of the seat index point.
@@ -112,13 +114,15 @@ record! {
         required flips_forward: bool,
         /// How far it slides forward.
         required slides_forward: Length,
+        /// Hours to take it off; left out = not known whether it comes off.
+        optional off: Option<Hours>,
     }
 }
 
 record! {
     /// What the machine's hydraulics supply.
     #[derive(Copy, Default)]
-    pub struct HydraulicSupply {
+    pub struct HydraulicSupply => core::HydraulicSupply {
         /// Flow at the outlets.
         optional flow: Option<Flow>,
         /// Relief pressure.

@@ -1,11 +1,12 @@
 //! The file format, field by field: what stands here is what a catalogue file may say.
 //!
-//! These types only hold what the file says, in the file's units. The room `lower` turns them
-//! into the core's catalogue. `FORMAT.md` beside this crate's manifest is the same for people.
+//! These types only hold what the file says, in the file's units. Where the core has a type with the
+//! same fields, the description names it and lowering follows from it; the rest of lowering stands in
+//! the module `lower`. `FORMAT.md` beside this crate's manifest is the same for people.
 
 pub mod adapter;
 pub mod body;
-mod define;
+pub(crate) mod define;
 pub mod frame;
 pub mod guide;
 pub mod header;

@@ -1,8 +1,10 @@
 //! Ports, with the dimensions that decide whether they mate.
 
+use fitup_core::item as core;
+
 use super::body::{Point, Serials};
 use super::define::{choice, record, words};
-use super::value::{Angle, Length, Mass, Power, Source, Stated};
+use super::value::{Angle, Length, Mass, Power, Source, Stated, Torque};
 
 record! {
     /// A connecting place of an item.
@@ -30,7 +32,7 @@ record! {
 
 words! {
     /// What a port is for.
-    pub enum Role {
+    pub enum Role => core::Role {
         /// Frame to the machine's rear axle: this joint places the frame.
         AxleAnchor "axle_anchor",
         /// Frame to the machine's front.
@@ -56,7 +58,7 @@ words! {
 
 words! {
     /// Which side of a joint a port is on.
-    pub enum End {
+    pub enum End => core::End {
         /// The side that carries or supplies.
         Carrier "carrier",
         /// The side that is carried or supplied.
@@ -79,7 +81,7 @@ record! {
 
 words! {
     /// One of the six directions along the axes.
-    pub enum Towards {
+    pub enum Towards => core::Towards {
         /// +x.
         Front "front",
         /// −x.
@@ -97,7 +99,7 @@ words! {
 
 choice! {
     /// The kinds of port.
-    pub enum PortKind {
+    pub enum PortKind => core::PortKind {
         /// Holes in a plate.
         BoltPattern(BoltPattern) "bolt_pattern",
         /// Pins in lugs or clevises.
@@ -122,13 +124,25 @@ record! {
     pub struct BoltPattern {
         /// The holes.
         required holes: Vec<Hole>,
-        /// Thickness of the plate.
+        /// Thickness of the plate; of tapped holes how deep they are threaded.
         optional plate: Option<Length>,
+        /// What the plate is made of; left out = not known.
+        optional metal: Option<Metal>,
         /// Bolt diameter the joint is made with.
         optional bolt: Option<Length>,
+        /// How far the plate reaches at least, on every side, beyond the centres of its outermost holes; left out = not known.
+        optional edge: Option<Length>,
+        /// Of a pair of side plates: the width over a machine's two faces, or between a frame's two plates.
+        optional pair_width: Option<Length>,
+        /// Thread of the bolts, and of the tapped holes: "M12", "M12x1.25", "1/2-13 UNC".
+        optional thread: Option<String>,
+        /// Property class of the bolts, as it is stamped on their heads: "8.8", "10.9", "grade 8"; left out = see the manual.
+        optional class: Option<String>,
+        /// Torque that the bolts are tightened to, in newton metres; left out = see the manual.
+        optional torque: Option<Torque>,
         /// Least number of bolts; left out = every hole of the side with fewer, to be asked where the sides have not equally many.
         optional required: Option<u32>,
-        /// Whether the plate may be turned over; left out = false.
+        /// Whether the plate may be turned round or over; left out = false.
         optional may_flip: bool,
     }
 }
@@ -151,9 +165,21 @@ record! {
 }
 
 words! {
+    /// What a plate is made of.
+    pub enum Metal => core::Metal {
+        /// Steel.
+        Steel "steel",
+        /// Cast iron, as machines' housings are.
+        CastIron "cast_iron",
+        /// Aluminium.
+        Aluminium "aluminium",
+    }
+}
+
+words! {
     /// How a hole holds its bolt.
     #[derive(Default)]
-    pub enum HoleKind {
+    pub enum HoleKind => core::HoleKind {
         /// A clearance hole.
         #[default]
         Plain "plain",
@@ -165,7 +191,7 @@ words! {
 record! {
     /// A slot's travel.
     #[derive(Copy)]
-    pub struct Slot {
+    pub struct Slot => core::Slot {
         /// Centre to centre of the end radii.
         required travel: Length,
         /// Direction against u, counter-clockwise.
@@ -175,10 +201,10 @@ record! {
 
 record! {
     /// Pins in lugs or clevises.
-    pub struct Pins {
+    pub struct Pins => core::Pins {
         /// Which half of the joint this is.
         required form: PinForm,
-        /// The points, left and right or upper and lower as drawn.
+        /// The points, in any order: which meets which is told by where they are.
         required points: Vec<PinPoint>,
         /// Distance between left and right, centre to centre.
         optional spread: Option<Stated<Length>>,
@@ -187,7 +213,7 @@ record! {
 
 words! {
     /// Which half of a pinned joint a port is.
-    pub enum PinForm {
+    pub enum PinForm => core::PinForm {
         /// A lug with a bore, entering a clevis.
         Lug "lug",
         /// A clevis with its pin.
@@ -197,7 +223,7 @@ words! {
 
 record! {
     /// One pinned point.
-    pub struct PinPoint {
+    pub struct PinPoint => core::PinPoint {
         /// Name as drawn, such as "lower left".
         required name: String,
         /// Bore of a lug, pin of a clevis.
@@ -206,12 +232,14 @@ record! {
         optional width: Option<Stated<Length>>,
         /// Centre height over the port's reference point.
         optional height: Option<Stated<Length>>,
+        /// How far to the right of the port's reference point when looking at the face; left out = not known.
+        optional across: Option<Stated<Length>>,
     }
 }
 
 record! {
     /// Hooks on a bar.
-    pub struct HookRack {
+    pub struct HookRack => core::HookRack {
         /// Which half of the joint this is.
         required side: HookSide,
         /// Diameter of the bar, or opening of the hook.
@@ -229,7 +257,7 @@ record! {
 
 words! {
     /// Which half of a hook rack a port is.
-    pub enum HookSide {
+    pub enum HookSide => core::HookSide {
         /// The bar and the latch bore, on the rack.
         Bar "bar",
         /// The hooks and the latch pin, on the implement.
@@ -239,7 +267,7 @@ words! {
 
 record! {
     /// A three-point hitch.
-    pub struct ThreePoint {
+    pub struct ThreePoint => core::ThreePoint {
         /// Categories it serves as ISO 730 names them: "1N", "1", "2N", "2" …; left out = not known.
         optional categories: Vec<String>,
         /// Whether a quick-attach frame is fitted; left out = false.
@@ -261,7 +289,7 @@ record! {
 
 record! {
     /// A power take-off.
-    pub struct PowerTakeOff {
+    pub struct PowerTakeOff => core::PowerTakeOff {
         /// Type of ISO 500-1: 1, 2, 3 or 4.
         optional shaft_type: Option<u8>,
         /// Speeds in revolutions per minute that it gives, or needs.
@@ -275,7 +303,7 @@ record! {
 
 words! {
     /// Which way a power take-off turns, seen from behind the machine.
-    pub enum PtoRotation {
+    pub enum PtoRotation => core::PtoRotation {
         /// Clockwise.
         Clockwise "clockwise",
         /// Counter-clockwise.
@@ -286,7 +314,7 @@ words! {
 record! {
     /// A hydraulic coupler.
     #[derive(Eq)]
-    pub struct Coupler {
+    pub struct Coupler => core::Coupler {
         /// Standard, as it writes itself: "ISO 7241-A", "ISO 7241-B", "ISO 16028", "37° flare".
         required standard: String,
         /// Size as the standard names it: "12.5", "-8".
@@ -298,7 +326,7 @@ record! {
 
 words! {
     /// Which half of a coupler an end is.
-    pub enum CouplerGender {
+    pub enum CouplerGender => core::CouplerGender {
         /// The plug.
         Male "male",
         /// The socket.
@@ -308,7 +336,7 @@ words! {
 
 record! {
     /// A seat base.
-    pub struct SeatBase {
+    pub struct SeatBase => core::SeatBase {
         /// Its holes.
         required pattern: BoltPattern,
         /// Height of the pedestal from the deck to the seat's underside.
@@ -319,7 +347,7 @@ record! {
 record! {
     /// An electric connector.
     #[derive(Eq)]
-    pub struct Electric {
+    pub struct Electric => core::Electric {
         /// Connector, in the catalogue's words; equal words mate.
         required connector: String,
         /// Function, in the catalogue's words.

@@ -1,5 +1,7 @@
 //! Outline shapes.
 
+use fitup_core::item as core;
+
 use super::define::{record, words};
 
 record! {
@@ -22,7 +24,7 @@ record! {
 
 words! {
     /// A view of the machine.
-    pub enum View {
+    pub enum View => core::View {
         /// From the right-hand side: (x, z).
         Side "side",
         /// From above: (x, y).
@@ -34,7 +36,7 @@ words! {
 
 words! {
     /// What a shape shows.
-    pub enum ShapeRole {
+    pub enum ShapeRole => core::ShapeRole {
         /// Main body: gearbox, fenders, floor.
         Body "body",
         /// Bonnet (hood).
@@ -53,6 +55,8 @@ words! {
         Tyre "tyre",
         /// Seat cushion and back.
         Seat "seat",
+        /// The same with the back folded down.
+        SeatFolded "seat_folded",
         /// Steering wheel, levers and other controls.
         Control "control",
         /// Rail or plate of a mounting frame.
@@ -87,7 +91,7 @@ words! {
 words! {
     /// Which body a shape moves with.
     #[derive(Default)]
-    pub enum Carrier {
+    pub enum Carrier => core::Carrier {
         /// The item itself.
         #[default]
         Item "item",

@@ -1,11 +1,13 @@
 //! The table of trailers.
 
+use fitup_core::item as core;
+
 use super::define::{choice, record};
 use super::value::{Angle, Length, Mass, Share};
 
 record! {
     /// A trailer. Axes: origin on the ground under the axle (of a tandem: midway), x forward.
-    pub struct Trailer {
+    pub struct Trailer => core::Trailer {
         /// Id of the row: lower-case letters, digits and hyphens, unique over all tables of the file.
         required id: String,
         /// The name people see.
@@ -48,7 +50,7 @@ record! {
 choice! {
     /// How a ramp is stated.
     #[derive(Copy)]
-    pub enum Ramp {
+    pub enum Ramp => core::RampSize {
         /// Length along the slope.
         Length(Length) "length",
         /// Angle to the ground.

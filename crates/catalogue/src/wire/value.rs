@@ -46,6 +46,8 @@ numbers! {
     Money;
     /// Hours of workshop time.
     Hours;
+    /// A tightening torque in newton metres.
+    Torque;
     /// A share of a whole, from 0 to 1.
     Share;
 }

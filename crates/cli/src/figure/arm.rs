@@ -1,28 +1,28 @@
 //! `arm`: what a digging arm reaches.
 
+use fitup_catalogue::read_record;
 use fitup_core::dimension::{DiggingArm, Swivel, digging};
 use fitup_core::plane::Point;
 use fitup_core::quantity::Angle;
-use serde::Deserialize;
 use serde_json::{Value, json};
 
 use super::CaseError;
-use super::reading::read;
 use super::wire::{m, mm};
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Inputs {
-    boom_foot_u_mm: f64,
-    boom_foot_z_mm: f64,
-    boom_mm: f64,
-    dipper_mm: f64,
-    bucket_tip_mm: f64,
-    boom_elevation_deg: [f64; 2],
-    dipper_relative_deg: [f64; 2],
-    bucket_relative_deg: [f64; 2],
-    heights_mm: Option<Vec<f64>>,
-    flat_cut_length_mm: Option<f64>,
+read_record! {
+    /// What it is computed from.
+    pub struct Inputs {
+        required boom_foot_u_mm: f64,
+        required boom_foot_z_mm: f64,
+        required boom_mm: f64,
+        required dipper_mm: f64,
+        required bucket_tip_mm: f64,
+        required boom_elevation_deg: [f64; 2],
+        required dipper_relative_deg: [f64; 2],
+        required bucket_relative_deg: [f64; 2],
+        nullable heights_mm: Vec<f64>,
+        nullable flat_cut_length_mm: Option<f64>,
+    }
 }
 
 const KEYS: &[(&str, &str)] = &[
@@ -37,8 +37,7 @@ const KEYS: &[(&str, &str)] = &[
 ];
 
 /// Depths, height and reaches of the tip.
-pub fn compute(inputs: &Value) -> Result<Value, CaseError> {
-    let inputs: Inputs = read(inputs)?;
+pub fn compute(inputs: &Inputs) -> Result<Value, CaseError> {
     let swivel = |[least, greatest]: [f64; 2]| Swivel {
         least: Angle::from_deg(least).si(),
         greatest: Angle::from_deg(greatest).si(),
@@ -53,19 +52,23 @@ pub fn compute(inputs: &Value) -> Result<Value, CaseError> {
         bucket_relative: swivel(inputs.bucket_relative_deg),
     };
     let found = digging(&arm, inputs.flat_cut_length_mm.map(m)).map_err(|error| CaseError::refused(error, KEYS))?;
-    let heights = inputs.heights_mm.unwrap_or_default();
     Ok(json!({
         "max_depth_mm": mm(found.depth),
         "max_height_mm": mm(found.height),
         "reach_at_ground_mm": mm(found.reach_at_ground),
-        "reach_at_height_mm": heights.iter().map(|&height| mm(found.reach_at(m(height)))).collect::<Vec<_>>(),
+        "reach_at_height_mm": inputs.heights_mm.iter().map(|&height| mm(found.reach_at(m(height)))).collect::<Vec<_>>(),
         "flat_cut_depth_mm": mm(found.flat_depth),
     }))
 }
 
 #[cfg(test)]
 mod tests {
+    use super::super::case::computed;
     use super::*;
+
+    fn compute(inputs: &Value) -> Result<Value, CaseError> {
+        computed(super::compute, inputs)
+    }
 
     fn case() -> Value {
         json!({"boom_foot_u_mm": 150, "boom_foot_z_mm": 500, "boom_mm": 1200, "dipper_mm": 900, "bucket_tip_mm": 500,

@@ -1,25 +1,25 @@
 //! `axle-loads`: what each axle carries, margins to the ratings, and ballast.
 
+use fitup_catalogue::decode::Filled;
+use fitup_catalogue::read_record;
 use fitup_core::dimension::{ShareOf, axle_loads};
-use serde::Deserialize;
 use serde_json::{Value, json};
 
 use super::CaseError;
-use super::reading::read;
-use super::wire::{Body, bodies, m, mm, set, some};
+use super::wire::{Body, bodies, m, mm, set};
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Inputs {
-    wheelbase_mm: f64,
-    #[serde(deserialize_with = "some")]
-    bodies: Vec<Body>,
-    front_rating_kg: Option<f64>,
-    rear_rating_kg: Option<f64>,
-    total_rating_kg: Option<f64>,
-    ballast_x_mm: Option<f64>,
-    front_share_wanted: Option<f64>,
-    bare_mass_kg: Option<f64>,
+read_record! {
+    /// What it is computed from.
+    pub struct Inputs {
+        required wheelbase_mm: f64,
+        required bodies: Filled<Body>,
+        nullable front_rating_kg: Option<f64>,
+        nullable rear_rating_kg: Option<f64>,
+        nullable total_rating_kg: Option<f64>,
+        nullable ballast_x_mm: Option<f64>,
+        nullable front_share_wanted: Option<f64>,
+        nullable bare_mass_kg: Option<f64>,
+    }
 }
 
 const KEYS: &[(&str, &str)] = &[
@@ -32,8 +32,7 @@ const KEYS: &[(&str, &str)] = &[
 ];
 
 /// Loads and lifts always; margins and ballast when what they need is given.
-pub fn compute(inputs: &Value) -> Result<Value, CaseError> {
-    let inputs: Inputs = read(inputs)?;
+pub fn compute(inputs: &Inputs) -> Result<Value, CaseError> {
     let refused = |error| CaseError::refused(error, KEYS);
     let loads = axle_loads(m(inputs.wheelbase_mm), &bodies(&inputs.bodies)).map_err(refused)?;
     let mut result = json!({
@@ -60,7 +59,12 @@ pub fn compute(inputs: &Value) -> Result<Value, CaseError> {
 
 #[cfg(test)]
 mod tests {
+    use super::super::case::computed;
     use super::*;
+
+    fn compute(inputs: &Value) -> Result<Value, CaseError> {
+        computed(super::compute, inputs)
+    }
 
     #[test]
     fn what_is_not_asked_for_is_absent_and_what_cannot_be_had_is_null() {

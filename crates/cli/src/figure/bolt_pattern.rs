@@ -1,63 +1,63 @@
 //! `bolt-pattern`: the lay of one plate on another with the greatest least margin.
 
+use fitup_catalogue::{read_record, read_words};
 use fitup_core::fit::mating::bolt_pattern::{
-    Face, Flip, Hole, HoleKind, PatternFault, Registered, Registration, Side, Slot, register_within,
+    Face, Flip, Hole, HoleKind, Laid, Lay, PatternFault, Plate, Slot, lay_on_within,
 };
 use fitup_core::quantity::Angle;
-use serde::Deserialize;
 use serde_json::{Value, json};
 
 use super::CaseError;
-use super::reading::read;
 use super::wire::{deg, m, mm};
 
-/// Nobody is kept waiting by one figure, so it may take some seconds where a page may not.
+/// A single figure on the command line may take some seconds; on a page it may not.
 const EFFORT: u64 = 250_000_000;
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Inputs {
-    pattern_a: Vec<WireHole>,
-    pattern_b: Vec<WireHole>,
-    bolt_dia_mm: f64,
-    required_pairs: usize,
-    #[serde(default)]
-    allow_flip: bool,
+read_record! {
+    /// What it is computed from.
+    pub struct Inputs {
+        required pattern_a: Vec<WireHole>,
+        required pattern_b: Vec<WireHole>,
+        required bolt_dia_mm: f64,
+        required required_pairs: usize,
+        optional allow_flip: bool,
+    }
 }
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct WireHole {
-    u_mm: f64,
-    v_mm: f64,
-    dia_mm: f64,
-    kind: Kind,
-    slot_len_mm: Option<f64>,
-    slot_deg: Option<f64>,
+read_record! {
+    /// A hole as it stands in a case.
+    pub struct WireHole {
+        required u_mm: f64,
+        required v_mm: f64,
+        required dia_mm: f64,
+        required kind: Kind,
+        nullable slot_len_mm: Option<f64>,
+        nullable slot_deg: Option<f64>,
+    }
 }
 
-#[derive(Clone, Copy, Deserialize)]
-#[serde(rename_all = "lowercase")]
-enum Kind {
-    Plain,
-    Tapped,
+read_words! {
+    #[derive(Clone, Copy)]
+    enum Kind {
+        Plain "plain",
+        Tapped "tapped",
+    }
 }
 
 /// The best margin with its lay and pairs; null where no pairing of the size is possible.
-pub fn compute(inputs: &Value) -> Result<Value, CaseError> {
-    let inputs: Inputs = read(inputs)?;
+pub fn compute(inputs: &Inputs) -> Result<Value, CaseError> {
     let a: Vec<Hole> = inputs.pattern_a.iter().map(hole).collect();
     let b: Vec<Hole> = inputs.pattern_b.iter().map(hole).collect();
     let flip = if inputs.allow_flip { Flip::Allowed } else { Flip::Forbidden };
     let mut effort = EFFORT;
     let bolt = m(inputs.bolt_dia_mm);
-    let registered = register_within(&a, &b, bolt, inputs.required_pairs, flip, &mut effort).map_err(refused)?;
-    match registered {
-        Registered::Found(lay) => Ok(found(&lay)),
-        Registered::NoPairing { possible } => Ok(json!({
+    let laid = lay_on_within(&a, &b, bolt, inputs.required_pairs, flip, &mut effort).map_err(refused)?;
+    match laid {
+        Laid::Found(lay) => Ok(found(&lay)),
+        Laid::NoPairing { possible } => Ok(json!({
             "best_margin_mm": null, "fits": false, "pairing": null, "flip": null, "possible_pairs": possible,
         })),
-        Registered::Undecided { at_least, at_most } => {
+        Laid::Undecided { at_least, at_most } => {
             let least = at_least.map_or("unknown".to_owned(), |lay| format!("{} mm", lay.margin * 1000.0));
             let message = format!(
                 "are too large and too irregular to settle: the best margin lies between {least} and {} mm; \
@@ -69,7 +69,8 @@ pub fn compute(inputs: &Value) -> Result<Value, CaseError> {
     }
 }
 
-fn hole(wire: &WireHole) -> Hole {
+/// The hole in metres and radians.
+pub fn hole(wire: &WireHole) -> Hole {
     let kind = match wire.kind {
         Kind::Plain => HoleKind::Plain,
         Kind::Tapped => HoleKind::Tapped,
@@ -80,7 +81,7 @@ fn hole(wire: &WireHole) -> Hole {
     Hole { u: m(wire.u_mm), v: m(wire.v_mm), diameter: m(wire.dia_mm), kind, slot }
 }
 
-fn found(lay: &Registration) -> Value {
+fn found(lay: &Lay) -> Value {
     json!({
         "best_margin_mm": mm(lay.margin),
         "fits": lay.fits(),
@@ -95,11 +96,12 @@ fn found(lay: &Registration) -> Value {
     })
 }
 
-fn refused(fault: PatternFault) -> CaseError {
-    let at = |side: Side, hole: usize, key: &str| {
+/// What the core refused, at its key.
+pub fn refused(fault: PatternFault) -> CaseError {
+    let at = |side: Plate, hole: usize, key: &str| {
         let pattern = match side {
-            Side::A => "pattern_a",
-            Side::B => "pattern_b",
+            Plate::A => "pattern_a",
+            Plate::B => "pattern_b",
         };
         format!("inputs.{pattern}[{hole}]{key}")
     };
@@ -117,7 +119,7 @@ fn refused(fault: PatternFault) -> CaseError {
         PatternFault::NoBolt => CaseError::new("inputs.bolt_dia_mm", "must be above zero"),
         PatternFault::NothingRequired => CaseError::new("inputs.required_pairs", "must be at least 1"),
         PatternFault::TooManyHoles { side, holes } => {
-            let pattern = if side == Side::A { "inputs.pattern_a" } else { "inputs.pattern_b" };
+            let pattern = if side == Plate::A { "inputs.pattern_a" } else { "inputs.pattern_b" };
             let most = fitup_core::fit::mating::bolt_pattern::MOST_HOLES;
             CaseError::new(pattern, format!("has {holes} holes, more than the {most} that can be compared"))
         }
@@ -126,7 +128,12 @@ fn refused(fault: PatternFault) -> CaseError {
 
 #[cfg(test)]
 mod tests {
+    use super::super::case::computed;
     use super::*;
+
+    fn compute(inputs: &Value) -> Result<Value, CaseError> {
+        computed(super::compute, inputs)
+    }
 
     fn inputs() -> Value {
         json!({
@@ -165,11 +172,11 @@ mod tests {
         assert_eq!(fault(&|i| i["required_pairs"] = json!(-1)), "inputs.required_pairs");
         assert_eq!(fault(&|i| i["bolt_dia_mm"] = json!(-12)), "inputs.bolt_dia_mm");
         assert_eq!(fault(&|i| i["pattern_b"][1]["dia_mm"] = json!(0)), "inputs.pattern_b[1].dia_mm");
-        assert_eq!(fault(&|i| i["pattern_a"][0]["u_mm"] = json!(1e300)), "inputs.pattern_a[0]");
+        assert_eq!(fault(&|i| i["pattern_a"][0]["u_mm"] = json!(1e300)), "inputs.pattern_a[0].u_mm");
         assert_eq!(fault(&|i| i["pattern_a"][0]["slot_len_mm"] = json!(-3)), "inputs.pattern_a[0].slot_len_mm");
         assert_eq!(fault(&|i| i["pattern_a"][0]["kind"] = json!("threaded")), "inputs.pattern_a[0].kind");
         let many = vec![json!({"u_mm": 0, "v_mm": 0, "dia_mm": 13, "kind": "plain"}); 10_000];
         assert_eq!(fault(&|i| i["pattern_a"] = json!(many)), "inputs.pattern_a");
-        assert_eq!(refused(PatternFault::NotANumber { side: Side::B, hole: 2 }).path, "inputs.pattern_b[2]");
+        assert_eq!(refused(PatternFault::NotANumber { side: Plate::B, hole: 2 }).path, "inputs.pattern_b[2]");
     }
 }

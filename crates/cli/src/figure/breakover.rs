@@ -1,20 +1,20 @@
 //! `breakover`: breakover angle.
 
+use fitup_catalogue::read_record;
 use fitup_core::dimension::{Wheels, breakover};
-use serde::Deserialize;
 use serde_json::{Value, json};
 
 use super::CaseError;
-use super::reading::read;
 use super::wire::{Item, deg, lines, m, tell_point};
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Inputs {
-    rear_radius_mm: f64,
-    front_radius_mm: f64,
-    wheelbase_mm: f64,
-    items: Vec<Item>,
+read_record! {
+    /// What it is computed from.
+    pub struct Inputs {
+        required rear_radius_mm: f64,
+        required front_radius_mm: f64,
+        required wheelbase_mm: f64,
+        required items: Vec<Item>,
+    }
 }
 
 const KEYS: &[(&str, &str)] = &[
@@ -25,8 +25,7 @@ const KEYS: &[(&str, &str)] = &[
 ];
 
 /// The angle with its two parts, and the point that governs it.
-pub fn compute(inputs: &Value) -> Result<Value, CaseError> {
-    let inputs: Inputs = read(inputs)?;
+pub fn compute(inputs: &Inputs) -> Result<Value, CaseError> {
     let wheels =
         Wheels { rear: m(inputs.rear_radius_mm), front: m(inputs.front_radius_mm), wheelbase: m(inputs.wheelbase_mm) };
     let found = breakover(wheels, &lines(&inputs.items)).map_err(|error| CaseError::refused(error, KEYS))?;
@@ -41,7 +40,12 @@ pub fn compute(inputs: &Value) -> Result<Value, CaseError> {
 
 #[cfg(test)]
 mod tests {
+    use super::super::case::computed;
     use super::*;
+
+    fn compute(inputs: &Value) -> Result<Value, CaseError> {
+        computed(super::compute, inputs)
+    }
 
     #[test]
     fn nothing_between_the_tyres_is_null_and_a_bad_number_is_told() {

@@ -1,161 +1,188 @@
 //! Cases in and answers out.
 
 use std::fmt;
+use std::slice;
 
-use serde_json::{Map, Value, json};
+use fitup_catalogue::decode::{At, Decode, Report, wrong_type};
+use fitup_catalogue::tree::{self, Bump, Kind, Lines, Node};
+use fitup_catalogue::{Code, Position, Problem};
+use serde_json::{Value, json};
 
+use super::fault::english;
 use super::{CaseError, Compute};
-
-/// One case: its id and its inputs. Other keys (`expected`, `tolerance`, `note`) are not read.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Case {
-    /// The id as written, null when there is none.
-    pub id: Value,
-    /// What the figure is computed from, or why the case cannot be read.
-    pub inputs: Result<Value, CaseError>,
-}
 
 /// A case's answer.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Answer {
-    /// The case's id.
+    /// The case's id as written, null when there is none.
     pub id: Value,
-    /// The result, or why there is none.
-    pub outcome: Result<Value, CaseError>,
+    /// The case's place in the list, from 0.
+    pub place: usize,
+    /// The result, or everything for which there is none.
+    pub outcome: Result<Value, Vec<CaseError>>,
 }
 
 /// Why no case can be read at all.
 #[derive(Debug)]
 pub enum CasesError {
     /// The text is not JSON.
-    Syntax(serde_json::Error),
+    Syntax(Box<Problem>),
     /// The text is JSON but neither a case nor a list.
-    Shape(&'static str),
+    Shape(Box<Problem>),
 }
 
 impl fmt::Display for CasesError {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let (Self::Syntax(problem) | Self::Shape(problem)) = self;
+        let told = english().problem(problem);
+        write!(f, "{}: {}", told.place, told.sentence)?;
         match self {
-            Self::Syntax(error) => {
-                write!(f, "not JSON: {error}; JSON knows no NaN or Infinity, no comments and no trailing commas")
-            }
-            Self::Shape(kind) => {
-                write!(f, "holds {kind}; give one case {{\"id\": …, \"inputs\": {{…}}}} or a list of cases")
-            }
+            Self::Syntax(_) => write!(f, " {}", told.mend),
+            Self::Shape(_) => f.write_str(" Give one case {\"id\": …, \"inputs\": {…}} or a list of cases."),
         }
     }
 }
 
-/// The cases in a file's text.
-///
-/// NaN and Infinity, which JSON does not know but many programs write, and numbers beyond any double spoil their own
-/// case alone.
+/// The answers to the cases in a file's text: one case or a list of them. Of a case `id` and `inputs` are read; other
+/// keys (`expected`, `tolerance`, `note`) are not. What is wrong with a case spoils that case alone.
 ///
 /// # Errors
-/// The text is not JSON, or neither an object nor a list.
-pub fn cases(text: &str) -> Result<Vec<Case>, CasesError> {
-    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
-    let value = serde_json::from_str(text)
-        .or_else(|error| serde_json::from_str(&with_unsound_numbers_as_texts(text)).map_err(|_| error));
-    match value.map_err(CasesError::Syntax)? {
-        Value::Array(list) => Ok(list.into_iter().map(case).collect()),
-        one @ Value::Object(_) => Ok(vec![case(one)]),
-        other => Err(CasesError::Shape(kind(&other))),
-    }
-}
-
-/// The answer to one case.
-pub fn answer(compute: Compute, case: &Case) -> Answer {
-    let outcome = case.inputs.as_ref().map_err(Clone::clone).and_then(compute);
-    Answer { id: case.id.clone(), outcome }
+/// The text is not JSON, or neither a record nor a list.
+pub fn answers(compute: Compute, text: &str) -> Result<Vec<Answer>, CasesError> {
+    let memory = Bump::new();
+    let located = |mut problems: Vec<Problem>| {
+        tree::locate(text, &mut problems);
+        problems.swap_remove(0)
+    };
+    let tree = tree::parse(text, &memory).map_err(|problem| CasesError::Syntax(Box::new(located(vec![*problem]))))?;
+    let cases = match tree.kind {
+        Kind::List(cases) => cases,
+        Kind::Record(_) => slice::from_ref(&tree),
+        _ => {
+            let mut report = Report::new();
+            wrong_type(tree, "record", At::TOP, &mut report);
+            return Err(CasesError::Shape(Box::new(located(report.into_problems()))));
+        }
+    };
+    let mut answers: Vec<Answer> =
+        cases.iter().enumerate().map(|(place, &case)| answer(compute, place, case)).collect();
+    locate(text, cases, &mut answers);
+    Ok(answers)
 }
 
 /// The answers as a JSON list of `{"id", "result"}`, with `{"id", "error"}` for those without one.
 pub fn to_json(answers: &[Answer]) -> Value {
-    let entry = |(place, answer): (usize, &Answer)| match &answer.outcome {
+    let entry = |answer: &Answer| match &answer.outcome {
         Ok(result) => json!({ "id": answer.id, "result": result }),
-        Err(error) => json!({ "id": answer.id, "error": error.told(&answer.id, place) }),
+        Err(_) => json!({ "id": answer.id, "error": answer.told() }),
     };
-    Value::Array(answers.iter().enumerate().map(entry).collect())
+    Value::Array(answers.iter().map(entry).collect())
 }
 
-/// The text with every number in it that is not finite put in quotes, so that the key that holds it can be told.
-fn with_unsound_numbers_as_texts(text: &str) -> String {
-    let mut sound = String::with_capacity(text.len());
-    let mut rest = text;
-    while !rest.is_empty() {
-        let (piece, after) = rest.split_at(piece(rest));
-        if piece.parse::<f64>().is_ok_and(|number| !number.is_finite()) {
-            sound.extend(["\"", piece, "\""]);
-        } else {
-            sound.push_str(piece);
+impl Answer {
+    /// Why there is no result: a sentence or two for each fault. Empty when there is one.
+    pub fn told(&self) -> String {
+        let faults = self.outcome.as_ref().err().into_iter().flatten();
+        faults.map(|fault| fault.told(&self.id, self.place)).collect::<Vec<_>>().join(" ")
+    }
+}
+
+/// A figure's result, its inputs read from the tree.
+pub fn figure<T: Decode>(
+    inputs: Node<'_>,
+    compute: fn(&T) -> Result<Value, CaseError>,
+) -> Result<Value, Vec<CaseError>> {
+    let mut report = Report::new();
+    let read = T::decode(inputs, At::top("inputs"), &mut report);
+    let problems = report.into_problems();
+    if !problems.is_empty() {
+        return Err(problems.iter().map(CaseError::misread).collect());
+    }
+    compute(&read).map_err(|fault| vec![fault])
+}
+
+fn answer(compute: Compute, place: usize, case: Node<'_>) -> Answer {
+    let mut report = Report::new();
+    let outcome = match (case.kind, case.field("inputs")) {
+        (_, Some(inputs)) => compute(inputs),
+        (Kind::Record(_), None) => {
+            Err(vec![CaseError::misread(&Problem::new(Code::MissingField, "").with("field", "inputs"))])
         }
-        rest = after;
-    }
-    sound
+        _ => {
+            wrong_type(case, "record", At::TOP, &mut report);
+            Err(report.problems().iter().map(CaseError::misread).collect())
+        }
+    };
+    Answer { id: case.field("id").map_or(Value::Null, value), place, outcome }
 }
 
-/// How long the quoted text, the word, the number or the single sign is that this starts with.
-fn piece(text: &str) -> usize {
-    let in_word = |sign: char| sign.is_ascii_alphanumeric() || "+-.".contains(sign);
-    if let Some(quoted) = text.strip_prefix('"') {
-        let mut escaped = false;
-        let ends = |sign: char| {
-            let ends = sign == '"' && !escaped;
-            escaped = sign == '\\' && !escaped;
-            ends
-        };
-        quoted.find(ends).map_or(text.len(), |end| end + 2)
-    } else if text.starts_with(in_word) {
-        text.find(|sign| !in_word(sign)).unwrap_or(text.len())
-    } else {
-        text.chars().next().map_or(0, char::len_utf8)
-    }
-}
-
-fn case(value: Value) -> Case {
-    match value {
-        Value::Object(mut fields) => Case { id: fields.remove("id").unwrap_or(Value::Null), inputs: inputs(fields) },
-        other => {
-            let message = format!("a case is an object, not {}; write {{\"id\": …, \"inputs\": {{…}}}}", kind(&other));
-            Case { id: Value::Null, inputs: Err(CaseError::new("", message)) }
+/// Gives every fault its line and column.
+fn locate(text: &str, cases: &[Node<'_>], answers: &mut [Answer]) {
+    let mut places: Vec<(usize, &mut Option<Position>)> = Vec::new();
+    for (&case, answer) in cases.iter().zip(answers) {
+        for fault in answer.outcome.as_mut().err().into_iter().flatten() {
+            let key = fault.path.split(", ").next().unwrap_or_default();
+            places.push((tree::find(case, key).at as usize, &mut fault.position));
         }
     }
-}
-
-fn inputs(mut fields: Map<String, Value>) -> Result<Value, CaseError> {
-    match fields.remove("inputs") {
-        Some(inputs @ Value::Object(_)) => Ok(inputs),
-        Some(other) => {
-            Err(CaseError::new("inputs", format!("must be an object of named values, not {}", kind(&other))))
-        }
-        None => Err(CaseError::new("inputs", "is missing; put the figure's values in it")),
+    places.sort_by_key(|(byte, _)| *byte);
+    let bytes: Vec<usize> = places.iter().map(|(byte, _)| *byte).collect();
+    for ((_, position), found) in places.into_iter().zip(Lines::of(text).positions(&bytes)) {
+        *position = Some(found);
     }
 }
 
-const fn kind(value: &Value) -> &'static str {
-    match value {
-        Value::Null => "null",
-        Value::Bool(_) => "true or false",
-        Value::Number(_) => "a number",
-        Value::String(_) => "a text",
-        Value::Array(_) => "a list",
-        Value::Object(_) => "an object",
+/// A value of the tree, to be handed back as it is. A number that JSON does not know is null.
+fn value(node: Node<'_>) -> Value {
+    match node.kind {
+        Kind::Null => Value::Null,
+        Kind::Flag(flag) => flag.into(),
+        Kind::Number(number) => number.parse().map_or(Value::Null, Value::Number),
+        Kind::Text(text) => text.into(),
+        Kind::List(nodes) => nodes.iter().map(|&node| value(node)).collect(),
+        Kind::Record(entries) => entries.iter().map(|entry| (entry.name.to_owned(), value(entry.value))).collect(),
     }
+}
+
+/// A figure's result for inputs written in place.
+#[cfg(test)]
+pub fn computed<T: Decode>(compute: fn(&T) -> Result<Value, CaseError>, inputs: &Value) -> Result<Value, CaseError> {
+    let (text, memory) = (inputs.to_string(), Bump::new());
+    let tree = tree::parse(&text, &memory).expect("JSON that was just written");
+    figure(tree, compute).map_err(|mut faults| faults.swap_remove(0))
 }
 
 #[cfg(test)]
 mod tests {
+    use fitup_catalogue::decode::Filled;
+    use fitup_catalogue::read_record;
+
+    use super::super::wire::Item;
     use super::*;
 
-    fn double(inputs: &Value) -> Result<Value, CaseError> {
-        let x = inputs["x"].as_f64().ok_or_else(|| CaseError::new("inputs.x", "must be a number"))?;
-        Ok(json!(2.0 * x))
+    read_record! {
+        struct Double {
+            required x: f64,
+        }
+    }
+
+    read_record! {
+        struct Side {
+            required wheelbase_mm: f64,
+            required items: Filled<Item>,
+            nullable bolts: Option<u32>,
+        }
+    }
+
+    fn double(inputs: Node<'_>) -> Result<Value, Vec<CaseError>> {
+        figure(inputs, |inputs: &Double| match inputs.x {
+            x if x < -100.0 => Err(CaseError::new("inputs.x", "is too low")),
+            x => Ok(json!(2.0 * x)),
+        })
     }
 
     fn told(text: &str) -> Value {
-        let cases = cases(text).expect("readable");
-        to_json(&cases.iter().map(|case| answer(double, case)).collect::<Vec<_>>())
+        to_json(&answers(double, text).expect("readable"))
     }
 
     #[test]
@@ -167,35 +194,69 @@ mod tests {
     #[test]
     fn a_bad_case_stands_in_its_place_and_the_others_are_computed() {
         let answers = told(
-            r#"[{"id": "a"}, {"id": 7, "inputs": {"x": 1}}, 3, {"inputs": {"x": "no"}}, {"id": "d", "inputs": 1}]"#,
+            r#"[{"id": "a"}, {"id": 7, "inputs": {"x": 1}}, 3, {"inputs": {"x": "no"}}, {"id": ["d"], "inputs": 1},
+                {"id": "e", "inputs": {"x": -101}}]"#,
         );
+        let mend = "Write a value of the expected sort, or leave an optional field out.";
         assert_eq!(
             answers,
             json!([
-                {"id": "a", "error": "case \"a\", key \"inputs\": is missing; put the figure's values in it"},
+                {"id": "a", "error": "case \"a\", key \"inputs\" (line 1, column 2): The field “inputs” is missing. Add it."},
                 {"id": 7, "result": 2.0},
-                {"id": null, "error": "case 3 of the list: a case is an object, not a number; write {\"id\": …, \"inputs\": {…}}"},
-                {"id": null, "error": "case 4 of the list, key \"x\": must be a number"},
-                {"id": "d", "error": "case \"d\", key \"inputs\": must be an object of named values, not a number"},
+                {"id": null, "error": format!("case 3 of the list (line 1, column 46): Found a number, expected a record. {mend}")},
+                {"id": null, "error": format!("case 4 of the list, key \"x\" (line 1, column 66): Found text, expected a number. {mend}")},
+                {"id": ["d"], "error": format!("case [\"d\"], key \"inputs\" (line 1, column 98): Found a number, expected a record. {mend}")},
+                {"id": "e", "error": "case \"e\", key \"x\" (line 2, column 45): is too low"},
             ])
         );
+    }
+
+    #[test]
+    fn all_faults_of_a_case_are_told_each_with_its_place() {
+        let side = |inputs: Node<'_>| figure(inputs, |_: &Side| Ok(Value::Null));
+        let text = r#"{"inputs": {"wheelbase": 1500, "bolts": -1.5,
+            "items": [{"name": "a", "points_mm": [[0, 1], [2, "x"], [3]]}, {"name": "b", "points_mm": []}]}}"#;
+        let answers = answers(side, text).expect("readable");
+        let faults = answers[0].outcome.as_ref().expect_err("much is wrong");
+        let told = |path: &str| {
+            let fault = faults.iter().find(|fault| fault.path == path).unwrap_or_else(|| panic!("{path}: {faults:?}"));
+            fault.told(&Value::Null, 0)
+        };
+        assert_eq!(faults.len(), 6, "{faults:?}");
+        let unknown = told("inputs.wheelbase");
+        assert!(unknown.contains("There is no field “wheelbase” here. Did you mean “wheelbase_mm”?"), "{unknown}");
+        assert!(told("inputs.wheelbase_mm").contains("is missing"));
+        assert!(told("inputs.bolts").contains("(line 1, column 41): -1.5 is not a whole number"));
+        assert!(told("inputs.items[0].points_mm[1][1]").contains("Found text, expected a number"));
+        assert!(told("inputs.items[0].points_mm[2]").contains("Values in the list: 1; needed: 2"));
+        assert!(told("inputs.items[1].points_mm").contains("(line 2, column 103): The list is empty"));
+    }
+
+    #[test]
+    fn a_field_that_may_be_left_out_may_be_null() {
+        let bolts = |inputs: Node<'_>| figure(inputs, |it: &Side| Ok(json!(it.bolts)));
+        let items = r#"[{"name": "a", "points_mm": [[0, 1]]}]"#;
+        for (more, found) in [("", Value::Null), (r#", "bolts": null"#, Value::Null), (r#", "bolts": 3"#, json!(3))] {
+            let text = format!(r#"{{"inputs": {{"wheelbase_mm": 1500, "items": {items}{more}}}}}"#);
+            assert_eq!(answers(bolts, &text).expect("readable")[0].outcome, Ok(found));
+        }
+        assert!(told(r#"{"inputs": {"x": null}}"#)[0]["error"].is_string());
     }
 
     #[test]
     fn a_number_that_json_does_not_know_spoils_its_own_case_alone() {
         let answers = told(
             r#"[{"id": "NaN \"\\", "inputs": {"x": NaN}}, {"id": "é", "inputs": {"x": -Infinity}}, {"id": "c", "inputs": {"x": 1e999}},
-                {"id": "d", "inputs": {"x": -1.5e1}, "note": [null, true, "1e999"]}]"#,
+                {"id": "d", "inputs": {"x": -1.5e1}, "note": [null, true, "1e999", NaN]}]"#,
         );
-        assert_eq!(
-            answers,
-            json!([
-                {"id": "NaN \"\\", "error": "case \"NaN \\\"\\\\\", key \"x\": must be a number"},
-                {"id": "é", "error": "case \"é\", key \"x\": must be a number"},
-                {"id": "c", "error": "case \"c\", key \"x\": must be a number"},
-                {"id": "d", "result": -30.0},
-            ])
-        );
+        for (place, number) in ["NaN", "-Infinity", "1e999"].into_iter().enumerate() {
+            let error = answers[place]["error"].as_str().expect("told");
+            assert!(
+                error.contains("key \"x\"") && error.contains(&format!("{number} is not a finite number")),
+                "{error}"
+            );
+        }
+        assert_eq!(answers[3], json!({"id": "d", "result": -30.0}));
     }
 
     #[test]
@@ -206,12 +267,14 @@ mod tests {
     }
 
     #[test]
-    fn what_holds_no_case_is_refused_whole() {
+    fn what_holds_no_case_is_refused_whole_with_its_place() {
         for text in ["", "{", "[NaN", "[1e999,]", "[1,]"] {
-            assert!(matches!(cases(text), Err(CasesError::Syntax(_))), "{text}");
+            assert!(matches!(answers(double, text), Err(CasesError::Syntax(_))), "{text}");
         }
         for text in ["3", "null", "\"a\"", "true"] {
-            assert!(matches!(cases(text), Err(CasesError::Shape(_))), "{text}");
+            assert!(matches!(answers(double, text), Err(CasesError::Shape(_))), "{text}");
         }
+        let told = answers(double, "[1,\n]").expect_err("a comma too many").to_string();
+        assert!(told.starts_with("line 2, column 1: This is not JSON: found “]”, expected a value."), "{told}");
     }
 }

@@ -1,30 +1,28 @@
 //! `closure`: what is left over when a frame is brought to both anchors.
 
+use fitup_catalogue::read_record;
 use fitup_core::fit::mating::closure::{Allowances, Anchors, closure};
-use serde::Deserialize;
 use serde_json::{Value, json};
 
 use super::CaseError;
-use super::reading::read;
 use super::wire::{deg, m, mm};
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-#[expect(clippy::struct_field_names, reason = "each key carries its unit")]
-struct Inputs {
-    frame_axle_xz_mm: [f64; 2],
-    frame_front_xz_mm: [f64; 2],
-    machine_axle_xz_mm: [f64; 2],
-    machine_front_xz_mm: [f64; 2],
-    allowance_axle_mm: f64,
-    allowance_front_mm: f64,
-    #[serde(default)]
-    front_slot_len_x_mm: f64,
+read_record! {
+    /// What it is computed from.
+    #[expect(clippy::struct_field_names, reason = "each key carries its unit")]
+    pub struct Inputs {
+        required frame_axle_xz_mm: [f64; 2],
+        required frame_front_xz_mm: [f64; 2],
+        required machine_axle_xz_mm: [f64; 2],
+        required machine_front_xz_mm: [f64; 2],
+        required allowance_axle_mm: f64,
+        required allowance_front_mm: f64,
+        optional front_slot_len_x_mm: f64,
+    }
 }
 
 /// The residual and the margins, with the frame free to turn and not.
-pub fn compute(inputs: &Value) -> Result<Value, CaseError> {
-    let inputs: Inputs = read(inputs)?;
+pub fn compute(inputs: &Inputs) -> Result<Value, CaseError> {
     let point = |[x, z]: [f64; 2]| [m(x), m(z)];
     let frame = Anchors { axle: point(inputs.frame_axle_xz_mm), front: point(inputs.frame_front_xz_mm) };
     let machine = Anchors { axle: point(inputs.machine_axle_xz_mm), front: point(inputs.machine_front_xz_mm) };
@@ -54,7 +52,12 @@ pub fn compute(inputs: &Value) -> Result<Value, CaseError> {
 
 #[cfg(test)]
 mod tests {
+    use super::super::case::computed;
     use super::*;
+
+    fn compute(inputs: &Value) -> Result<Value, CaseError> {
+        computed(super::compute, inputs)
+    }
 
     fn inputs() -> Value {
         json!({"frame_axle_xz_mm": [0, 0], "frame_front_xz_mm": [1203, 4], "machine_axle_xz_mm": [0, 0],
@@ -90,6 +93,6 @@ mod tests {
         assert_eq!(compute(&wrong).expect_err("negative").path, "inputs.front_slot_len_x_mm");
         let mut huge = inputs();
         huge["frame_front_xz_mm"] = json!([1e300, 0]);
-        assert_eq!(compute(&huge).expect_err("too large").path, "inputs");
+        assert_eq!(compute(&huge).expect_err("too large").path, "inputs.frame_front_xz_mm[0]");
     }
 }

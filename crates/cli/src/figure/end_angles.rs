@@ -1,34 +1,33 @@
 //! `end-angles`: departure or approach angle.
 
+use fitup_catalogue::{read_record, read_words};
 use fitup_core::dimension::{EndWheel, approach, departure};
-use serde::Deserialize;
 use serde_json::{Value, json};
 
 use super::CaseError;
-use super::reading::read;
 use super::wire::{Item, deg, lines, m, tell_point};
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Inputs {
-    end: End,
-    axle_x_mm: f64,
-    static_loaded_radius_mm: f64,
-    items: Vec<Item>,
+read_record! {
+    /// What it is computed from.
+    pub struct Inputs {
+        required end: End,
+        required axle_x_mm: f64,
+        required static_loaded_radius_mm: f64,
+        required items: Vec<Item>,
+    }
 }
 
-#[derive(Deserialize)]
-#[serde(rename_all = "lowercase")]
-enum End {
-    Rear,
-    Front,
+read_words! {
+    enum End {
+        Rear "rear",
+        Front "front",
+    }
 }
 
 const KEYS: &[(&str, &str)] = &[("axle", "axle_x_mm"), ("radius", "static_loaded_radius_mm"), ("underside", "items")];
 
 /// The angle of the end asked for, and the point that governs it.
-pub fn compute(inputs: &Value) -> Result<Value, CaseError> {
-    let inputs: Inputs = read(inputs)?;
+pub fn compute(inputs: &Inputs) -> Result<Value, CaseError> {
     let wheel = EndWheel { axle: m(inputs.axle_x_mm), radius: m(inputs.static_loaded_radius_mm) };
     let lines = lines(&inputs.items);
     let found = match inputs.end {
@@ -46,7 +45,12 @@ pub fn compute(inputs: &Value) -> Result<Value, CaseError> {
 
 #[cfg(test)]
 mod tests {
+    use super::super::case::computed;
     use super::*;
+
+    fn compute(inputs: &Value) -> Result<Value, CaseError> {
+        computed(super::compute, inputs)
+    }
 
     #[test]
     fn nothing_that_limits_is_null_throughout() {
@@ -61,7 +65,7 @@ mod tests {
     #[test]
     fn a_wrong_end_or_radius_is_told() {
         let mut inputs = json!({"end": "left", "axle_x_mm": 0, "static_loaded_radius_mm": 300, "items": []});
-        assert!(compute(&inputs).expect_err("no such end").message.ends_with("The words are: rear, front"));
+        assert!(compute(&inputs).expect_err("no such end").message.contains("Allowed here: rear, front"));
         inputs["end"] = json!("rear");
         inputs["static_loaded_radius_mm"] = json!(0);
         let error = compute(&inputs).expect_err("no radius");

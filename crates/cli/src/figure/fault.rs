@@ -1,7 +1,9 @@
 //! Why one case cannot be computed, told with place and mend.
 
+use fitup_catalogue::{Code, Position, Problem};
 use fitup_core::dimension::{Fault, InputError, LARGEST};
 use fitup_core::quantity::{Flow, Pressure};
+use fitup_words::{Lang, Units, Words};
 use serde_json::Value;
 
 /// Why one case cannot be computed.
@@ -11,12 +13,28 @@ pub struct CaseError {
     pub path: String,
     /// What is wrong and how to mend it.
     pub message: String,
+    /// Where in the text, once it is known.
+    pub position: Option<Position>,
+}
+
+/// The words of faults: cases are data between programs and have one language.
+pub(super) fn english() -> Words {
+    Words::new(Lang::En, Units::Metric)
 }
 
 impl CaseError {
     /// A fault at a path of keys.
     pub fn new(path: impl Into<String>, message: impl Into<String>) -> Self {
-        Self { path: path.into(), message: message.into() }
+        Self { path: path.into(), message: message.into(), position: None }
+    }
+
+    /// What the reader found wrong. A field that is missing is told at its own path.
+    pub fn misread(problem: &Problem) -> Self {
+        let told = english().problem(problem);
+        let missing = problem.arg("field").filter(|_| problem.code == Code::MissingField);
+        let keys: Vec<&str> =
+            [problem.path.as_str()].into_iter().chain(missing).filter(|key| !key.is_empty()).collect();
+        Self::new(keys.join("."), format!("{} {}", told.sentence, told.mend))
     }
 
     /// A number the core refused, at the key of `keys` that stands beside the quantity's name.
@@ -43,9 +61,13 @@ impl CaseError {
             Value::Null => format!("case {} of the list", place + 1),
             id => format!("case {id}"),
         };
+        let at = match &self.position {
+            Some(Position::Text { line, column }) => format!(" (line {line}, column {column})"),
+            _ => String::new(),
+        };
         match self.path.strip_prefix("inputs.").unwrap_or(&self.path) {
-            "" => format!("{case}: {}", self.message),
-            keys => format!("{case}, key \"{}\": {}", keys.replace(", ", "\", \""), self.message),
+            "" => format!("{case}{at}: {}", self.message),
+            keys => format!("{case}, key \"{}\"{at}: {}", keys.replace(", ", "\", \""), self.message),
         }
     }
 }

@@ -1,46 +1,47 @@
 //! `hydraulics`: power, forces, speeds, oil velocity and cycle time, of what is given.
 
+use fitup_catalogue::{read_record, read_words};
 use fitup_core::dimension::{
     Cylinder, InputError, Stroke, Travel, cycle_time, hydraulic_power, line_velocity, shaft_power,
 };
 use fitup_core::quantity::{Flow, Length, Power, Pressure};
-use serde::Deserialize;
 use serde_json::{Value, json};
 
 use super::CaseError;
-use super::reading::read;
 use super::wire::{m, set};
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Inputs {
-    pressure_bar: Option<f64>,
-    flow_l_min: Option<f64>,
-    efficiency: Option<f64>,
-    bore_mm: Option<f64>,
-    rod_mm: Option<f64>,
-    line_id_mm: Option<f64>,
-    strokes: Option<Vec<WireStroke>>,
-    supply_l_min: Option<f64>,
-    reference_l_min: Option<f64>,
+read_record! {
+    /// What it is computed from.
+    pub struct Inputs {
+        nullable pressure_bar: Option<f64>,
+        nullable flow_l_min: Option<f64>,
+        nullable efficiency: Option<f64>,
+        nullable bore_mm: Option<f64>,
+        nullable rod_mm: Option<f64>,
+        nullable line_id_mm: Option<f64>,
+        nullable strokes: Option<Vec<WireStroke>>,
+        nullable supply_l_min: Option<f64>,
+        nullable reference_l_min: Option<f64>,
+    }
 }
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct WireStroke {
-    bore_mm: f64,
-    rod_mm: Option<f64>,
-    stroke_mm: f64,
-    dir: Direction,
-    clip_l_min: Option<f64>,
-    count: Option<f64>,
+read_record! {
+    struct WireStroke {
+        required bore_mm: f64,
+        nullable rod_mm: Option<f64>,
+        required stroke_mm: f64,
+        required dir: Direction,
+        nullable clip_l_min: Option<f64>,
+        nullable count: Option<f64>,
+    }
 }
 
-#[derive(Deserialize, Clone, Copy)]
-#[serde(rename_all = "lowercase")]
-enum Direction {
-    Extend,
-    Retract,
+read_words! {
+    #[derive(Clone, Copy)]
+    enum Direction {
+        Extend "extend",
+        Retract "retract",
+    }
 }
 
 const KEYS: &[(&str, &str)] = &[
@@ -54,8 +55,7 @@ const KEYS: &[(&str, &str)] = &[
 ];
 
 /// Each figure whose numbers are given.
-pub fn compute(inputs: &Value) -> Result<Value, CaseError> {
-    let inputs: Inputs = read(inputs)?;
+pub fn compute(inputs: &Inputs) -> Result<Value, CaseError> {
     let refused = |error| CaseError::refused(error, KEYS);
     let pressure = inputs.pressure_bar.map(|bar| Pressure::from_bar(bar).si());
     let flow = inputs.flow_l_min.map(l_min);
@@ -155,7 +155,12 @@ fn l_min(flow: f64) -> f64 {
 
 #[cfg(test)]
 mod tests {
+    use super::super::case::computed;
     use super::*;
+
+    fn compute(inputs: &Value) -> Result<Value, CaseError> {
+        computed(super::compute, inputs)
+    }
 
     fn keys(inputs: &Value) -> Vec<String> {
         compute(inputs).expect("sound").as_object().expect("an object").keys().cloned().collect()

@@ -1,19 +1,22 @@
 //! One figure alone, from a JSON case: `fitup figure NAME FILE`.
 //!
-//! A new figure is a file here with a `compute` and a line in [`FIGURES`].
+//! A new figure is a file here with a record of `Inputs` and a `compute` of them, its module below, a line in [`FIGURES`]
+//! and a file of worked cases with its name in `tests/reference/examples`.
 
 mod arm;
 mod axle_loads;
 mod bolt_pattern;
+mod bolted_joint;
 mod breakover;
 mod case;
 mod closure;
 mod end_angles;
 mod fault;
 mod hydraulics;
-mod nearest;
+mod pattern_probability;
+mod photo_plane;
+mod ramp_loads;
 mod ramp_roll;
-mod reading;
 mod shortest_ramp;
 mod swing;
 mod tie_downs;
@@ -25,31 +28,39 @@ mod wire;
 
 use std::fmt;
 
+use fitup_catalogue::decode::Report;
+use fitup_catalogue::tree::Node;
 use serde_json::Value;
 
-pub use case::{Answer, Case, CasesError, answer, cases, to_json};
+use case::figure;
+
+pub use case::{Answer, CasesError, answers, to_json};
 pub use fault::CaseError;
 
-/// Computes a case's result from its `inputs`.
-pub type Compute = fn(&Value) -> Result<Value, CaseError>;
+/// Computes a case's result from its `inputs`, or says everything that keeps it from one.
+pub type Compute = fn(Node<'_>) -> Result<Value, Vec<CaseError>>;
 
 /// Every figure by name, in alphabetical order.
 pub const FIGURES: &[(&str, Compute)] = &[
-    ("arm", arm::compute),
-    ("axle-loads", axle_loads::compute),
-    ("bolt-pattern", bolt_pattern::compute),
-    ("breakover", breakover::compute),
-    ("closure", closure::compute),
-    ("end-angles", end_angles::compute),
-    ("hydraulics", hydraulics::compute),
-    ("ramp-roll", ramp_roll::compute),
-    ("shortest-ramp", shortest_ramp::compute),
-    ("swing", swing::compute),
-    ("tie-downs", tie_downs::compute),
-    ("tip-angles", tip_angles::compute),
-    ("tipping", tipping::compute),
-    ("tolerance", tolerance::compute),
-    ("trailer", trailer::compute),
+    ("arm", |inputs| figure(inputs, arm::compute)),
+    ("axle-loads", |inputs| figure(inputs, axle_loads::compute)),
+    ("bolt-pattern", |inputs| figure(inputs, bolt_pattern::compute)),
+    ("bolted-joint", |inputs| figure(inputs, bolted_joint::compute)),
+    ("breakover", |inputs| figure(inputs, breakover::compute)),
+    ("closure", |inputs| figure(inputs, closure::compute)),
+    ("end-angles", |inputs| figure(inputs, end_angles::compute)),
+    ("hydraulics", |inputs| figure(inputs, hydraulics::compute)),
+    ("pattern-probability", |inputs| figure(inputs, pattern_probability::compute)),
+    ("photo-plane", |inputs| figure(inputs, photo_plane::compute)),
+    ("ramp-loads", |inputs| figure(inputs, ramp_loads::compute)),
+    ("ramp-roll", |inputs| figure(inputs, ramp_roll::compute)),
+    ("shortest-ramp", |inputs| figure(inputs, shortest_ramp::compute)),
+    ("swing", |inputs| figure(inputs, swing::compute)),
+    ("tie-downs", |inputs| figure(inputs, tie_downs::compute)),
+    ("tip-angles", |inputs| figure(inputs, tip_angles::compute)),
+    ("tipping", |inputs| figure(inputs, tipping::compute)),
+    ("tolerance", |inputs| figure(inputs, tolerance::compute)),
+    ("trailer", |inputs| figure(inputs, trailer::compute)),
 ];
 
 /// A name that no figure has.
@@ -58,13 +69,13 @@ pub struct UnknownFigure {
     /// The name as given.
     pub name: String,
     /// The figure whose name is nearest, when one is near.
-    pub nearest: Option<&'static str>,
+    pub nearest: Option<String>,
 }
 
 impl fmt::Display for UnknownFigure {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         write!(f, "no figure is called \"{}\"", self.name)?;
-        if let Some(nearest) = self.nearest {
+        if let Some(nearest) = &self.nearest {
             write!(f, "; did you mean \"{nearest}\"?")?;
         }
         let names: Vec<&str> = FIGURES.iter().map(|(name, _)| *name).collect();
@@ -79,7 +90,7 @@ impl fmt::Display for UnknownFigure {
 pub fn find(name: &str) -> Result<Compute, UnknownFigure> {
     FIGURES.iter().find(|(known, _)| *known == name).map(|(_, compute)| *compute).ok_or_else(|| UnknownFigure {
         name: name.to_owned(),
-        nearest: nearest::nearest(name, &FIGURES.iter().map(|(known, _)| *known).collect::<Vec<_>>()),
+        nearest: Report::new().nearest(name, FIGURES.iter().map(|(known, _)| *known)),
     })
 }
 

@@ -1,32 +1,31 @@
 //! `ramp-roll`: clearance of a machine driven up a loading ramp.
 
+use fitup_catalogue::{read_record, read_words};
 use fitup_core::dimension::{Facing, Ramp, Rider, Wheels, ramp_gap, ramp_roll};
 use fitup_core::quantity::Angle;
-use serde::Deserialize;
 use serde_json::{Value, json};
 
 use super::CaseError;
-use super::reading::read;
 use super::wire::{Item, deg, lines, m, mm};
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Inputs {
-    machine: Machine,
-    profile: Profile,
-    #[serde(default)]
-    direction: Direction,
+read_record! {
+    /// What it is computed from.
+    pub struct Inputs {
+        required machine: Machine,
+        required profile: Profile,
+        optional direction: Direction,
+    }
 }
 
-/// The machine's side view as the ramp figures read it.
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Machine {
-    rear_radius_mm: f64,
-    front_radius_mm: f64,
-    wheelbase_mm: f64,
-    /// The underside.
-    pub items: Vec<Item>,
+read_record! {
+    /// The machine's side view as the ramp figures read it.
+    pub struct Machine {
+        required rear_radius_mm: f64,
+        required front_radius_mm: f64,
+        required wheelbase_mm: f64,
+        /// The underside.
+        required pub items: Vec<Item>,
+    }
 }
 
 impl Machine {
@@ -36,24 +35,25 @@ impl Machine {
     }
 }
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Profile {
-    ramp_deg: f64,
-    ramp_length_along_slope_mm: f64,
-    beaver_deg: Option<f64>,
-    beaver_length_along_slope_mm: Option<f64>,
+read_record! {
+    struct Profile {
+        required ramp_deg: f64,
+        required ramp_length_along_slope_mm: f64,
+        nullable beaver_deg: Option<f64>,
+        nullable beaver_length_along_slope_mm: Option<f64>,
+    }
 }
 
-/// Which end goes up first.
-#[derive(Deserialize, Default, Clone, Copy)]
-#[serde(rename_all = "lowercase")]
-pub enum Direction {
-    /// Front wheels first.
-    #[default]
-    Forward,
-    /// Rear wheels first.
-    Backward,
+read_words! {
+    /// Which end goes up first.
+    #[derive(Default, Clone, Copy)]
+    pub enum Direction {
+        /// Front wheels first.
+        #[default]
+        Forward "forward",
+        /// Rear wheels first.
+        Backward "backward",
+    }
 }
 
 impl From<Direction> for Facing {
@@ -77,8 +77,7 @@ const KEYS: &[(&str, &str)] = &[
 ];
 
 /// Least clearances, where they occur, and the range of the pitch.
-pub fn compute(inputs: &Value) -> Result<Value, CaseError> {
-    let inputs: Inputs = read(inputs)?;
+pub fn compute(inputs: &Inputs) -> Result<Value, CaseError> {
     let lines = lines(&inputs.machine.items);
     let rider = Rider { wheels: inputs.machine.wheels(), lines: &lines };
     let ramp = Ramp {
@@ -107,7 +106,12 @@ pub fn compute(inputs: &Value) -> Result<Value, CaseError> {
 
 #[cfg(test)]
 mod tests {
+    use super::super::case::computed;
     use super::*;
+
+    fn compute(inputs: &Value) -> Result<Value, CaseError> {
+        computed(super::compute, inputs)
+    }
 
     fn case() -> Value {
         json!({"machine": {"rear_radius_mm": 380, "front_radius_mm": 280, "wheelbase_mm": 1500, "items": []},

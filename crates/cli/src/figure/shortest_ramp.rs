@@ -1,26 +1,25 @@
 //! `shortest-ramp`: shortest ramp that the machine clears by a wanted margin.
 
+use fitup_catalogue::read_record;
 use fitup_core::dimension::{LoadingJob, Rider, shortest_ramp};
 use fitup_core::quantity::Angle;
-use serde::Deserialize;
 use serde_json::{Value, json};
 
 use super::CaseError;
 use super::ramp_roll::{Direction, Machine};
-use super::reading::read;
 use super::wire::{deg, lines, m, mm};
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Inputs {
-    machine: Machine,
-    deck_height_mm: f64,
-    required_vertical_clearance_mm: f64,
-    #[serde(default)]
-    direction: Direction,
-    beaver_deg: Option<f64>,
-    beaver_length_along_slope_mm: Option<f64>,
-    longest_considered_mm: Option<f64>,
+read_record! {
+    /// What it is computed from.
+    pub struct Inputs {
+        required machine: Machine,
+        required deck_height_mm: f64,
+        required required_vertical_clearance_mm: f64,
+        optional direction: Direction,
+        nullable beaver_deg: Option<f64>,
+        nullable beaver_length_along_slope_mm: Option<f64>,
+        nullable longest_considered_mm: Option<f64>,
+    }
 }
 
 /// Longest ramp considered where none is stated, millimetres: longer than any that is carried. Common practice,
@@ -40,8 +39,7 @@ const KEYS: &[(&str, &str)] = &[
 ];
 
 /// Length and angle of the shortest ramp, or null.
-pub fn compute(inputs: &Value) -> Result<Value, CaseError> {
-    let inputs: Inputs = read(inputs)?;
+pub fn compute(inputs: &Inputs) -> Result<Value, CaseError> {
     let lines = lines(&inputs.machine.items);
     let rider = Rider { wheels: inputs.machine.wheels(), lines: &lines };
     let job = LoadingJob {
@@ -61,7 +59,12 @@ pub fn compute(inputs: &Value) -> Result<Value, CaseError> {
 
 #[cfg(test)]
 mod tests {
+    use super::super::case::computed;
     use super::*;
+
+    fn compute(inputs: &Value) -> Result<Value, CaseError> {
+        computed(super::compute, inputs)
+    }
 
     fn case(margin: f64) -> Value {
         json!({"machine": {"rear_radius_mm": 380, "front_radius_mm": 280, "wheelbase_mm": 1500,

@@ -1,34 +1,32 @@
 //! `swing`: swing-out, swept path and corridor.
 
+use fitup_catalogue::read_record;
 use fitup_core::dimension::{Block, swing};
 use fitup_core::quantity::Angle;
-use serde::Deserialize;
 use serde_json::{Value, json};
 
 use super::CaseError;
-use super::reading::read;
 use super::wire::{m, mm};
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Inputs {
-    turn_radius_rear_axle_mm: f64,
-    rear_overhang_mm: f64,
-    front_extent_mm: f64,
-    half_width_mm: f64,
-    second_box: Option<SecondBox>,
-    turn_deg: Option<f64>,
+read_record! {
+    /// What it is computed from.
+    pub struct Inputs {
+        required turn_radius_rear_axle_mm: f64,
+        required rear_overhang_mm: f64,
+        required front_extent_mm: f64,
+        required half_width_mm: f64,
+        nullable second_box: Option<SecondBox>,
+        nullable turn_deg: Option<f64>,
+    }
 }
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct SecondBox {
-    #[serde(rename = "x0_mm")]
-    rear: f64,
-    #[serde(rename = "x1_mm")]
-    front: f64,
-    #[serde(rename = "half_width_mm")]
-    half_width: f64,
+read_record! {
+    #[expect(clippy::struct_field_names, reason = "each key carries its unit")]
+    struct SecondBox {
+        required x0_mm: f64,
+        required x1_mm: f64,
+        required half_width_mm: f64,
+    }
 }
 
 const KEYS: &[(&str, &str)] = &[
@@ -43,17 +41,16 @@ const KEYS: &[(&str, &str)] = &[
 ];
 
 /// Radii, swing-out and the least corridor.
-pub fn compute(inputs: &Value) -> Result<Value, CaseError> {
-    let inputs: Inputs = read(inputs)?;
+pub fn compute(inputs: &Inputs) -> Result<Value, CaseError> {
     let body = Block {
         rear: -m(inputs.rear_overhang_mm),
         front: m(inputs.front_extent_mm),
         half_width: m(inputs.half_width_mm),
     };
-    let second = inputs.second_box.map(|block| Block {
-        rear: m(block.rear),
-        front: m(block.front),
-        half_width: m(block.half_width),
+    let second = inputs.second_box.as_ref().map(|block| Block {
+        rear: m(block.x0_mm),
+        front: m(block.x1_mm),
+        half_width: m(block.half_width_mm),
     });
     let heading = inputs.turn_deg.map(|turn| Angle::from_deg(turn).si());
     let swept = swing(m(inputs.turn_radius_rear_axle_mm), heading, body, second)
@@ -73,7 +70,12 @@ pub fn compute(inputs: &Value) -> Result<Value, CaseError> {
 
 #[cfg(test)]
 mod tests {
+    use super::super::case::computed;
     use super::*;
+
+    fn compute(inputs: &Value) -> Result<Value, CaseError> {
+        computed(super::compute, inputs)
+    }
 
     #[test]
     fn a_turn_under_the_machine_has_no_corridor_and_a_reversed_box_is_told() {

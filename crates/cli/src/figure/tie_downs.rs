@@ -1,39 +1,37 @@
 //! `tie-downs`: how many are needed and whether they hold enough.
 
+use fitup_catalogue::{read_record, read_words};
 use fitup_core::dimension::{Article, Tie, TieRun, tie_downs};
-use serde::Deserialize;
 use serde_json::{Value, json};
 
 use super::CaseError;
-use super::reading::read;
 use super::wire::m;
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Inputs {
-    mass_kg: f64,
-    length_mm: f64,
-    #[serde(default)]
-    blocked_forward: bool,
-    #[serde(default)]
-    apply_heavy_equipment_rule: bool,
-    ties: Vec<WireTie>,
+read_record! {
+    /// What it is computed from.
+    pub struct Inputs {
+        required mass_kg: f64,
+        required length_mm: f64,
+        optional blocked_forward: bool,
+        optional apply_heavy_equipment_rule: bool,
+        required ties: Vec<WireTie>,
+    }
 }
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct WireTie {
-    wll_kg: f64,
-    anchor_wll_kg: Option<f64>,
-    kind: Kind,
+read_record! {
+    struct WireTie {
+        required wll_kg: f64,
+        nullable anchor_wll_kg: Option<f64>,
+        required kind: Kind,
+    }
 }
 
-#[derive(Deserialize)]
-#[serde(rename_all = "snake_case")]
-enum Kind {
-    Direct,
-    SameSide,
-    Over,
+read_words! {
+    enum Kind {
+        Direct "direct",
+        SameSide "same_side",
+        Over "over",
+    }
 }
 
 const KEYS: &[(&str, &str)] = &[
@@ -44,8 +42,7 @@ const KEYS: &[(&str, &str)] = &[
 ];
 
 /// Count and aggregate working load limit against what the rule asks for.
-pub fn compute(inputs: &Value) -> Result<Value, CaseError> {
-    let inputs: Inputs = read(inputs)?;
+pub fn compute(inputs: &Inputs) -> Result<Value, CaseError> {
     let article = Article {
         mass: inputs.mass_kg,
         length: m(inputs.length_mm),
@@ -75,7 +72,12 @@ pub fn compute(inputs: &Value) -> Result<Value, CaseError> {
 
 #[cfg(test)]
 mod tests {
+    use super::super::case::computed;
     use super::*;
+
+    fn compute(inputs: &Value) -> Result<Value, CaseError> {
+        computed(super::compute, inputs)
+    }
 
     #[test]
     fn nothing_tied_fails_both_and_an_unknown_kind_is_told() {

@@ -1,37 +1,37 @@
 //! `tip-angles`: static tip angles.
 
-use fitup_core::dimension::{FrontSupport, Side, Stance, tip_angles};
-use serde::Deserialize;
+use fitup_catalogue::{read_record, read_words};
+use fitup_core::dimension::{FrontSupport, Stance, TipEdge, tip_angles};
 use serde_json::{Value, json};
 
 use super::CaseError;
-use super::reading::read;
 use super::wire::{deg, m};
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Inputs {
-    rear_track_mm: f64,
-    wheelbase_mm: f64,
-    front: Front,
-    cg_x_mm: f64,
-    cg_y_mm: f64,
-    cg_z_mm: f64,
+read_record! {
+    /// What it is computed from.
+    pub struct Inputs {
+        required rear_track_mm: f64,
+        required wheelbase_mm: f64,
+        required front: Front,
+        required cg_x_mm: f64,
+        required cg_y_mm: f64,
+        required cg_z_mm: f64,
+    }
 }
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Front {
-    r#type: Kind,
-    track_mm: Option<f64>,
-    pivot_height_mm: Option<f64>,
+read_record! {
+    struct Front {
+        required r#type: Kind,
+        nullable track_mm: Option<f64>,
+        nullable pivot_height_mm: Option<f64>,
+    }
 }
 
-#[derive(Deserialize)]
-#[serde(rename_all = "lowercase")]
-enum Kind {
-    Fixed,
-    Pivot,
+read_words! {
+    enum Kind {
+        Fixed "fixed",
+        Pivot "pivot",
+    }
 }
 
 const KEYS: &[(&str, &str)] = &[
@@ -45,8 +45,7 @@ const KEYS: &[(&str, &str)] = &[
 ];
 
 /// Angles of the four edges, slopes to the four sides, and whether the machine stands on level ground.
-pub fn compute(inputs: &Value) -> Result<Value, CaseError> {
-    let inputs: Inputs = read(inputs)?;
+pub fn compute(inputs: &Inputs) -> Result<Value, CaseError> {
     let given = |value: Option<f64>, key: &str, kind: &str| {
         value.ok_or_else(|| CaseError::new(format!("inputs.front.{key}"), format!("is missing; {kind} needs it")))
     };
@@ -67,7 +66,7 @@ pub fn compute(inputs: &Value) -> Result<Value, CaseError> {
         "stable_on_level": found.stable_on_level,
         "least_over_all_edges_deg": deg(found.least()),
     });
-    for side in Side::ALL {
+    for side in TipEdge::ALL {
         let name = name(side);
         let edge = found.edge(side);
         result[format!("{name}_edge_least_deg")] = deg(edge.least);
@@ -78,18 +77,23 @@ pub fn compute(inputs: &Value) -> Result<Value, CaseError> {
     Ok(result)
 }
 
-const fn name(side: Side) -> &'static str {
+const fn name(side: TipEdge) -> &'static str {
     match side {
-        Side::Rear => "rear",
-        Side::Left => "left",
-        Side::Right => "right",
-        Side::Front => "front",
+        TipEdge::Rear => "rear",
+        TipEdge::Left => "left",
+        TipEdge::Right => "right",
+        TipEdge::Front => "front",
     }
 }
 
 #[cfg(test)]
 mod tests {
+    use super::super::case::computed;
     use super::*;
+
+    fn compute(inputs: &Value) -> Result<Value, CaseError> {
+        computed(super::compute, inputs)
+    }
 
     #[expect(clippy::needless_pass_by_value, reason = "cases are written in place")]
     fn case(front: Value, x: f64) -> Value {

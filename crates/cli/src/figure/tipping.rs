@@ -1,41 +1,40 @@
 //! `tipping`: tipping load while digging, rated load, and the push that lifts the machine.
 
+use fitup_catalogue::decode::Filled;
+use fitup_catalogue::read_record;
 use fitup_core::dimension::{DigStand, Governs, LiftCylinder, PointMass, cylinder_lift, dig_loads};
 use fitup_core::quantity::Length;
-use serde::Deserialize;
 use serde_json::{Value, json};
 
 use super::CaseError;
-use super::reading::read;
-use super::wire::{Body, bodies, m, some};
+use super::wire::{Body, bodies, m};
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Inputs {
-    #[serde(deserialize_with = "some")]
-    bodies: Vec<Body>,
-    tipping_line_x_mm: f64,
-    load_x_mm: f64,
-    wheelbase_mm: f64,
-    hydraulic_load_kg: Option<f64>,
-    hydraulic: Option<Hydraulic>,
+read_record! {
+    /// What it is computed from.
+    pub struct Inputs {
+        required bodies: Filled<Body>,
+        required tipping_line_x_mm: f64,
+        required load_x_mm: f64,
+        required wheelbase_mm: f64,
+        nullable hydraulic_load_kg: Option<f64>,
+        nullable hydraulic: Option<Hydraulic>,
+    }
 }
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Hydraulic {
-    force_n: f64,
-    moment_arm_mm: f64,
-    load_dist_mm: f64,
-    #[serde(default)]
-    arm_masses: Vec<ArmMass>,
+read_record! {
+    struct Hydraulic {
+        required force_n: f64,
+        required moment_arm_mm: f64,
+        required load_dist_mm: f64,
+        optional arm_masses: Vec<ArmMass>,
+    }
 }
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct ArmMass {
-    mass_kg: f64,
-    dist_mm: f64,
+read_record! {
+    struct ArmMass {
+        required mass_kg: f64,
+        required dist_mm: f64,
+    }
 }
 
 const KEYS: &[(&str, &str)] = &[
@@ -53,8 +52,7 @@ const KEYS: &[(&str, &str)] = &[
 ];
 
 /// Loads where the machine stands; the hydraulic one as given, or from a cylinder.
-pub fn compute(inputs: &Value) -> Result<Value, CaseError> {
-    let inputs: Inputs = read(inputs)?;
+pub fn compute(inputs: &Inputs) -> Result<Value, CaseError> {
     let refused = |error| CaseError::refused(error, KEYS);
     let hydraulic = match (inputs.hydraulic_load_kg, &inputs.hydraulic) {
         (Some(_), Some(_)) => {
@@ -92,7 +90,12 @@ fn lift(given: &Hydraulic) -> Result<f64, fitup_core::dimension::InputError> {
 
 #[cfg(test)]
 mod tests {
+    use super::super::case::computed;
     use super::*;
+
+    fn compute(inputs: &Value) -> Result<Value, CaseError> {
+        computed(super::compute, inputs)
+    }
 
     fn case() -> Value {
         json!({"bodies": [{"mass_kg": 1000, "x_mm": 600}], "tipping_line_x_mm": -900, "load_x_mm": -3000,

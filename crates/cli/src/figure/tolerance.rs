@@ -1,29 +1,28 @@
 //! `tolerance`: what the tolerances leave of a margin, and what would settle it.
 
+use fitup_catalogue::read_record;
 use fitup_core::fit::mating::tolerance::{Contribution, Standing, assess};
-use serde::Deserialize;
 use serde_json::{Value, json};
 
 use super::CaseError;
-use super::reading::read;
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Inputs {
-    margin_mm: f64,
-    contributions: Vec<Part>,
+read_record! {
+    /// What it is computed from.
+    pub struct Inputs {
+        required margin_mm: f64,
+        required contributions: Vec<Part>,
+    }
 }
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Part {
-    half_range_mm: f64,
-    sensitivity: f64,
+read_record! {
+    struct Part {
+        required half_range_mm: f64,
+        required sensitivity: f64,
+    }
 }
 
 /// Worst case, likely case, verdict, probability and what would settle it.
-pub fn compute(inputs: &Value) -> Result<Value, CaseError> {
-    let inputs: Inputs = read(inputs)?;
+pub fn compute(inputs: &Inputs) -> Result<Value, CaseError> {
     if let Some(place) = inputs.contributions.iter().position(|part| part.half_range_mm < 0.0) {
         let path = format!("inputs.contributions[{place}].half_range_mm");
         return Err(CaseError::new(path, "must not be negative; give the half range, 0.5 for plus or minus 0.5"));
@@ -59,7 +58,12 @@ const fn verdict(standing: Standing) -> &'static str {
 
 #[cfg(test)]
 mod tests {
+    use super::super::case::computed;
     use super::*;
+
+    fn compute(inputs: &Value) -> Result<Value, CaseError> {
+        computed(super::compute, inputs)
+    }
 
     fn verdict_of(margin: f64) -> Value {
         let inputs = json!({"margin_mm": margin, "contributions": [
@@ -91,6 +95,6 @@ mod tests {
         let inputs = json!({"margin_mm": 1, "contributions": [{"half_range_mm": -1, "sensitivity": 1}]});
         assert_eq!(compute(&inputs).expect_err("negative").path, "inputs.contributions[0].half_range_mm");
         let inputs = json!({"margin_mm": 1, "contributions": [{"half_range_mm": 1e200, "sensitivity": 1e200}]});
-        assert_eq!(compute(&inputs).expect_err("too large").path, "inputs");
+        assert_eq!(compute(&inputs).expect_err("too large").path, "inputs.contributions[0].half_range_mm");
     }
 }

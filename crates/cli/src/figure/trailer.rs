@@ -1,50 +1,51 @@
 //! `trailer`: nose weight, axle load, and where on the deck the machine may stand.
 
+use fitup_catalogue::{read_record, read_words};
 use fitup_core::dimension::{
     Cargo, Heading, Stretch, TrailerBed, deck_overhang, nose_window, trailer_loads, wheels_on_deck, wheels_window,
 };
-use serde::Deserialize;
 use serde_json::{Value, json};
 
 use super::CaseError;
-use super::reading::read;
 use super::wire::{m, mm, set};
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Inputs {
-    trailer_mass_kg: f64,
-    trailer_cg_x_mm: f64,
-    coupler_x_mm: f64,
-    tandem: Option<bool>,
-    machine_front_load_kg: f64,
-    machine_rear_load_kg: f64,
-    machine_wheelbase_mm: f64,
-    facing: Facing,
-    machine_rear_axle_x_mm: f64,
-    nose_share_min: Option<f64>,
-    nose_share_max: Option<f64>,
-    deck_rear_x_mm: Option<f64>,
-    deck_front_x_mm: Option<f64>,
-    machine_rear_end_x_mm: Option<f64>,
-    machine_front_end_x_mm: Option<f64>,
-    ratings: Option<Ratings>,
+read_record! {
+    /// What it is computed from.
+    pub struct Inputs {
+        required trailer_mass_kg: f64,
+        required trailer_cg_x_mm: f64,
+        required coupler_x_mm: f64,
+        nullable tandem: Option<bool>,
+        required machine_front_load_kg: f64,
+        required machine_rear_load_kg: f64,
+        required machine_wheelbase_mm: f64,
+        required facing: Facing,
+        required machine_rear_axle_x_mm: f64,
+        nullable nose_share_min: Option<f64>,
+        nullable nose_share_max: Option<f64>,
+        nullable deck_rear_x_mm: Option<f64>,
+        nullable deck_front_x_mm: Option<f64>,
+        nullable machine_rear_end_x_mm: Option<f64>,
+        nullable machine_front_end_x_mm: Option<f64>,
+        nullable ratings: Ratings,
+    }
 }
 
-#[derive(Deserialize)]
-#[serde(rename_all = "lowercase")]
-enum Facing {
-    Forward,
-    Backward,
+read_words! {
+    enum Facing {
+        Forward "forward",
+        Backward "backward",
+    }
 }
 
-#[derive(Deserialize, Default)]
-#[serde(deny_unknown_fields)]
-#[expect(clippy::struct_field_names, reason = "each key carries its unit")]
-struct Ratings {
-    axle_kg: Option<f64>,
-    nose_kg: Option<f64>,
-    total_kg: Option<f64>,
+read_record! {
+    #[derive(Default)]
+    #[expect(clippy::struct_field_names, reason = "each key carries its unit")]
+    struct Ratings {
+        nullable axle_kg: Option<f64>,
+        nullable nose_kg: Option<f64>,
+        nullable total_kg: Option<f64>,
+    }
 }
 
 const KEYS: &[(&str, &str)] = &[
@@ -62,8 +63,7 @@ const KEYS: &[(&str, &str)] = &[
 ];
 
 /// Loads always; margins, windows and overhangs when what they need is given.
-pub fn compute(inputs: &Value) -> Result<Value, CaseError> {
-    let inputs: Inputs = read(inputs)?;
+pub fn compute(inputs: &Inputs) -> Result<Value, CaseError> {
     let refused = |error| CaseError::refused(error, KEYS);
     let bed =
         TrailerBed { mass: inputs.trailer_mass_kg, centre: m(inputs.trailer_cg_x_mm), coupler: m(inputs.coupler_x_mm) };
@@ -84,7 +84,7 @@ pub fn compute(inputs: &Value) -> Result<Value, CaseError> {
     if inputs.tandem == Some(true) {
         set(&mut result, "each_axle_kg", Some(loads.axle / 2.0));
     }
-    let ratings = inputs.ratings.unwrap_or_default();
+    let ratings = &inputs.ratings;
     set(&mut result, "axle_margin_kg", ratings.axle_kg.map(|rating| rating - loads.axle));
     set(&mut result, "nose_margin_kg", ratings.nose_kg.map(|rating| rating - loads.nose));
     set(&mut result, "total_margin_kg", ratings.total_kg.map(|rating| rating - loads.total));
@@ -125,7 +125,12 @@ fn stretch(result: &mut Value, name: &str, stretch: Option<Stretch>) {
 
 #[cfg(test)]
 mod tests {
+    use super::super::case::computed;
     use super::*;
+
+    fn compute(inputs: &Value) -> Result<Value, CaseError> {
+        computed(super::compute, inputs)
+    }
 
     fn case() -> Value {
         json!({"trailer_mass_kg": 450, "trailer_cg_x_mm": 350, "coupler_x_mm": 3000, "machine_front_load_kg": 500,

@@ -1,30 +1,21 @@
 //! Shapes that several figures read and tell.
 
+use fitup_catalogue::decode::Filled;
+use fitup_catalogue::read_record;
 use fitup_core::dimension::PointMass;
 use fitup_core::plane::Point;
 use fitup_core::quantity::Length;
-use serde::de::Error;
-use serde::{Deserialize, Deserializer};
 use serde_json::{Value, json};
 
-/// A list that holds at least one entry.
-///
-/// # Errors
-/// It holds none, or something else.
-pub fn some<'de, D: Deserializer<'de>, T: Deserialize<'de>>(given: D) -> Result<Vec<T>, D::Error> {
-    let list = Vec::deserialize(given)?;
-    if list.is_empty() { Err(D::Error::invalid_length(0, &"at least one entry")) } else { Ok(list) }
-}
-
-/// A named open polyline of the side view.
-#[derive(Debug, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Item {
-    /// Name told in the result.
-    pub name: String,
-    /// Its points (x, z).
-    #[serde(deserialize_with = "some")]
-    pub points_mm: Vec<[f64; 2]>,
+read_record! {
+    /// A named open polyline of the side view.
+    #[derive(Debug)]
+    pub struct Item {
+        /// Name told in the result.
+        required pub name: String,
+        /// Its points (x, z).
+        required pub points_mm: Filled<[f64; 2]>,
+    }
 }
 
 /// The items' points in metres.
@@ -39,17 +30,17 @@ pub fn tell_point(result: &mut Value, governs: Option<(Point, usize)>, items: &[
     result["item"] = json!(governs.map(|(_, line)| &items[line].name));
 }
 
-/// A mass along the machine.
-#[derive(Debug, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Body {
-    /// Told to nobody; it may stand in the case for its reader.
-    #[serde(rename = "name")]
-    _name: Option<String>,
-    /// Its mass.
-    pub mass_kg: f64,
-    /// x of its centre of gravity.
-    pub x_mm: f64,
+read_record! {
+    /// A mass along the machine.
+    #[derive(Debug)]
+    pub struct Body {
+        /// Not told again; it may stand in the case for whoever reads that.
+        nullable name: Option<String>,
+        /// Its mass.
+        required pub mass_kg: f64,
+        /// x of its centre of gravity.
+        required pub x_mm: f64,
+    }
 }
 
 /// The bodies in metres.

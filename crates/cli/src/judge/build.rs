@@ -2,13 +2,16 @@
 
 use std::fmt::Write as _;
 
-use fitup_catalogue::{BUILD_FORMAT, BuildFile, Unresolved, UnresolvedIn};
+use fitup_catalogue::decode::{Report, in_format};
+use fitup_catalogue::tree::{self, Bump, Kind, Node};
+use fitup_catalogue::{BUILD_FORMAT, BuildFile, Problem, Unresolved, UnresolvedIn};
 use fitup_core::build::Build;
 use fitup_core::item::{Catalogue, ItemRef};
-use serde_json::Value;
+use fitup_words::Words;
 
 use super::Arguments;
-use crate::check::english;
+use super::said::say;
+use crate::check::place;
 
 /// The build of the arguments against a catalogue.
 ///
@@ -16,13 +19,14 @@ use crate::check::english;
 /// The file cannot be read, is no build, holds no build of the name, or names what the catalogue
 /// does not have: everything of it, each with what is near.
 pub fn build_of(
+    words: &Words,
     arguments: &Arguments,
     catalogue: &Catalogue,
     read: impl Fn(&str) -> Result<Vec<u8>, String>,
 ) -> Result<Build, String> {
-    let (place, file) = match &arguments.build {
+    let (place, mut file) = match &arguments.build {
         Some(path) => {
-            (path.as_str(), with_options(from_file(path, arguments.named.as_deref(), &read(path)?)?, arguments))
+            (path.as_str(), with_options(from_file(words, path, arguments.named.as_deref(), &read(path)?)?, arguments))
         }
         None if arguments.named.is_some() => {
             return Err("--build names a build of a list; give the list's file after the catalogue".to_owned());
@@ -34,6 +38,7 @@ pub fn build_of(
             "no build is given; give a build's JSON file, or --machine, --frame, --seat and --implement".to_owned()
         );
     }
+    say(&mut file, &arguments.said, catalogue, words)?;
     let (build, unresolved) = file.resolve(catalogue);
     if unresolved.is_empty() {
         return Ok(build);
@@ -65,51 +70,47 @@ fn with_options(mut file: BuildFile, arguments: &Arguments) -> BuildFile {
     file
 }
 
-fn from_file(path: &str, name: Option<&str>, bytes: &[u8]) -> Result<BuildFile, String> {
-    let value: Value = serde_json::from_slice(bytes).map_err(|error| format!("{path}: {error}"))?;
-    let list = value.as_array().or_else(|| value.get("builds").and_then(Value::as_array));
-    let build = match (list, name) {
-        (None, None) => &value,
-        (None, Some(name)) => return Err(format!("{path} is one build and no list; leave out --build {name}")),
-        (Some(list), None) => {
-            return Err(format!("{path} is a list of builds; say which with --build: {}", names(list).join(", ")));
-        }
-        (Some(list), Some(name)) => {
-            let entry = list.iter().find(|entry| name_of(entry) == Some(name));
-            let entry = entry.ok_or_else(|| {
-                let near = near(name, names(list)).map(|near| format!("; did you mean \"{near}\"?"));
-                format!(
-                    "{path} has no build called \"{name}\"{} It has: {}",
-                    near.unwrap_or_else(|| ".".to_owned()),
-                    names(list).join(", ")
-                )
-            })?;
-            entry.get("build").unwrap_or(entry)
-        }
+fn from_file(words: &Words, path: &str, name: Option<&str>, bytes: &[u8]) -> Result<BuildFile, String> {
+    let text = std::str::from_utf8(bytes).map_err(|error| format!("{path}: {error}; give a file in UTF-8"))?;
+    let told = |mut problems: Vec<Problem>| {
+        tree::locate(text, &mut problems);
+        problems.iter().map(|problem| problem_text(words, path, problem)).collect::<Vec<_>>().join("\nfitup: ")
     };
-    if let Some(format) = build.get("format").and_then(Value::as_u64)
-        && format > u64::from(BUILD_FORMAT)
-    {
-        return Err(format!(
-            "{path}: the build is in format {format}, newer than format {BUILD_FORMAT} that this program reads; use a newer version"
-        ));
-    }
-    BuildFile::read(&build.to_string()).map_err(|problems| {
-        let words = english();
-        let said = problems.iter().map(|problem| match problem.path.as_str() {
-            "" => format!("{path}: {}", words.problem(problem).sentence),
-            at => format!("{path} ({at}): {}", words.problem(problem).sentence),
-        });
-        said.collect::<Vec<_>>().join("\nfitup: ")
-    })
+    let memory = Bump::new();
+    let tree = tree::parse(text, &memory).map_err(|problem| told(vec![*problem]))?;
+    let mut report = Report::new();
+    let file = in_format(named(path, name, tree)?, BUILD_FORMAT, &mut report);
+    let problems = report.into_problems();
+    file.filter(|_| problems.is_empty()).ok_or_else(|| told(problems))
 }
 
-fn name_of(entry: &Value) -> Option<&str> {
-    entry.get("name").or_else(|| entry.get("id")).and_then(Value::as_str)
+fn problem_text(words: &Words, path: &str, problem: &Problem) -> String {
+    let told = words.problem(problem);
+    let key = if problem.path.is_empty() { String::new() } else { format!(" ({})", problem.path) };
+    format!("{path}:{}{key}: {} {}", place(problem), told.sentence, told.mend)
 }
 
-fn names(list: &[Value]) -> Vec<&str> {
-    list.iter().filter_map(name_of).collect()
+/// The build of the name in a list of them, or the one that the file is.
+fn named<'t>(path: &str, name: Option<&str>, tree: Node<'t>) -> Result<Node<'t>, String> {
+    let Kind::List(list) = tree.field("builds").unwrap_or(tree).kind else {
+        return match name {
+            None => Ok(tree),
+            Some(name) => Err(format!("{path} is one build and no list; leave out --build {name}")),
+        };
+    };
+    let names: Vec<&str> = list.iter().filter_map(|&entry| name_of(entry)).collect();
+    let Some(name) = name else {
+        return Err(format!("{path} is a list of builds; say which with --build: {}", names.join(", ")));
+    };
+    let entry = list.iter().find(|&&entry| name_of(entry) == Some(name)).ok_or_else(|| {
+        let near = near(name, &names).map_or_else(|| ".".to_owned(), |near| format!("; did you mean \"{near}\"?"));
+        format!("{path} has no build called \"{name}\"{near} It has: {}", names.join(", "))
+    })?;
+    Ok(entry.field("build").unwrap_or(*entry))
+}
+
+fn name_of(entry: Node<'_>) -> Option<&str> {
+    entry.field("name").or_else(|| entry.field("id")).and_then(Node::text)
 }
 
 fn unresolved_text(catalogue: &Catalogue, unresolved: &Unresolved) -> String {
@@ -128,13 +129,26 @@ fn unresolved_text(catalogue: &Catalogue, unresolved: &Unresolved) -> String {
         UnresolvedIn::Change => return format!("the change \"{text}\" cannot be made in this catalogue"),
         UnresolvedIn::Pose => return format!("the arm's pose has an angle of {text}, beyond what its link allows"),
         UnresolvedIn::Measured => return format!("the measurement of \"{text}\" belongs to nothing in this catalogue"),
+        UnresolvedIn::MeasuredValue => {
+            return format!(
+                "the measurement {text} cannot be: a size is above zero and at most 100 m; give what the tool shows"
+            );
+        }
+        UnresolvedIn::MeasuredHalfRange => {
+            return format!(
+                "the measurement {text} cannot be: it may be off by zero or more, and by no more than the size itself"
+            );
+        }
+        UnresolvedIn::NumberRead => {
+            return format!("the part number read at \"{text}\" is none, or there is no such port in this catalogue");
+        }
         UnresolvedIn::Looked => {
             return format!("what was looked for on \"{text}\" belongs to nothing in this catalogue");
         }
         UnresolvedIn::Serial => return format!("the serial number of \"{text}\" belongs to nothing in this catalogue"),
         UnresolvedIn::OnHand => return format!("\"{text}\" is on hand, but not in this catalogue"),
     };
-    match near(text, ids.clone()) {
+    match near(text, &ids) {
         Some(near) => format!("there is no {table} \"{text}\" in this catalogue; did you mean \"{near}\"?"),
         None => format!("there is no {table} \"{text}\" in this catalogue; it has: {}", shown(&ids)),
     }
@@ -152,11 +166,6 @@ fn shown(ids: &[&str]) -> String {
 }
 
 /// The name nearest to the one that was given, if one is near.
-fn near<'n>(given: &str, names: Vec<&'n str>) -> Option<&'n str> {
-    names
-        .into_iter()
-        .map(|name| (strsim::damerau_levenshtein(&given.to_lowercase(), name), name))
-        .filter(|(steps, name)| steps * 3 <= name.len())
-        .min()
-        .map(|(_, name)| name)
+fn near(given: &str, names: &[&str]) -> Option<String> {
+    Report::new().nearest(given, names.iter().copied())
 }

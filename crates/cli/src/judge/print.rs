@@ -1,20 +1,22 @@
 //! An answer as text on a terminal.
 
-use fitup_core::build::{Build, Carrying};
+use fitup_core::build::Build;
+use fitup_core::finding::Question;
 use fitup_core::fit::{Answer, ComeBy, Desk, EndAngle, Footprint, PartsLine, judge};
-use fitup_core::item::{Catalogue, Role};
+use fitup_core::item::Catalogue;
 use fitup_core::quantity::{Length, Mass};
-use fitup_core::search::{Remedy, checks, remedies};
+use fitup_core::search::{Headline, Remedy, checks, remedies};
 use fitup_words::{Audience, LengthStyle, LineRole, Words};
 
 /// The verdict, a sentence for each thing that decides, what would settle it first and what would help best.
-pub fn short(words: &Words, desk: &Desk, build: &Build, answer: &Answer) -> String {
+pub fn short(words: &Words, desk: &Desk, build: &Build, answer: &Answer, headline: Option<&Headline>) -> String {
     let catalogue = desk.catalogue();
-    let mut out = heading(words, catalogue, build, answer);
+    let mut out = heading(words, catalogue, build, answer, headline);
+    answers(&mut out, words, catalogue, answer);
     let explanation = words.explain(catalogue, answer, Audience::Shopper);
     for paragraph in &explanation.paragraphs {
         for line in &paragraph.lines {
-            row(&mut out, &format!("  {}: ", words.verdict(paragraph.verdict)), &line.text());
+            row(&mut out, "  ", &words.labelled(&words.finding_word(paragraph.verdict), &line.text()));
         }
     }
     if explanation.rest > 0 {
@@ -23,48 +25,54 @@ pub fn short(words: &Words, desk: &Desk, build: &Build, answer: &Answer) -> Stri
     if explanation.paragraphs.is_empty() {
         row(&mut out, "  ", &words.ui("explain-nothing", &[]));
     }
-    if let Some(check) = checks(answer).first() {
-        row(&mut out, &format!("  {}: ", words.ui("ui-checks", &[])), &words.ranked_check(catalogue, check).0);
+    if let Some(check) = checks(desk, build, answer).first() {
+        row(&mut out, "  ", &words.labelled(&words.ui("ui-checks", &[]), &words.ranked_check(catalogue, check).0));
     }
-    if let Some(remedy) = remedies(desk, build).first() {
-        let mut sentences = vec![words.remedy_steps(catalogue, remedy).join("; ")];
+    if let Some(remedy) = remedies(desk, build).found.first() {
+        let mut sentences = vec![words.clauses(&words.remedy_steps(catalogue, remedy))];
         sentences.extend(words.remedy_settles(catalogue, remedy));
-        sentences.push(comes_to(words, catalogue, remedy).join(", "));
+        sentences.push(comes_to(words, desk, answer, remedy).join(", "));
         sentences.extend(words.remedy_leaves(catalogue, remedy));
-        row(&mut out, &format!("  {}: ", words.ui("ui-remedies", &[])), &format!("{}.", sentences.join(". ")));
+        row(&mut out, "  ", &words.labelled(&words.ui("ui-remedies", &[]), &format!("{}.", sentences.join(". "))));
     }
     clean(&out)
 }
 
 /// Everything, for the workshop: findings with evidence and checks, what the machine measures,
 /// what has to be bought, cautions.
-pub fn full(words: &Words, desk: &Desk, build: &Build, answer: &Answer) -> String {
+pub fn full(words: &Words, desk: &Desk, build: &Build, answer: &Answer, headline: Option<&Headline>) -> String {
     let catalogue = desk.catalogue();
-    let mut out = heading(words, catalogue, build, answer);
+    let mut out = heading(words, catalogue, build, answer, headline);
+    answers(&mut out, words, catalogue, answer);
     let explanation = words.explain(catalogue, answer, Audience::Workshop);
     for paragraph in &explanation.paragraphs {
         out.push('\n');
         for (index, line) in paragraph.lines.iter().enumerate() {
             let start = match (index, line.role) {
-                (0, _) => format!("{}: ", words.verdict(paragraph.verdict)),
-                (_, LineRole::Step) => "    ".to_owned(),
-                (_, LineRole::Check) => "  ? ".to_owned(),
-                _ => "  ".to_owned(),
+                (0, _) => {
+                    let word = words.finding_word(paragraph.verdict);
+                    row(&mut out, "", &words.labelled(&word, &line.text()));
+                    continue;
+                }
+                (_, LineRole::Step) => "    ",
+                _ => "  ",
             };
-            row(&mut out, &start, &line.text());
+            row(&mut out, start, &line.text());
         }
     }
-    checks_to_do(&mut out, words, catalogue, answer);
+    checks_to_do(&mut out, words, desk, build, answer);
     what_helps(&mut out, words, desk, build, answer);
     section(&mut out, &words.ui("ui-footprint", &[]));
     for (name, value) in footprint(words, answer) {
-        row(&mut out, &format!("  {name}: "), &value);
+        row(&mut out, "  ", &words.labelled(&name, &value));
     }
     section(&mut out, &words.ui("ui-parts", &[]));
     parts(&mut out, words, catalogue, answer);
+    bolts(&mut out, words, catalogue, answer);
+    strip(&mut out, words, catalogue, answer);
     section(&mut out, &words.ui("ui-cautions", &[]));
     for &caution in &explanation.cautions {
-        row(&mut out, &format!("  {}: ", words.caution_title(caution)), &words.caution(caution));
+        row(&mut out, "  ", &words.labelled(&words.caution_title(caution), &words.caution(caution)));
     }
     if !catalogue.name.notice.is_empty() {
         out.push('\n');
@@ -74,8 +82,8 @@ pub fn full(words: &Words, desk: &Desk, build: &Build, answer: &Answer) -> Strin
 }
 
 /// What would settle what is open, most telling first.
-fn checks_to_do(out: &mut String, words: &Words, catalogue: &Catalogue, answer: &Answer) {
-    let ranked = checks(answer);
+fn checks_to_do(out: &mut String, words: &Words, desk: &Desk, build: &Build, answer: &Answer) {
+    let (ranked, catalogue) = (checks(desk, build, answer), desk.catalogue());
     if ranked.is_empty() {
         return;
     }
@@ -83,7 +91,9 @@ fn checks_to_do(out: &mut String, words: &Words, catalogue: &Catalogue, answer: 
     for check in &ranked {
         let (sentence, stakes) = words.ranked_check(catalogue, check);
         row(out, "  ? ", &sentence);
-        row(out, "    ", &stakes);
+        if let Some(stakes) = stakes {
+            row(out, "    ", &stakes);
+        }
     }
 }
 
@@ -93,15 +103,22 @@ const REMEDIES: usize = 3;
 /// Changes to the build that give a better verdict, with what each does to money, time, length and
 /// departure angle.
 fn what_helps(out: &mut String, words: &Words, desk: &Desk, build: &Build, answer: &Answer) {
-    let (found, catalogue) = (remedies(desk, build), desk.catalogue());
-    let Some(first) = found.first() else { return };
+    let (told, catalogue) = (remedies(desk, build), desk.catalogue());
+    let found = &told.found;
+    let Some(first) = found.first() else {
+        if let Some(none) = told.none.and_then(|none| words.no_remedy(none)) {
+            section(out, &words.ui("ui-remedies", &[]));
+            row(out, "  ", &none);
+        }
+        return;
+    };
     section(out, &words.ui("ui-remedies", &[]));
     for remedy in found.iter().take(REMEDIES) {
-        row(out, "  + ", &words.remedy_steps(catalogue, remedy).join("; "));
+        row(out, "  + ", &words.clauses(&words.remedy_steps(catalogue, remedy)));
         if let Some(settled) = words.remedy_settles(catalogue, remedy) {
             row(out, "    ", &settled);
         }
-        row(out, "    ", &comes_to(words, catalogue, remedy).join("; "));
+        row(out, "    ", &words.clauses(&comes_to(words, desk, answer, remedy)));
         if let Some(left) = words.remedy_leaves(catalogue, remedy) {
             row(out, "    ", &left);
         }
@@ -112,10 +129,10 @@ fn what_helps(out: &mut String, words: &Words, desk: &Desk, build: &Build, answe
     with_first(out, words, catalogue, answer, &judge(desk, &first.build));
 }
 
-/// The verdict a remedy leads to, what changes, and what of money and size does not.
-fn comes_to(words: &Words, catalogue: &Catalogue, remedy: &Remedy) -> Vec<String> {
-    let mut said = vec![words.ui("remedy-leads-to", &[("verdict", words.verdict(remedy.verdict).into())])];
-    said.extend(words.remedy_effect(catalogue, remedy));
+/// The answers a remedy leads to, what changes, and what of money and size does not.
+fn comes_to(words: &Words, desk: &Desk, before: &Answer, remedy: &Remedy) -> Vec<String> {
+    let mut said = vec![words.remedy_then(before, &judge(desk, &remedy.build))];
+    said.extend(words.remedy_effect(desk.catalogue(), remedy));
     said.extend(words.remedy_same(remedy));
     said
 }
@@ -125,14 +142,14 @@ fn with_first(out: &mut String, words: &Words, catalogue: &Catalogue, before: &A
     let reader = words.reader();
     let length = |answer: &Answer| answer.footprint.length.map(|length| reader.length(length, LengthStyle::Drawn));
     let departure = |answer: &Answer| answer.footprint.departure.map(|end| reader.angle(end.angle));
-    let total = |answer: &Answer| answer.parts.total.map(|total| reader.money(total, &catalogue.name.currency));
+    let total = |answer: &Answer| Some(total(words, catalogue, answer));
     section(out, &words.ui("remedy-with-first", &[]));
     let unknown = || words.ui("ui-not-known", &[]);
     for (key, [before, after], unknown) in [
         ("footprint-length", [length(before), length(after)], unknown()),
         ("footprint-departure", [departure(before), departure(after)], unknown()),
-        ("footprint-to-buy", [total(before), total(after)], words.ui("ui-price-on-request", &[])),
-        ("footprint-work", [before, after].map(|answer| Some(reader.work(answer.parts.work))), String::new()),
+        ("footprint-to-buy", [total(before), total(after)], String::new()),
+        ("footprint-work", [before, after].map(|answer| Some(words.strip_total(&answer.strip))), String::new()),
     ] {
         let [before, after] = [before, after].map(|value| value.unwrap_or_else(|| unknown.clone()));
         let told = if before == after {
@@ -140,7 +157,7 @@ fn with_first(out: &mut String, words: &Words, catalogue: &Catalogue, before: &A
         } else {
             format!("{before} → {after}")
         };
-        row(out, &format!("  {}: ", words.ui(key, &[])), &told);
+        row(out, "  ", &words.labelled(&words.ui(key, &[]), &told));
     }
     let has = |answer: &Answer, line: &PartsLine| answer.parts.lines.iter().any(|other| other.item == line.item);
     for (sign, lines, others) in [("−", before, after), ("+", after, before)] {
@@ -150,22 +167,38 @@ fn with_first(out: &mut String, words: &Words, catalogue: &Catalogue, before: &A
     }
 }
 
-fn heading(words: &Words, catalogue: &Catalogue, build: &Build, answer: &Answer) -> String {
-    let mut chosen: Vec<String> = Vec::new();
-    let items = build.items();
-    let label = |item| catalogue.body(item).label.clone();
-    let (machine, others) = items.split_at(usize::from(build.machine.is_some()));
-    chosen.extend(machine.iter().map(|&item| label(item)));
-    if build.carrying == Carrying::Hitch {
-        chosen.push(words.role(Role::Hitch));
-    }
-    chosen.extend(others.iter().map(|&item| label(item)));
-    let verdict = words.verdict(answer.verdict);
+fn heading(
+    words: &Words,
+    catalogue: &Catalogue,
+    build: &Build,
+    answer: &Answer,
+    headline: Option<&Headline>,
+) -> String {
+    let told = words.headline(catalogue, headline);
     let standing = match answer.standing {
         Some(standing) => words.standing(standing),
         None => words.ui("ui-incomplete", &[]),
     };
-    format!("{verdict} · {standing}\n{}\n", chosen.join(" + "))
+    let mut out = format!("{} · {standing}\n{}\n", told.word, words.items_of(catalogue, build));
+    // Of a complete build the answers say it.
+    if !answer.complete {
+        row(&mut out, "  ", &told.reason);
+    }
+    out
+}
+
+/// A line for each question that is asked.
+fn answers(out: &mut String, words: &Words, catalogue: &Catalogue, answer: &Answer) {
+    for told in &answer.answers {
+        if !told.is_decided && matches!(told.question, Question::Travel | Question::Site) {
+            continue;
+        }
+        let mut said = words.answer_of(answer, told.question);
+        if let Some(line) = words.question_line(catalogue, answer, told.question) {
+            said = format!("{said} · {line}");
+        }
+        row(out, "  ", &words.labelled(&words.question(told.question), &said));
+    }
 }
 
 fn section(out: &mut String, title: &str) {
@@ -231,19 +264,48 @@ fn footprint(words: &Words, answer: &Answer) -> Vec<(String, String)> {
 }
 
 fn parts(out: &mut String, words: &Words, catalogue: &Catalogue, answer: &Answer) {
-    let (reader, currency) = (words.reader(), &catalogue.name.currency);
     for line in &answer.parts.lines {
         parts_line(out, "  ", words, catalogue, line);
     }
     for fitting in &answer.parts.fittings {
-        row(out, &format!("  1 × {fitting}: "), &words.ui("come-by-elsewhere", &[]));
+        row(out, "  ", &words.labelled(&format!("1 × {fitting}"), &words.ui("come-by-elsewhere", &[])));
     }
-    let total = match answer.parts.total {
-        Some(total) => reader.money(total, currency),
-        None => words.ui("ui-price-on-request", &[]),
-    };
-    row(out, &format!("  {}: ", words.ui("ui-total", &[])), &total);
-    row(out, &format!("  {}: ", words.ui("ui-work-time", &[])), &reader.work(answer.parts.work));
+    row(out, "  ", &words.labelled(&words.ui("ui-total", &[]), &total(words, catalogue, answer)));
+}
+
+/// What is to buy comes to, or the least of it where prices are missing.
+fn total(words: &Words, catalogue: &Catalogue, answer: &Answer) -> String {
+    let money = |amount| words.reader().money(amount, &catalogue.name.currency);
+    match (answer.parts.total, answer.parts.known()) {
+        (Some(total), (_, 0)) => money(total),
+        (_, (known, open)) => words.ui("total-at-least", &[("known", money(known).into()), ("open", open.into())]),
+    }
+}
+
+/// The bolts of each joint, and the holes to make for them.
+fn bolts(out: &mut String, words: &Words, catalogue: &Catalogue, answer: &Answer) {
+    if answer.bolts.is_empty() {
+        return;
+    }
+    section(out, &words.ui("bolts-title", &[]));
+    for bolts in &answer.bolts {
+        for (at, line) in words.bolt_lines(catalogue, bolts).iter().enumerate() {
+            row(out, if at == 0 { "  " } else { "    " }, line);
+        }
+    }
+}
+
+/// What comes off, moves and goes on, in the order it is done.
+fn strip(out: &mut String, words: &Words, catalogue: &Catalogue, answer: &Answer) {
+    if answer.strip.steps.is_empty() {
+        return;
+    }
+    section(out, &words.ui("strip-title", &[]));
+    for step in &answer.strip.steps {
+        let hours = words.strip_hours(step).map_or_else(String::new, |hours| format!(" ({hours})"));
+        row(out, "  ", &format!("{}{hours}", words.strip_step(catalogue, step)));
+    }
+    row(out, &format!("  {}: ", words.ui("ui-work-time", &[])), &words.strip_total(&answer.strip));
 }
 
 fn parts_line(out: &mut String, start: &str, words: &Words, catalogue: &Catalogue, line: &PartsLine) {
@@ -257,7 +319,8 @@ fn parts_line(out: &mut String, start: &str, words: &Words, catalogue: &Catalogu
             None => words.ui("ui-price-on-request", &[]),
         },
     };
-    row(out, &format!("{start}{} × {}: ", line.quantity, catalogue.body(line.item).label), &come_by);
+    let item = format!("{} × {}", line.quantity, catalogue.body(line.item).label);
+    row(out, start, &words.labelled(&item, &come_by));
 }
 
 /// What a catalogue holds must not steer the terminal.

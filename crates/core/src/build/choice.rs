@@ -1,9 +1,10 @@
 //! A build: the choices, changes, measurements and what is on hand.
 
-use super::ArmAngles;
-use crate::item::{AdapterId, FrameId, ImplementId, ItemRef, MachineId, SeatId, SiteId, TrailerId};
-use crate::ordered::{Map, Set};
-use crate::quantity::{Length, Mass, Tool};
+use std::collections::{BTreeMap, BTreeSet};
+
+use super::{ArmAngles, Measurement, NumberRead, Presence};
+use crate::item::{AdapterId, FrameId, ImplementId, ItemRef, MachineId, SeatId, SeatState, SiteId, TrailerId};
+use crate::quantity::{Length, Mass};
 
 /// What carries the implement.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Default)]
@@ -68,8 +69,10 @@ pub enum Change {
         /// Added to every hole's diameter.
         by: Length,
     },
-    /// Flip or slide the operator's seat forward as the seat arrangement asks.
-    FrontSeatForward,
+    /// How the operator's seat stands while somebody works from the seat behind it.
+    DriverSeat(SeatState),
+    /// How the seat behind stands while the machine is driven.
+    RearSeat(SeatState),
     /// Fold the roll-over bar where it has to be folded (for transport and storage only).
     FoldRollOverBar,
     /// Take something off the machine, in the catalogue's words.
@@ -100,37 +103,18 @@ pub enum Change {
     },
 }
 
-/// What the tape or caliper says of the unit in the yard.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Measurement {
-    /// The item.
-    pub item: ItemRef,
-    /// Its port.
-    pub port: String,
-    /// The dimension, kebab-case, as the checks name it ("bore", "spread", "hole-3-u").
-    pub dimension: String,
-    /// The value.
-    pub value: Length,
-    /// The tool.
-    pub tool: Tool,
-    /// Half range, if it is said to differ from the tool's usual one.
-    pub plus_minus: Option<Length>,
-    /// Free note.
-    pub note: String,
-}
-
-/// Whether something is there on the unit in the yard.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub enum Presence {
-    /// Seen.
-    Yes,
-    /// Looked, not there.
-    No,
-}
-
-/// A build.
+/// A build: what is chosen in the four steps, and everything beside it.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Build {
+    /// What is chosen in the four steps.
+    pub choices: Choices,
+    /// What goes with it, whatever is chosen.
+    pub side: Side,
+}
+
+/// What is chosen in the four steps.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Default)]
+pub struct Choices {
     /// Machine.
     pub machine: Option<MachineId>,
     /// Frame or hitch.
@@ -139,18 +123,25 @@ pub struct Build {
     pub seating: Seating,
     /// Implement.
     pub implement: Option<ImplementId>,
+}
+
+/// What goes with the choices of a build: parts between them, work decided on, what was found on the units, where it all goes.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Side {
     /// Adapters, each wherever it joins; the same one may be there twice.
     pub adapters: Vec<AdapterId>,
     /// Work decided on.
     pub changes: Vec<Change>,
     /// Measurements; of two of the same dimension the later counts.
     pub measured: Vec<Measurement>,
+    /// Part numbers read off the units; of two readings of one port the later counts.
+    pub read: Vec<NumberRead>,
     /// What was looked for: (item, what) → there or not.
-    pub looked: Map<(ItemRef, String), Presence>,
+    pub looked: BTreeMap<(ItemRef, String), Presence>,
     /// Serial numbers of the units in the yard.
-    pub serials: Map<ItemRef, u64>,
+    pub serials: BTreeMap<ItemRef, u64>,
     /// What is on hand and need not be bought.
-    pub on_hand: Set<ItemRef>,
+    pub on_hand: BTreeSet<ItemRef>,
     /// Trailer.
     pub trailer: Option<TrailerId>,
     /// Site.
@@ -159,15 +150,79 @@ pub struct Build {
     pub pose: Option<ArmAngles>,
 }
 
+impl Side {
+    /// How the operator's seat is decided to stand while somebody works behind it; of several decisions the one that moves it
+    /// the most, so that their order is of no matter.
+    pub fn driver_seat(&self) -> Option<SeatState> {
+        let state = |change: &Change| if let Change::DriverSeat(state) = change { Some(*state) } else { None };
+        self.changes.iter().filter_map(state).max()
+    }
+
+    /// How the seat behind is decided to stand while the machine is driven; of several decisions the one that moves it the most.
+    pub fn rear_seat(&self) -> Option<SeatState> {
+        let state = |change: &Change| if let Change::RearSeat(state) = change { Some(*state) } else { None };
+        self.changes.iter().filter_map(state).max()
+    }
+
+    /// Decides on a change; a seat that was decided to stand otherwise no longer does.
+    pub fn decide(&mut self, change: Change) {
+        self.changes.retain(|known| {
+            !matches!(
+                (known, &change),
+                (Change::DriverSeat(_), Change::DriverSeat(_)) | (Change::RearSeat(_), Change::RearSeat(_))
+            )
+        });
+        if !self.changes.contains(&change) {
+            self.changes.push(change);
+        }
+    }
+
+    /// The items of which something is said: measured, read, looked for, changed, its serial number known, on hand.
+    pub fn items(&self) -> BTreeSet<ItemRef> {
+        let mut items = self.on_hand.clone();
+        items.extend(self.measured.iter().map(|measurement| measurement.item));
+        items.extend(self.read.iter().map(|read| read.item));
+        items.extend(self.looked.keys().map(|(item, _)| *item));
+        items.extend(self.serials.keys().copied());
+        items.extend(self.changes.iter().filter_map(|change| match change {
+            Change::Drill { item, .. } | Change::OpenUp { item, .. } => Some(*item),
+            Change::DriverSeat(_)
+            | Change::RearSeat(_)
+            | Change::FoldRollOverBar
+            | Change::TakeOff(_)
+            | Change::PutOn(_)
+            | Change::Ramps { .. }
+            | Change::Gateway { .. }
+            | Change::Path { .. }
+            | Change::Ballast { .. } => None,
+        }));
+        items
+    }
+}
+
+impl From<Choices> for Build {
+    /// With nothing beside them.
+    fn from(choices: Choices) -> Self {
+        Self { choices, side: Side::default() }
+    }
+}
+
 impl Build {
+    /// The same build, changed.
+    #[must_use]
+    pub fn changed(mut self, change: impl FnOnce(&mut Self)) -> Self {
+        change(&mut self);
+        self
+    }
+
     /// Every item of the build, carriers first.
     pub fn items(&self) -> Vec<ItemRef> {
         let mut items = Vec::new();
-        items.extend(self.machine.map(ItemRef::Machine));
-        items.extend(self.carrying.frame().map(ItemRef::Frame));
-        items.extend(self.adapters.iter().copied().map(ItemRef::Adapter));
-        items.extend(self.seating.seat().map(ItemRef::Seat));
-        items.extend(self.implement.map(ItemRef::Implement));
+        items.extend(self.choices.machine.map(ItemRef::Machine));
+        items.extend(self.choices.carrying.frame().map(ItemRef::Frame));
+        items.extend(self.side.adapters.iter().copied().map(ItemRef::Adapter));
+        items.extend(self.choices.seating.seat().map(ItemRef::Seat));
+        items.extend(self.choices.implement.map(ItemRef::Implement));
         items
     }
 
@@ -204,22 +259,22 @@ impl Build {
     }
 
     fn last<T>(&self, of: impl FnMut(&Change) -> Option<T>) -> Option<T> {
-        self.changes.iter().rev().find_map(of)
+        self.side.changes.iter().rev().find_map(of)
     }
 
-    /// Hangs ballast in place of what hung before; none of it hangs nowhere.
+    /// Hangs ballast in place of what hung before; a mass of zero takes it off.
     pub fn hang(&mut self, mass: Mass, x: Length) {
-        self.changes.retain(|change| !matches!(change, Change::Ballast { .. }));
+        self.side.changes.retain(|change| !matches!(change, Change::Ballast { .. }));
         if mass > Mass::ZERO {
-            self.changes.push(Change::Ballast { mass, x });
+            self.side.changes.push(Change::Ballast { mass, x });
         }
     }
 
     /// Whether all four steps are answered.
     pub fn is_complete(&self) -> bool {
-        self.machine.is_some()
-            && self.carrying != Carrying::Open
-            && self.seating != Seating::Open
-            && self.implement.is_some()
+        self.choices.machine.is_some()
+            && self.choices.carrying != Carrying::Open
+            && self.choices.seating != Seating::Open
+            && self.choices.implement.is_some()
     }
 }

@@ -1,10 +1,10 @@
 //! Placing the stack: each item stands where its joint puts it.
 
-use crate::item::{Catalogue, ItemRef, Point3, Port, Pose, Role, Towards};
+use crate::item::{Body, Catalogue, End, ItemRef, Point3, Role, SeatState};
 use crate::quantity::{Angle, Length};
 
-use super::linkage::PLACING;
-use super::{Build, linkage};
+use super::assembly::PLACING;
+use super::{Build, assembly};
 
 /// Where an item's local axes lie in the machine's axes: turned half round z first if
 /// `reversed`, then pitched, then moved.
@@ -27,11 +27,29 @@ impl Placement {
         Point3 { x: self.at.x + x * cos - local.z * sin, y: self.at.y + y, z: self.at.z + x * sin + local.z * cos }
     }
 
+    /// This place in its carrier's axes, seen from where the carrier stands.
+    #[must_use]
+    pub fn on(&self, carrier: &Self) -> Self {
+        // Turned half round, what tips the nose up tips it down.
+        let pitch = if carrier.reversed { -self.pitch } else { self.pitch };
+        Self { at: carrier.point(self.at), pitch: carrier.pitch + pitch, reversed: carrier.reversed != self.reversed }
+    }
+
     /// A local side-view point (x, z) in the machine's axes.
     pub fn side(&self, x: Length, z: Length) -> (Length, Length) {
         let p = self.point(Point3 { x, y: Length::ZERO, z });
         (p.x, p.z)
     }
+}
+
+/// What says where joints put what they carry.
+///
+/// Two ports that meet look at each other; where they are bolted, the lay of their hole patterns shifts and turns what is
+/// carried.
+pub trait Joined {
+    /// The place of a carried item in its carrier's axes, by the item and port of both; `None` where a port does not say where
+    /// it is, or where the item would lie on its side or on its head.
+    fn joined(&self, carrier: (ItemRef, usize), carried: (ItemRef, usize)) -> Option<Placement>;
 }
 
 /// An item with its place.
@@ -67,6 +85,26 @@ pub struct OpenPort {
     pub port: usize,
 }
 
+/// How a seat stands.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct SeatStands {
+    /// Its state.
+    pub state: SeatState,
+    /// How far it is slid forward.
+    pub by: Length,
+}
+
+/// How the seats of a build stand: nothing is moved while nothing is judged.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct Seats {
+    /// The operator's seat while somebody works at the implement.
+    pub driver: SeatStands,
+    /// The seat behind while the machine is driven.
+    pub rear: SeatStands,
+    /// Whether the implement's own seat is taken off.
+    pub own_is_off: bool,
+}
+
 /// The stack of a build.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Stack {
@@ -79,6 +117,8 @@ pub struct Stack {
     pub open: Vec<OpenPort>,
     /// Items of the build that nothing places.
     pub loose: Vec<ItemRef>,
+    /// How the seats stand.
+    pub seats: Seats,
 }
 
 impl Stack {
@@ -123,29 +163,24 @@ impl Stack {
 /// not yet placed; an adapter that nothing asks for stays loose. The front anchor places nothing:
 /// it is the closure, judged by itself.
 ///
-/// Frame: the machine's axes. Placing follows the ports' poses: reference points coincide, faces
-/// look at each other; where one of two ports does not say where it is, the item is joined, but its place is not known.
+/// Frame: the machine's axes. Where a joint puts an item is told by `joined`; where it does not know, the item is joined, but its place is
+/// not known.
 /// Valid for any build; without a machine the frame or the implement takes
 /// the origin, so that parts of a build can be drawn by themselves.
-pub fn place(catalogue: &Catalogue, build: &Build) -> Stack {
-    linkage(catalogue, build).stand(catalogue, build)
+pub fn place(catalogue: &Catalogue, build: &Build, joined: &impl Joined) -> Stack {
+    assembly(catalogue, build).stand(build, joined)
 }
 
-/// The place of an item whose port `carried` meets `carrier` of an item placed at `base`.
-pub(super) fn against(base: &Placement, carrier: &Port, carried: &Port) -> Option<Placement> {
-    let (carrier, carried) = carrier.pose.zip(carried.pose)?;
-    let turned = base.reversed != needs_turning(carrier, carried);
-    let rotation = Placement { at: Point3::default(), pitch: base.pitch, reversed: turned };
-    let target = base.point(carrier.at);
-    let offset = rotation.point(carried.at);
-    Some(Placement {
-        at: Point3 { x: target.x - offset.x, y: target.y - offset.y, z: target.z - offset.z },
-        ..rotation
-    })
+/// Whether an item has a port to be mounted by.
+pub fn is_mountable(body: &Body) -> bool {
+    body.ports.iter().any(|port| port.end == End::Carried && PLACING.contains(&port.role))
 }
 
-/// Whether two faces look the same way along x or y, so that the carried item has to turn round.
-fn needs_turning(carrier: Pose, carried: Pose) -> bool {
-    let level = |face| matches!(face, Towards::Front | Towards::Rear | Towards::Left | Towards::Right);
-    carrier.faces == carried.faces && level(carrier.faces)
+/// Frame and implement of a build whose items are placed, where nothing places them because they have no port to be mounted
+/// by, or the machine has none at all.
+pub fn unmountable(catalogue: &Catalogue, build: &Build, placed: &[Placed]) -> impl Iterator<Item = ItemRef> {
+    let hung = [build.choices.carrying.frame().map(ItemRef::Frame), build.choices.implement.map(ItemRef::Implement)];
+    let bare = build.choices.machine.is_some_and(|id| catalogue.machine(id).body.ports.is_empty());
+    let is_placed = move |item| placed.iter().any(|placed| placed.item == item);
+    hung.into_iter().flatten().filter(move |&item| (bare || !is_mountable(catalogue.body(item))) && !is_placed(item))
 }

@@ -60,39 +60,39 @@ impl Step {
     /// Answers this step of a build with an option.
     pub fn choose(self, build: &mut Build, option: usize) {
         match self {
-            Self::Machine => build.machine = Some(MachineId::at(option)),
+            Self::Machine => build.choices.machine = Some(MachineId::at(option)),
             Self::Frame => {
-                build.carrying = match option.checked_sub(1) {
+                build.choices.carrying = match option.checked_sub(1) {
                     None => Carrying::Hitch,
                     Some(frame) => Carrying::Frame(FrameId::at(frame)),
                 }
             }
-            Self::Seat => build.seating = Seating::This(SeatId::at(option)),
-            Self::Implement => build.implement = Some(ImplementId::at(option)),
+            Self::Seat => build.choices.seating = Seating::This(SeatId::at(option)),
+            Self::Implement => build.choices.implement = Some(ImplementId::at(option)),
         }
     }
 
     /// Leaves this step of a build open.
     pub fn clear(self, build: &mut Build) {
         match self {
-            Self::Machine => build.machine = None,
-            Self::Frame => build.carrying = Carrying::Open,
-            Self::Seat => build.seating = Seating::Open,
-            Self::Implement => build.implement = None,
+            Self::Machine => build.choices.machine = None,
+            Self::Frame => build.choices.carrying = Carrying::Open,
+            Self::Seat => build.choices.seating = Seating::Open,
+            Self::Implement => build.choices.implement = None,
         }
     }
 
     /// The option that a build has chosen at this step; `None` while it is open.
     pub fn chosen(self, build: &Build) -> Option<usize> {
         match self {
-            Self::Machine => build.machine.map(MachineId::index),
-            Self::Frame => match build.carrying {
+            Self::Machine => build.choices.machine.map(MachineId::index),
+            Self::Frame => match build.choices.carrying {
                 Carrying::Open => None,
                 Carrying::Hitch => Some(0),
                 Carrying::Frame(id) => Some(id.index() + 1),
             },
-            Self::Seat => build.seating.seat().map(SeatId::index),
-            Self::Implement => build.implement.map(ImplementId::index),
+            Self::Seat => build.choices.seating.seat().map(SeatId::index),
+            Self::Implement => build.choices.implement.map(ImplementId::index),
         }
     }
 }

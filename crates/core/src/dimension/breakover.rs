@@ -2,7 +2,6 @@
 
 use super::departure::tangent_angle;
 use super::input::{InputError, positive, sound_points};
-use crate::order;
 use crate::plane::{Circle, Point};
 
 /// Both wheels in the side view, standing on level ground.
@@ -221,7 +220,7 @@ impl Edge {
     fn most_bend(self, wheel: Circle, from: f64, to: f64) -> f64 {
         let along = self.b - self.a;
         let nearest = (wheel.centre - self.a).dot(along) / along.dot(along);
-        let square = wheel.power(self.point(order::within(nearest, from, to)));
+        let square = wheel.power(self.point(nearest.max(from).min(to)));
         if square > 0.0 { (1.0 + wheel.radius / square.sqrt()) / square } else { f64::INFINITY }
     }
 }

@@ -1,7 +1,6 @@
 //! Swing-out, swept path, and the narrowest corridor and gateway the machine turns through.
 
 use super::input::{Fault, InputError, not_negative, sound};
-use crate::order;
 use crate::plane::Point;
 
 /// A rectangle of the footprint in plan, symmetric about the machine's middle line.
@@ -62,11 +61,11 @@ impl Corridor {
         let quarter = core::f64::consts::FRAC_PI_4;
         let phi = if self.inner_radius > 0.0 {
             let share = (self.entry_extent - self.exit_extent) / (self.inner_radius * core::f64::consts::SQRT_2);
-            quarter + libm::asin(order::within(share, -1.0, 1.0))
+            quarter + libm::asin(share.clamp(-1.0, 1.0))
         } else {
             0.0
         };
-        let (sin, cos) = libm::sincos(order::within(phi, 0.0, 2.0 * quarter));
+        let (sin, cos) = libm::sincos(phi.max(0.0).min(2.0 * quarter));
         (self.entry_extent - self.inner_radius * sin).max(self.exit_extent - self.inner_radius * cos)
     }
 

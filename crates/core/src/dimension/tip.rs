@@ -33,7 +33,7 @@ pub enum FrontSupport {
 
 /// One of the four edges the machine can tip over, and the way it faces.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Side {
+pub enum TipEdge {
     /// Over the line of the rear tyres' contacts, uphill.
     Rear,
     /// Over the line from the left front support to the left rear one.
@@ -44,7 +44,7 @@ pub enum Side {
     Front,
 }
 
-impl Side {
+impl TipEdge {
     /// Every side.
     pub const ALL: [Self; 4] = [Self::Rear, Self::Left, Self::Right, Self::Front];
 
@@ -83,13 +83,13 @@ pub struct TipAngles {
 
 impl TipAngles {
     /// The angles of one edge.
-    pub fn edge(&self, side: Side) -> EdgeAngles {
+    pub fn edge(&self, side: TipEdge) -> EdgeAngles {
         self.edges[side as usize]
     }
 
     /// Least slope of ground falling straight to `side` at which the machine tips over whichever edge comes
     /// first, radians; `None` when it does not stand on level ground, or never tips that way.
-    pub fn slope(&self, side: Side) -> Option<f64> {
+    pub fn slope(&self, side: TipEdge) -> Option<f64> {
         self.slopes[side as usize]
     }
 
@@ -121,7 +121,7 @@ impl TipAngles {
 /// # Examples
 /// A centre of gravity as high as it is ahead of the rear axle, and as high as half the track.
 /// ```
-/// use fitup_core::dimension::{FrontSupport, Side, Stance, tip_angles};
+/// use fitup_core::dimension::{FrontSupport, TipEdge, Stance, tip_angles};
 /// let stance = Stance {
 ///     rear_track: 1.2,
 ///     wheelbase: 1.5,
@@ -129,8 +129,8 @@ impl TipAngles {
 ///     centre: [0.6, 0.0, 0.6],
 /// };
 /// let found = tip_angles(&stance).unwrap();
-/// assert!((found.slope(Side::Rear).unwrap().to_degrees() - 45.0).abs() < 1e-12);
-/// assert!((found.edge(Side::Left).least.to_degrees() - 45.0).abs() < 1e-12);
+/// assert!((found.slope(TipEdge::Rear).unwrap().to_degrees() - 45.0).abs() < 1e-12);
+/// assert!((found.edge(TipEdge::Left).least.to_degrees() - 45.0).abs() < 1e-12);
 /// ```
 pub fn tip_angles(stance: &Stance) -> Result<TipAngles, InputError> {
     positive("rear-track", stance.rear_track)?;
@@ -144,17 +144,17 @@ pub fn tip_angles(stance: &Stance) -> Result<TipAngles, InputError> {
     sound("centre-y", y)?;
     not_negative("centre-z", z)?;
 
-    let normals = Side::ALL.map(|side| edge(stance, side));
+    let normals = TipEdge::ALL.map(|side| edge(stance, side));
     let edges = core::array::from_fn(|at| {
         let Edge { normal: [nx, ny, nz], height } = normals[at];
         EdgeAngles {
             least: libm::atan2(nz, libm::hypot(nx, ny)),
-            own_slope: slope(normals[at].normal, Side::ALL[at]),
+            own_slope: slope(normals[at].normal, TipEdge::ALL[at]),
             rotation: libm::atan2(nz, height),
         }
     });
     let stable_on_level = normals.iter().all(|edge| edge.normal[2] > 0.0);
-    let slopes = Side::ALL.map(|to| {
+    let slopes = TipEdge::ALL.map(|to| {
         let over = |edge: &Edge| slope(edge.normal, to);
         if stable_on_level { normals.iter().filter_map(over).min_by(f64::total_cmp) } else { None }
     });
@@ -169,7 +169,7 @@ struct Edge {
     height: f64,
 }
 
-fn edge(stance: &Stance, side: Side) -> Edge {
+fn edge(stance: &Stance, side: TipEdge) -> Edge {
     let (rear, w) = (stance.rear_track / 2.0, stance.wheelbase);
     let (front, height) = match stance.front {
         FrontSupport::Fixed { track } => (track / 2.0, 0.0),
@@ -177,10 +177,10 @@ fn edge(stance: &Stance, side: Side) -> Edge {
     };
     // Both level edges run along y whatever the tracks, so that any point of their line will do.
     let (from, to) = match side {
-        Side::Rear => ([0.0, rear, 0.0], [0.0, -rear, 0.0]),
-        Side::Right => ([0.0, -rear, 0.0], [w, -front, height]),
-        Side::Front => ([w, -rear, 0.0], [w, rear, 0.0]),
-        Side::Left => ([w, front, height], [0.0, rear, 0.0]),
+        TipEdge::Rear => ([0.0, rear, 0.0], [0.0, -rear, 0.0]),
+        TipEdge::Right => ([0.0, -rear, 0.0], [w, -front, height]),
+        TipEdge::Front => ([w, -rear, 0.0], [w, rear, 0.0]),
+        TipEdge::Left => ([w, front, height], [0.0, rear, 0.0]),
     };
     let along: [f64; 3] = core::array::from_fn(|i| to[i] - from[i]);
     let length = dot(along, along).sqrt();
@@ -200,7 +200,7 @@ fn edge(stance: &Stance, side: Side) -> Edge {
 }
 
 /// Ground slope falling straight to a side at which the edge with this normal gives way.
-fn slope(normal: [f64; 3], to: Side) -> Option<f64> {
+fn slope(normal: [f64; 3], to: TipEdge) -> Option<f64> {
     let [ux, uy] = to.facing();
     let outward = normal[0] * ux + normal[1] * uy;
     (outward > 0.0).then(|| libm::atan(normal[2] / outward))
@@ -228,7 +228,7 @@ mod tests {
 
     #[test]
     fn a_level_edge_has_one_angle_in_three_forms() {
-        let edge = of(FIXED).edge(Side::Front);
+        let edge = of(FIXED).edge(TipEdge::Front);
         let expected = libm::atan(0.9 / 0.6).to_degrees();
         near(edge.least, expected);
         near(edge.own_slope.expect("tips"), expected);
@@ -238,7 +238,7 @@ mod tests {
     #[test]
     fn an_inclined_edge_has_three() {
         let found = of(Stance { front: FrontSupport::Pivot { height: 0.4 }, ..FIXED });
-        let edge = found.edge(Side::Left);
+        let edge = found.edge(TipEdge::Left);
         near(edge.own_slope.expect("tips"), libm::atan(0.5 * (1.0 - 0.4) / (0.6 - 0.4 * 0.4)).to_degrees());
         assert!(edge.least < edge.own_slope.expect("tips") && edge.own_slope.expect("tips") < edge.rotation);
         assert_eq!(found.least().to_bits(), edge.least.to_bits());
@@ -247,9 +247,9 @@ mod tests {
     #[test]
     fn a_centre_outside_the_base_is_not_stable_and_has_no_slopes() {
         let found = of(Stance { centre: [-0.1, 0.0, 0.6], ..FIXED });
-        assert!(!found.stable_on_level && found.edge(Side::Rear).least < 0.0);
-        assert!(Side::ALL.iter().all(|&side| found.slope(side).is_none()));
-        assert!(found.edge(Side::Rear).own_slope.expect("tips that way") < 0.0);
+        assert!(!found.stable_on_level && found.edge(TipEdge::Rear).least < 0.0);
+        assert!(TipEdge::ALL.iter().all(|&side| found.slope(side).is_none()));
+        assert!(found.edge(TipEdge::Rear).own_slope.expect("tips that way") < 0.0);
         assert!(found.least() < 0.0);
     }
 
@@ -260,20 +260,20 @@ mod tests {
         let pivot = Stance { front: FrontSupport::Pivot { height: 0.4 }, wheelbase: 1.8, ..FIXED };
         let found = of(Stance { centre: [0.6, 0.5 * (1.0 - 0.6 / 1.8), 0.7], ..pivot });
         assert!(!found.stable_on_level);
-        assert_eq!(found.edge(Side::Left).least, 0.0);
+        assert_eq!(found.edge(TipEdge::Left).least, 0.0);
     }
 
     #[test]
     fn a_centre_to_the_left_tips_left_first() {
         let found = of(Stance { centre: [0.6, 0.1, 0.6], ..FIXED });
-        near(found.slope(Side::Left).expect("tips"), libm::atan(0.4 / 0.6).to_degrees());
-        near(found.slope(Side::Right).expect("tips"), libm::atan(1.0).to_degrees());
+        near(found.slope(TipEdge::Left).expect("tips"), libm::atan(0.4 / 0.6).to_degrees());
+        near(found.slope(TipEdge::Right).expect("tips"), libm::atan(1.0).to_degrees());
     }
 
     #[test]
     fn a_centre_below_the_roll_edge_never_tips_over_it() {
         let low = Stance { front: FrontSupport::Pivot { height: 1.2 }, centre: [1.0, 0.0, 0.1], ..FIXED };
-        let edge = of(low).edge(Side::Left);
+        let edge = of(low).edge(TipEdge::Left);
         assert_eq!(edge.own_slope, None);
         assert!(edge.rotation > core::f64::consts::FRAC_PI_2);
     }
@@ -281,7 +281,7 @@ mod tests {
     #[test]
     fn a_centre_on_the_ground_never_tips_on_a_straight_slope() {
         let found = of(Stance { centre: [0.6, 0.0, 0.0], ..FIXED });
-        assert_eq!(found.slope(Side::Left), None);
+        assert_eq!(found.slope(TipEdge::Left), None);
         near(found.least(), 90.0);
     }
 

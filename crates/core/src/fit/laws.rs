@@ -2,9 +2,9 @@
 
 use std::collections::BTreeSet;
 
-use super::{Answer, CODES, Desk, judge, verdict};
+use super::{Answer, Desk, declaration, judge, verdict};
 use crate::build::{Build, Step, options};
-use crate::finding::{Subject, Verdict};
+use crate::finding::{Question, Subject, Verdict};
 use crate::item::{
     Catalogue, FrameId, Guide, GuideRow, ImplementId, ItemRef, MachineId, Named, Part, Replacement, SeatId,
 };
@@ -37,11 +37,22 @@ fn try_all(law: impl Fn(&Desk, &Build, &Chance)) {
 }
 
 #[test]
-fn every_build_has_an_answer_and_its_verdict_is_the_worst_finding() {
+fn every_build_has_an_answer_and_its_verdict_is_the_worst_finding_of_fit_and_work() {
     try_all(|desk, build, _| {
         let answer = judge(desk, build);
-        let worst = answer.findings.iter().map(|finding| finding.verdict).max().unwrap_or_default();
+        let worst_of = |asked: &[Question]| {
+            let of = answer.findings.iter().filter(|finding| asked.contains(&finding.question));
+            of.map(|finding| finding.verdict).max().unwrap_or_default()
+        };
+        let worst = worst_of(&[Question::Fit, Question::Work]);
         assert_eq!((answer.verdict, verdict(desk, build)), (worst, worst), "{build:?}");
+        for told in &answer.answers {
+            assert_eq!(told.worst, worst_of(&[told.question]), "{build:?}");
+            let decides = told.finding.map(|index| (answer.findings[index].question, answer.findings[index].verdict));
+            assert_eq!(decides.unwrap_or((told.question, Verdict::BoltsUp)), (told.question, told.worst));
+            assert!(told.verdict().is_none() || build.is_complete(), "{build:?}");
+        }
+        assert_eq!(answer.answers.map(|told| told.question), Question::ALL);
         assert!(answer.findings.windows(2).all(|pair| pair[0].verdict >= pair[1].verdict));
     });
     let mut met = BTreeSet::new();
@@ -54,13 +65,10 @@ fn every_build_has_an_answer_and_its_verdict_is_the_worst_finding() {
 }
 
 #[test]
-fn findings_carry_the_figures_of_their_code_and_no_others() {
+fn every_finding_is_one_of_those_that_are_declared() {
     try_all(|desk, build, _| {
         for finding in judge(desk, build).findings {
-            let (_, figures) = CODES.iter().find(|(code, _)| *code == finding.code).expect("a listed code");
-            for figure in &finding.figures {
-                assert!(figures.contains(&figure.name), "{} carries {}", finding.code, figure.name);
-            }
+            assert!(declaration(finding.code).is_some(), "{} is missing from the lists of files", finding.code);
         }
     });
 }
@@ -69,8 +77,8 @@ fn findings_carry_the_figures_of_their_code_and_no_others() {
 fn whatever_will_not_mount_names_a_figure_or_is_itself_the_fact() {
     try_all(|desk, build, _| {
         for finding in judge(desk, build).findings.iter().filter(|finding| finding.verdict == Verdict::WontMount) {
-            let (_, figures) = CODES.iter().find(|(code, _)| *code == finding.code).expect("a listed code");
-            assert!(figures.is_empty() || !finding.figures.is_empty(), "{} says nothing", finding.code);
+            let declared = declaration(finding.code).expect("every finding is declared");
+            assert!(declared.figures.is_empty() || !finding.figures.is_empty(), "{} says nothing", finding.code);
         }
     });
 }
@@ -97,22 +105,18 @@ fn what_is_open_says_what_would_settle_it_or_is_for_the_eye() {
 fn the_order_of_choices_is_of_no_matter() {
     try_all(|desk, build, _| {
         let answer = judge(desk, build);
-        let mut turned = Build { adapters: build.adapters.clone(), ..Build::default() };
+        let mut turned = Build { side: build.side.clone(), ..Build::default() };
         for step in Step::ALL.into_iter().rev() {
             if let Some(option) = step.chosen(build) {
                 step.choose(&mut turned, option);
             }
         }
         // Of two measurements of one dimension the later counts; changes are a set.
-        turned.changes = build.changes.iter().rev().cloned().collect();
-        let dimensions: BTreeSet<_> = build.measured.iter().map(|m| (m.item, &m.port, &m.dimension)).collect();
-        turned.measured = build.measured.clone();
-        if dimensions.len() == build.measured.len() {
-            turned.measured.reverse();
+        turned.side.changes = build.side.changes.iter().rev().cloned().collect();
+        let dimensions: BTreeSet<_> = build.side.measured.iter().map(|m| (m.item, &m.port, &m.dimension)).collect();
+        if dimensions.len() == build.side.measured.len() {
+            turned.side.measured.reverse();
         }
-        turned.looked = build.looked.clone();
-        turned.serials = build.serials.clone();
-        turned.on_hand = build.on_hand.clone();
         let other = judge(desk, &turned);
         // Of findings as bad as each other on one subject, changes and measurements may stand in another order.
         let told = |answer: &Answer| {
@@ -152,18 +156,20 @@ fn no_worse(before: &Answer, after: &Answer, by: &str) -> usize {
 fn a_record_of_a_replacement_more_weakens_no_joint() {
     let better = std::cell::Cell::new(0);
     try_all(|desk, build, chance| {
-        let mut catalogue: Catalogue = desk.catalogue().clone();
         let numbers: Vec<String> = (0..7).map(|number| format!("p{number}")).collect();
-        let (old, by) = (chance.any(&numbers), chance.any(&numbers));
-        let replaced = Some(Replacement { by: vec![by], both_ways: chance.once_in(2) });
-        let part = catalogue.parts.get(&old).cloned();
-        if part.as_ref().is_some_and(|part| part.replaced.is_some()) {
-            return;
+        let before = judge(desk, build);
+        for old in &numbers {
+            let mut catalogue: Catalogue = desk.catalogue().clone();
+            let replaced = Some(Replacement { by: vec![chance.any(&numbers)], both_ways: chance.once_in(2) });
+            let part = catalogue.parts.get(old).cloned();
+            if part.as_ref().is_some_and(|part| part.replaced.is_some()) {
+                continue;
+            }
+            let known = part.unwrap_or(Part { number: old.clone(), name: String::new(), replaced: None });
+            catalogue.parts.insert(old.clone(), Part { replaced, ..known });
+            let after = judge(&Desk::new(catalogue), build);
+            better.set(better.get() + no_worse(&before, &after, "a replacement"));
         }
-        let known = part.unwrap_or(Part { number: old.clone(), name: String::new(), replaced: None });
-        catalogue.parts.insert(old, Part { replaced, ..known });
-        let after = judge(&Desk::new(catalogue), build);
-        better.set(better.get() + no_worse(&judge(desk, build), &after, "a replacement"));
     });
     assert!(better.get() >= 3, "replacements help: {better:?}");
 }

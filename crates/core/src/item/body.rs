@@ -1,6 +1,6 @@
 //! What every row of an item table holds, whatever it is.
 
-use super::{End, PartNumber, PartsList, Port, Role, Shape};
+use super::{Catalogue, PartNumber, PartsList, Port, Shape};
 use crate::quantity::{Length, Mass, Money, Stated};
 
 /// A point in an item's local axes: x forward, y left, z up.
@@ -96,12 +96,12 @@ impl Body {
         let rows = self.parts_list.rows.iter().filter(|row| is_headed(&row.assembly, &port.name));
         rows.map(|row| row.part.clone()).collect()
     }
+}
 
-    /// Whether it has a port to be mounted by.
-    pub fn is_mounted(&self) -> bool {
-        let mounts = |role| matches!(role, Role::AxleAnchor | Role::Rack | Role::Hitch | Role::SeatDeck);
-        self.ports.iter().any(|port| port.end == End::Carried && mounts(port.role))
-    }
+/// Whether some port of a catalogue goes by a heading of a parts list, so that the assembly bears a joint.
+pub fn bears_joint(catalogue: &Catalogue, heading: &str) -> bool {
+    let mut ports = catalogue.items().flat_map(|item| &catalogue.body(item).ports);
+    ports.any(|port| is_headed(heading, &port.name))
 }
 
 /// Whether two headings are alike, upper and lower case alike: of the letters of western Europe

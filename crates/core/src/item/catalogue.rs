@@ -1,10 +1,11 @@
 //! The whole catalogue, with its tables indexed.
 
+use std::collections::BTreeMap;
+
 use super::{
     Adapter, AdapterId, Body, Frame, FrameId, Guide, Implement, ImplementId, ItemRef, Machine, MachineId, Part,
     PartNumber, Seat, SeatId, Site, SiteId, Trailer, TrailerId,
 };
-use crate::ordered::Map;
 
 /// What the catalogue calls itself.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
@@ -39,7 +40,7 @@ pub struct Catalogue {
     /// Sites.
     pub sites: Vec<Site>,
     /// Parts by number.
-    pub parts: Map<PartNumber, Part>,
+    pub parts: BTreeMap<PartNumber, Part>,
     /// The guide, if there is one.
     pub guide: Option<Guide>,
 }

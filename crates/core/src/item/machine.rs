@@ -1,7 +1,7 @@
 //! The machine: the tractor that everything else goes on.
 
-use super::Body;
-use crate::quantity::{Flow, Length, Mass, Pressure, Stated};
+use super::{Body, SeatMoves};
+use crate::quantity::{Flow, Length, Mass, Pressure, Stated, Work};
 
 /// Whether the operator sits in the open or in a cab.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -69,6 +69,15 @@ pub struct OperatorSeat {
     pub flips_forward: bool,
     /// How far it slides forward.
     pub slides_forward: Length,
+    /// Workshop time to take it off; `None` = not known whether it comes off.
+    pub off: Option<Work>,
+}
+
+impl OperatorSeat {
+    /// How it gets out of the way.
+    pub const fn moves(&self) -> SeatMoves {
+        SeatMoves { folds: self.flips_forward, slides: self.slides_forward, off: self.off }
+    }
 }
 
 /// What the machine's hydraulics supply.

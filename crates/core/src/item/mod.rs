@@ -18,7 +18,7 @@ mod site;
 mod trailer;
 
 pub use adapter::{Adapter, Sleeve};
-pub use body::{Body, Point3, Serials, Stock};
+pub use body::{Body, Point3, Serials, Stock, bears_joint};
 pub use catalogue::{Catalogue, CatalogueName};
 pub use flatten::{FLATTENING, Run, flatten};
 pub use frame::Frame;
@@ -26,12 +26,15 @@ pub use guide::{Guide, GuideRow, Named};
 pub use id::{AdapterId, FrameId, ImplementId, ItemRef, MachineId, SeatId, SiteId, TrailerId};
 pub use implement::{ArmLink, DiggingArm, HydraulicNeed, Implement, ImplementKind, Mount, Stabilisers};
 pub use machine::{Axle, FrontAxle, HydraulicSupply, Machine, OperatorSeat, RollOverBar, Station};
-pub use outline::{Carrier, Shape, ShapeRole, Step, View};
-pub use part::{Part, PartNumber, PartsList, PartsListRow, Replacement};
+pub use outline::{Carrier, PathCommand, Shape, ShapeRole, View};
+pub use part::{Part, PartNumber, PartsList, PartsListRow, Replacement, plain_number};
+pub use port::Refused;
+pub use port::span_of;
 pub use port::{
-    BoltPattern, Coupler, CouplerGender, Electric, End, Hole, HoleKind, HookRack, HookSide, HydraulicLine, PinForm,
-    PinPoint, Pins, Port, PortKind, Pose, PowerTakeOff, PtoRotation, Role, SeatBase, Slot, ThreePoint, Towards,
+    BoltPattern, Coupler, CouplerGender, Dimension, DimensionName, Electric, End, Hole, HoleKind, HookRack, HookSide,
+    Line, Metal, PinForm, PinPoint, Pins, Place, Port, PortKind, Pose, PowerTakeOff, PtoRotation, Role, SeatBase, Slot,
+    ThreePoint, Towards, dimension_names,
 };
-pub use seat::{FrontSeatEffect, Seat, SeatKind, SuppliedWith};
+pub use seat::{FrontSeatEffect, Seat, SeatKind, SeatMoves, SeatState, SuppliedWith};
 pub use site::Site;
 pub use trailer::{RampSize, Trailer};

@@ -34,6 +34,8 @@ pub enum ShapeRole {
     Tyre,
     /// Seat cushion and back.
     Seat,
+    /// The same with the back folded down.
+    SeatFolded,
     /// Steering wheel, levers and other controls.
     Control,
     /// Rail or plate of a mounting frame.
@@ -80,7 +82,7 @@ pub enum Carrier {
 
 /// One step of a path, in the view's two axes.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub enum Step {
+pub enum PathCommand {
     /// Start a new run at a point.
     Move(Length, Length),
     /// Straight to a point.
@@ -105,5 +107,5 @@ pub struct Shape {
     /// Whether other items have to keep clear of it.
     pub clearance: bool,
     /// The path.
-    pub path: Vec<Step>,
+    pub path: Vec<PathCommand>,
 }

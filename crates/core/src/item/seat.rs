@@ -1,7 +1,7 @@
 //! Seat arrangements for working the implement.
 
 use super::{Body, Station};
-use crate::quantity::Length;
+use crate::quantity::{Length, Work};
 
 /// The kinds of seat arrangement.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -30,6 +30,33 @@ pub enum SuppliedWith {
     Implement,
 }
 
+/// How a seat stands.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Default)]
+pub enum SeatState {
+    /// As it is built in; the machine is driven from the operator's seat so.
+    #[default]
+    Driving,
+    /// Turned half round about its index point.
+    Turned,
+    /// Its back folded down.
+    Folded,
+    /// Slid forward.
+    Slid,
+    /// Taken off.
+    Off,
+}
+
+/// How a seat gets out of the way.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct SeatMoves {
+    /// Whether its back folds down; it is then outlined by shapes of the role [`ShapeRole::SeatFolded`](super::ShapeRole).
+    pub folds: bool,
+    /// How far it slides forward, in its own axes.
+    pub slides: Length,
+    /// Workshop time to take it off; `None` = not known whether it comes off.
+    pub off: Option<Work>,
+}
+
 /// What an arrangement does to the operator's own seat.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum FrontSeatEffect {
@@ -51,11 +78,13 @@ pub enum FrontSeatEffect {
 pub struct Seat {
     /// What every item has; its side outline is the envelope to keep clear.
     pub body: Body,
+    /// Workshop time to put it on; `None` = not known.
+    pub fitting: Option<Work>,
     /// Kind.
     pub kind: SeatKind,
     /// What it comes with.
     pub supplied_with: SuppliedWith,
-    /// Stations it can be used in; empty = any.
+    /// Stations it can be used in; empty = not known.
     pub stations: Vec<Station>,
     /// Seat index point over the local origin, (x, z), when facing the implement.
     pub index_point: Option<(Length, Length)>,
@@ -69,4 +98,6 @@ pub struct Seat {
     pub greatest_reach: Option<Length>,
     /// Whether it has an operator-presence switch.
     pub presence_switch: Option<bool>,
+    /// How it gets out of the way of the operator's seat while the machine is driven.
+    pub moves: SeatMoves,
 }

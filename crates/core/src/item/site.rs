@@ -18,7 +18,7 @@ pub struct Site {
     /// Width of the path behind it.
     pub path_width: Option<Length>,
     /// Whether the path turns a right angle.
-    pub right_angle_turn: bool,
+    pub right_angle_turn: Option<bool>,
     /// Greatest load the ground or a cover takes on one axle.
     pub greatest_axle_load: Option<Mass>,
 }

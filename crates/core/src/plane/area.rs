@@ -1,7 +1,5 @@
 //! Areas bounded by runs of points: whether two overlap, by how much, and how far apart they are.
 
-use crate::order;
-
 /// A run of points; closed if it ends where it began, and then the area within it counts too.
 type Run = [(f64, f64)];
 
@@ -162,11 +160,7 @@ fn between(a: Edge, b: Edge) -> f64 {
 fn from_edge(point: (f64, f64), [a, b]: Edge) -> f64 {
     let (dx, dy) = (b.0 - a.0, b.1 - a.1);
     let length = dx * dx + dy * dy;
-    let t = if length > 0.0 {
-        order::within(((point.0 - a.0) * dx + (point.1 - a.1) * dy) / length, 0.0, 1.0)
-    } else {
-        0.0
-    };
+    let t = if length > 0.0 { (((point.0 - a.0) * dx + (point.1 - a.1) * dy) / length).clamp(0.0, 1.0) } else { 0.0 };
     libm::hypot(point.0 - a.0 - t * dx, point.1 - a.1 - t * dy)
 }
 

@@ -15,6 +15,7 @@ mod money;
 mod power;
 mod pressure;
 mod stated;
+mod torque;
 mod work;
 mod written;
 
@@ -28,5 +29,6 @@ pub use money::Money;
 pub use power::{Power, PowerUnit};
 pub use pressure::{Pressure, PressureUnit};
 pub use stated::{Source, Stated, Tool};
+pub use torque::{Torque, TorqueUnit};
 pub use work::{Work, WorkUnit};
 pub use written::{fixed, places, shortest};

@@ -56,22 +56,16 @@ impl<T> Stated<T> {
     }
 }
 
-impl Stated<Length> {
-    /// Half range: the stated one, else the usual one of its source.
-    pub fn half_range(&self) -> Length {
-        self.plus_minus.unwrap_or(self.source.usual_half_range())
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
 
     #[test]
-    fn a_stated_tolerance_beats_the_usual_one() {
-        let mut width = Stated::drawn(Length::from_mm(25.0));
-        assert_eq!(width.half_range(), Length::from_mm(0.2));
-        width.plus_minus = Some(Length::from_mm(0.05));
-        assert_eq!(width.half_range(), Length::from_mm(0.05));
+    fn a_caliper_is_finer_than_a_drawing_and_a_tape_is_coarser() {
+        let of = |source: Source| source.usual_half_range();
+        assert!(of(Source::Measured(Tool::Caliper)) < of(Source::Drawing));
+        assert!(of(Source::Drawing) < of(Source::Measured(Tool::Tape)));
+        assert_eq!(of(Source::Listed), of(Source::Drawing));
+        assert_eq!(Stated::drawn(7).plus_minus, None, "nothing is said of its tolerance");
     }
 }

@@ -44,7 +44,7 @@ pub fn compare(desk: &Desk, builds: &[Build]) -> Comparison {
         .map(|(name, of)| row(name, answers.iter().map(|answer| of(&answer.footprint)).collect()))
         .collect();
     rows.push(row("to-buy", answers.iter().map(|answer| answer.parts.total.map(Value::Money)).collect()));
-    rows.push(row("work", answers.iter().map(|answer| Some(Value::Work(answer.parts.work))).collect()));
+    rows.push(row("work", answers.iter().map(|answer| Some(Value::Work(answer.strip.total().0))).collect()));
     rows.push(row("items-to-buy", answers.iter().map(|answer| Some(Value::Count(to_buy(answer)))).collect()));
     Comparison { answers, rows }
 }

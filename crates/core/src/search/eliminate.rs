@@ -1,9 +1,11 @@
 //! The best verdict of each option over all builds, by leaving out what cannot be better.
 
+use std::collections::BTreeMap;
+
+use super::terms::{Bits, Blocks, Choice, PAIRS, Terms};
 use crate::build::Step;
 use crate::finding::Verdict;
-use crate::fit::{Bits, Choice, Desk, PAIRS, Terms};
-use crate::ordered::Map;
+use crate::fit::Desk;
 
 /// The best that an option leads to.
 #[derive(Debug, Clone, PartialEq)]
@@ -14,7 +16,7 @@ pub(super) struct Best {
 }
 
 /// By step and option.
-pub(super) type Found = [Vec<Best>; 4];
+pub(super) type Reached = [Vec<Best>; 4];
 
 /// The options of a step that a search may take.
 fn domain(fixed: Option<usize>, count: usize) -> std::ops::Range<usize> {
@@ -22,7 +24,7 @@ fn domain(fixed: Option<usize>, count: usize) -> std::ops::Range<usize> {
 }
 
 /// Judges every build and counts.
-pub(super) fn enumerate(desk: &Desk, terms: &mut Terms, fixed: [Option<usize>; 4]) -> Found {
+pub(super) fn enumerate(desk: &Desk, terms: &mut Terms, fixed: [Option<usize>; 4]) -> Reached {
     let mut found = nothing_better(terms.options(), fixed);
     let [machines, carrying, seats, implements] = [0, 1, 2, 3].map(|step| domain(fixed[step], terms.options()[step]));
     found.iter_mut().flatten().for_each(|best| best.counts = Some([0; 4]));
@@ -30,7 +32,7 @@ pub(super) fn enumerate(desk: &Desk, terms: &mut Terms, fixed: [Option<usize>; 4
         for c in carrying.clone() {
             for s in seats.clone() {
                 for i in implements.clone() {
-                    let choice = [m, c, s, i];
+                    let choice = Choice([m, c, s, i]);
                     let verdict = terms.verdict(desk, choice);
                     for step in 0..4 {
                         let best = &mut found[step][choice[step]];
@@ -49,11 +51,11 @@ pub(super) fn enumerate(desk: &Desk, terms: &mut Terms, fixed: [Option<usize>; 4
 }
 
 /// Every option with some build through it, said not to mount.
-fn nothing_better(options: [usize; 4], fixed: [Option<usize>; 4]) -> Found {
+fn nothing_better(options: [usize; 4], fixed: [Option<usize>; 4]) -> Reached {
     let first = fixed.map(Option::unwrap_or_default);
     [0, 1, 2, 3].map(|step| {
         let best = |option| {
-            let mut choice = first;
+            let mut choice = Choice(first);
             choice[step] = option;
             Best { verdict: Verdict::WontMount, choice, counts: None }
         };
@@ -63,12 +65,11 @@ fn nothing_better(options: [usize; 4], fixed: [Option<usize>; 4]) -> Found {
 
 /// Finds, verdict by verdict from the best, the options through which some build has it.
 ///
-/// At each verdict and linkage only options that are no worse alone are looked at, and only
-/// machine and carrying that are no worse together; what goes with both is the intersection of
-/// two sets of seats and of two sets of implements, less the implements that go with none of
-/// these seats and what is known to be worse where it stands. Of what is left, a build is judged
-/// in full only if it would answer for an option that nothing has answered for yet.
-pub(super) fn eliminate(desk: &Desk, terms: &mut Terms, fixed: [Option<usize>; 4], asked: &[usize]) -> Found {
+/// For each verdict and assembly it keeps the options whose own findings reach the verdict, then the pairs of machine and
+/// carrying that reach it together. For such a pair it intersects the sets of seats, and of implements, that go with both, and
+/// strikes out the implements that go with none of these seats and those known to be worse where they stand. A build that is
+/// left is judged in full only if one of its options has no build yet that shows this verdict for it.
+pub(super) fn eliminate(desk: &Desk, terms: &mut Terms, fixed: [Option<usize>; 4], asked: &[usize]) -> Reached {
     let options = terms.options();
     let mut search = Search {
         desk,
@@ -91,7 +92,7 @@ pub(super) fn eliminate(desk: &Desk, terms: &mut Terms, fixed: [Option<usize>; 4
             for (c, carrying) in domains[1].iter().enumerate() {
                 for (s, seats) in domains[2].iter().enumerate() {
                     for (i, implements) in domains[3].iter().enumerate() {
-                        search.linkage(worst, [m, c, s, i], [machines, carrying, seats, implements]);
+                        search.assembly(worst, Blocks([m, c, s, i]), [machines, carrying, seats, implements]);
                     }
                 }
             }
@@ -103,14 +104,14 @@ pub(super) fn eliminate(desk: &Desk, terms: &mut Terms, fixed: [Option<usize>; 4
 struct Search<'a> {
     desk: &'a Desk,
     terms: &'a mut Terms,
-    found: Found,
+    found: Reached,
     /// By step, the options that nothing has answered for yet.
     open: [Bits; 4],
 }
 
 impl Search<'_> {
-    /// Looks for builds of one linkage that are no worse than `worst`.
-    fn linkage(&mut self, worst: Verdict, block: [usize; 4], members: [&Vec<usize>; 4]) {
+    /// Looks for builds of one assembly that are no worse than `worst`.
+    fn assembly(&mut self, worst: Verdict, block: Blocks, members: [&Vec<usize>; 4]) {
         let is_open = |step: usize| members[step].iter().any(|&option| self.open[step].holds(option));
         if members.iter().any(|members| members.is_empty()) || !(0..4).any(is_open) {
             return;
@@ -133,14 +134,15 @@ impl Search<'_> {
         let (mut seats, mut implements) = (Bits::none(options[2]), Bits::none(options[3]));
         let (mut asked_seats, mut asked_implements) = (seats.clone(), implements.clone());
         // By seats, the implements that go with one of them.
-        let mut with_any = Map::new();
+        let mut with_any = BTreeMap::new();
         let [.., seat, implement] = members.map(|members| members[0]);
         for m in alone[0].iter() {
-            carrying.set_to_common(self.row(joined, worst, 0, m), &alone[1], &alone[1]);
-            asked_seats.set_to_common(self.row(joined, worst, 1, m), &alone[2], &self.open[2]);
-            asked_implements.set_to_common(self.row(joined, worst, 2, m), &alone[3], &self.open[3]);
+            carrying.set_to_intersection(self.row(joined, worst, 0, m), &alone[1], &alone[1]);
+            asked_seats.set_to_intersection(self.row(joined, worst, 1, m), &alone[2], &self.open[2]);
+            asked_implements.set_to_intersection(self.row(joined, worst, 2, m), &alone[3], &self.open[3]);
             let [any_seats, any_implements] = [&asked_seats, &asked_implements].map(|asked| !asked.is_empty());
             for c in carrying.iter() {
+                // Most ask nothing, and that is seen soonest by these sets.
                 let asks = self.open[0].holds(m)
                     || self.open[1].holds(c)
                     || any_seats && asked_seats.meets(self.row(joined, worst, 3, c))
@@ -148,13 +150,15 @@ impl Search<'_> {
                 if !asks {
                     continue;
                 }
-                seats.set_to_common(self.row(joined, worst, 1, m), self.row(joined, worst, 3, c), &alone[2]);
-                implements.set_to_common(self.row(joined, worst, 2, m), self.row(joined, worst, 4, c), &alone[3]);
-                implements.keep(with_any.or_insert_with(seats.clone(), || self.with_any(joined, worst, &seats)));
+                seats.set_to_intersection(self.row(joined, worst, 1, m), self.row(joined, worst, 3, c), &alone[2]);
+                implements.set_to_intersection(self.row(joined, worst, 2, m), self.row(joined, worst, 4, c), &alone[3]);
+                implements.intersect_with(
+                    with_any.entry(seats.clone()).or_insert_with(|| self.with_any(joined, worst, &seats)),
+                );
                 if !self.asks([m, c], &seats, &implements) {
                     continue;
                 }
-                let choice = [m, c, seat, implement];
+                let choice = Choice([m, c, seat, implement]);
                 if !(0..2).all(|step| self.terms.stands(self.desk, joined, step, choice, worst)) {
                     continue;
                 }
@@ -182,31 +186,32 @@ impl Search<'_> {
     /// The implements that go with any of these seats.
     fn with_any(&self, joined: usize, worst: Verdict, seats: &Bits) -> Bits {
         let mut any = Bits::none(self.terms.options()[3]);
-        seats.iter().for_each(|s| any.take_in(self.row(joined, worst, 5, s)));
+        seats.iter().for_each(|s| any.union_with(self.row(joined, worst, 5, s)));
         any
     }
 
     /// Completes machine and carrying by seats and implements that go with both, as long as
     /// there is something to answer for.
     fn complete(&mut self, joined: usize, worst: Verdict, choice: Choice, seats: &Bits, implements: &Bits) {
-        let [m, c, _, implement] = choice;
+        let Choice([m, c, _, implement]) = choice;
         let mut unanswered = implements.clone();
-        unanswered.keep(&self.open[3]);
+        unanswered.intersect_with(&self.open[3]);
         let mut with = Bits::none(self.terms.options()[3]);
         for s in seats.iter() {
-            let choice = [m, c, s, implement];
+            let choice = Choice([m, c, s, implement]);
             // Any implement answers for the others.
             let any = self.open[0].holds(m) || self.open[1].holds(c) || self.open[2].holds(s);
             let asked = if any { implements } else { &unanswered };
             if !asked.meets(self.row(joined, worst, 5, s)) || !self.terms.stands(self.desk, joined, 2, choice, worst) {
                 continue;
             }
-            with.set_to_common(asked, self.row(joined, worst, 5, s), asked);
+            with.set_to_intersection(asked, self.row(joined, worst, 5, s), asked);
             self.terms.leave_out_worse(joined, 3, choice, worst, true, &mut with);
             let mut is_asked = any;
             for i in with.iter() {
-                if (is_asked || self.open[3].holds(i)) && self.terms.within(self.desk, joined, [m, c, s, i], worst) {
-                    self.answer(worst, [m, c, s, i]);
+                let build = Choice([m, c, s, i]);
+                if (is_asked || self.open[3].holds(i)) && self.terms.within(self.desk, joined, build, worst) {
+                    self.answer(worst, build);
                     unanswered.remove(i);
                     is_asked = false;
                 }
@@ -215,7 +220,7 @@ impl Search<'_> {
     }
 
     fn answer(&mut self, verdict: Verdict, choice: Choice) {
-        for (step, option) in choice.into_iter().enumerate() {
+        for (step, option) in choice.0.into_iter().enumerate() {
             if self.open[step].holds(option) {
                 self.open[step].remove(option);
                 self.found[step][option] = Best { verdict, choice, counts: None };

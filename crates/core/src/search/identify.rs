@@ -1,12 +1,27 @@
-//! Identify: which port of the catalogue an unknown unit's measurements speak of.
+//! Identify: which ports of the catalogue an unknown unit could be, by what was measured, read and seen of it.
 
 use crate::build::Measurement;
-use crate::fit::{Desk, dimension_of, dimensions};
-use crate::item::{ItemRef, PortKind};
+use crate::fit::Desk;
+use crate::item::{ItemRef, PartNumber, Port, PortKind, plain_number};
 use crate::order;
-use crate::quantity::{Length, Source};
+use crate::quantity::Length;
 
-/// A port that could be the measured one.
+/// What is known of a connecting place of an unknown unit.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct Observed<'a> {
+    /// The kind of port, if it is told by looking at it; what it states is not looked at.
+    pub kind: Option<&'a PortKind>,
+    /// Of hooks and pins, the half that is seen, as [`PortKind::half`] names it.
+    pub half: Option<&'a str>,
+    /// What was measured; `item` and `port` are not looked at, since that is what is asked.
+    pub measured: &'a [Measurement],
+    /// Part numbers on the piece; spaces, hyphens and letter case do not count.
+    pub numbers: &'a [PartNumber],
+    /// How many holes or pinned points there are.
+    pub count: Option<usize>,
+}
+
+/// A port that could be the one on the unit.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Candidate {
     /// The item.
@@ -20,59 +35,73 @@ pub struct Candidate {
     pub worst: f64,
     /// How many of the measured dimensions the port states.
     pub compared: usize,
+    /// Whether it bears the numbers that were read; `None` if none were read or none are listed.
+    pub bears: Option<bool>,
+    /// Whether it has as many holes or points; `None` if they were not counted or none are stated.
+    pub counts: Option<bool>,
 }
 
-/// A further measurement that would tell the leading candidates apart.
+/// A further look that would tell the leading candidates apart.
 #[derive(Debug, Clone, PartialEq)]
-pub struct TellApart {
-    /// The dimension, as measurements name it.
-    pub dimension: String,
-    /// What the first candidate states.
-    pub first: Length,
-    /// What the second candidate states.
-    pub second: Length,
+pub enum TellApart {
+    /// Measure a dimension.
+    Measure {
+        /// The dimension, as measurements name it.
+        dimension: String,
+        /// What the first candidate states.
+        first: Length,
+        /// What the second candidate states.
+        second: Length,
+    },
+    /// Read the part numbers.
+    Read {
+        /// What the first candidate bears.
+        first: Vec<PartNumber>,
+        /// What the second candidate bears.
+        second: Vec<PartNumber>,
+    },
+    /// Count the holes or points.
+    Count {
+        /// How many the first candidate has.
+        first: usize,
+        /// How many the second candidate has.
+        second: usize,
+    },
 }
 
-/// What the measurements say.
+/// What was observed comes to.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Identified {
     /// Candidates, likeliest first.
     pub candidates: Vec<Candidate>,
-    /// What to measure next, most telling first.
+    /// What to look at next to tell the first two apart, most telling first.
     pub tell_apart: Vec<TellApart>,
 }
 
-/// Ranks the catalogue's ports of a kind by how well they explain measurements.
+/// Logarithm of the likelihood of a difference at the edge of what is explained: three standard deviations. What a port does
+/// not state counts so, so that silence neither wins nor loses outright.
+const SILENT: f64 = -0.5 * 3.0 * 3.0;
+
+/// The same for other part numbers than those read, or another count of holes: six standard deviations. Own choice: a reading
+/// may be wrong or a plate changed, though seldom.
+const ANOTHER: f64 = -0.5 * 6.0 * 6.0;
+
+/// Ranks the catalogue's ports by how well they explain what was observed.
 ///
 /// Each difference between a measured and a stated dimension counts as normal with its standard
 /// deviation a third of the two half ranges together (root of the sum of squares), as in every
-/// tolerance judgement here. A port that does not state a measured dimension is given the
-/// likelihood of a difference at the edge of what is explained, so that silence neither wins nor
-/// loses outright. Ports that state none of them are left out.
-/// The `item` and `port` of the measurements are not looked at: that is what is asked.
-pub fn identify(desk: &Desk, kind: &PortKind, measured: &[Measurement]) -> Identified {
+/// tolerance judgement here. A port of which nothing that was observed is stated is left out.
+pub fn identify(desk: &Desk, observed: &Observed) -> Identified {
     let mut scored: Vec<(f64, Candidate)> = Vec::new();
     for item in desk.catalogue().items() {
-        for port in &desk.catalogue().body(item).ports {
-            if std::mem::discriminant(&port.kind) != std::mem::discriminant(kind) {
-                continue;
-            }
-            let mut log = 0.0;
-            let mut worst = 0.0_f64;
-            let mut compared = 0;
-            for measurement in measured.iter().filter(|m| m.value.m().is_finite()) {
-                match dimension_of(port, &measurement.dimension) {
-                    Some((stated, half_range)) => {
-                        let off = off(measurement, stated, half_range);
-                        log -= 0.5 * (3.0 * off) * (3.0 * off);
-                        worst = worst.max(off);
-                        compared += 1;
-                    }
-                    None => log -= 0.5 * 9.0,
-                }
-            }
-            if compared > 0 {
-                scored.push((log, Candidate { item, port: port.name.clone(), likelihood: 0.0, worst, compared }));
+        let body = desk.catalogue().body(item);
+        for port in &body.ports {
+            let is_kind = |kind| std::mem::discriminant(kind) == std::mem::discriminant(&port.kind);
+            if observed.kind.is_none_or(is_kind)
+                && observed.half.is_none_or(|half| half == port.kind.half())
+                && let Some((log, candidate)) = weigh(observed, item, port, &body.bearing(port))
+            {
+                scored.push((log, candidate));
             }
         }
     }
@@ -86,33 +115,89 @@ pub fn identify(desk: &Desk, kind: &PortKind, measured: &[Measurement]) -> Ident
         .into_iter()
         .map(|(log, candidate)| Candidate { likelihood: libm::exp(log - best) / sum, ..candidate })
         .collect();
-    let tell_apart = tell_apart(desk, &candidates, measured);
+    let tell_apart = tell_apart(desk, &candidates, observed);
     Identified { candidates, tell_apart }
 }
 
+/// How well a port explains it; `None` if it states nothing of it.
+fn weigh(observed: &Observed, item: ItemRef, port: &Port, borne: &[PartNumber]) -> Option<(f64, Candidate)> {
+    let (mut log, mut worst, mut compared) = (0.0, 0.0_f64, 0);
+    for measurement in observed.measured.iter().filter(|m| m.value.m().is_finite()) {
+        match port.stated(&measurement.dimension) {
+            Some(stated) => {
+                let off = off(measurement, stated.value, port.half_range(&stated));
+                log -= 0.5 * (3.0 * off) * (3.0 * off);
+                worst = worst.max(off);
+                compared += 1;
+            }
+            None => log += SILENT,
+        }
+    }
+    let bears = (!observed.numbers.is_empty() && !borne.is_empty()).then(|| {
+        let borne: Vec<String> = borne.iter().map(|number| plain_number(number)).collect();
+        observed.numbers.iter().all(|read| borne.contains(&plain_number(read)))
+    });
+    let counts = observed.count.zip(count(port)).map(|(seen, stated)| seen == stated);
+    for (was_seen, is_so) in [(!observed.numbers.is_empty(), bears), (observed.count.is_some(), counts)] {
+        log += match is_so {
+            _ if !was_seen => 0.0,
+            Some(true) => 0.0,
+            Some(false) => ANOTHER,
+            None => SILENT,
+        };
+    }
+    let says_something = compared > 0 || bears.is_some() || counts.is_some();
+    let port = port.name.clone();
+    says_something.then_some((log, Candidate { item, port, likelihood: 0.0, worst, compared, bears, counts }))
+}
+
+/// How many holes or points a port states.
+fn count(port: &Port) -> Option<usize> {
+    let count = match &port.kind {
+        PortKind::Pins(pins) => pins.points.len(),
+        kind => kind.pattern()?.holes.len(),
+    };
+    (count > 0).then_some(count)
+}
+
 fn off(measurement: &Measurement, stated: Length, half_range: Length) -> f64 {
-    let tool = measurement.plus_minus.unwrap_or(Source::Measured(measurement.tool).usual_half_range());
-    let both = libm::hypot(tool.m(), half_range.m());
+    let both = libm::hypot(measurement.half_range().m(), half_range.m());
     let difference = (measurement.value - stated).m().abs();
     if both > 0.0 { difference / both } else { difference * f64::MAX }
 }
 
-/// Dimensions not yet measured in which the two leading ports differ by more than they may be off.
-fn tell_apart(desk: &Desk, candidates: &[Candidate], measured: &[Measurement]) -> Vec<TellApart> {
+/// What was not yet looked at and differs between the two leading ports: their numbers and counts, then dimensions that differ by
+/// more than they may be off.
+fn tell_apart(desk: &Desk, candidates: &[Candidate], observed: &Observed) -> Vec<TellApart> {
     let [first, second, ..] = candidates else { return Vec::new() };
     let port = |candidate: &Candidate| {
-        desk.catalogue().body(candidate.item).ports.iter().find(|port| port.name == candidate.port)
+        let body = desk.catalogue().body(candidate.item);
+        Some((body, body.ports.iter().find(|port| port.name == candidate.port)?))
     };
-    let (Some(a), Some(b)) = (port(first), port(second)) else { return Vec::new() };
-    let mut telling: Vec<(f64, TellApart)> = dimensions(a)
+    let (Some((of_a, a)), Some((of_b, b))) = (port(first), port(second)) else { return Vec::new() };
+    let mut next = Vec::new();
+    let (borne, other) = (of_a.bearing(a), of_b.bearing(b));
+    if observed.numbers.is_empty() && !borne.is_empty() && !other.is_empty() && borne != other {
+        next.push(TellApart::Read { first: borne, second: other });
+    }
+    if let (None, Some(first), Some(second)) = (observed.count, count(a), count(b))
+        && first != second
+    {
+        next.push(TellApart::Count { first, second });
+    }
+    let mut telling: Vec<(f64, TellApart)> = a
+        .measurable()
         .into_iter()
-        .filter(|dimension| !measured.iter().any(|m| m.dimension == *dimension))
+        .filter(|name| !observed.measured.iter().any(|m| m.dimension == *name))
         .filter_map(|dimension| {
-            let ((x, p), (y, q)) = (dimension_of(a, &dimension)?, dimension_of(b, &dimension)?);
-            let apart = (x - y).m().abs() / (p + q).m().max(f64::MIN_POSITIVE);
-            (apart > 1.0).then_some((apart, TellApart { dimension, first: x, second: y }))
+            let (x, y) = (a.stated(&dimension)?, b.stated(&dimension)?);
+            let both = a.half_range(&x) + b.half_range(&y);
+            let apart = (x.value - y.value).m().abs() / both.m().max(f64::MIN_POSITIVE);
+            let tell = TellApart::Measure { dimension, first: x.value, second: y.value };
+            (apart > 1.0).then_some((apart, tell))
         })
         .collect();
-    order::sort(&mut telling, |a, b| b.0.total_cmp(&a.0).then_with(|| a.1.dimension.cmp(&b.1.dimension)));
-    telling.into_iter().map(|(_, tell)| tell).collect()
+    order::sort(&mut telling, |a, b| b.0.total_cmp(&a.0));
+    next.extend(telling.into_iter().map(|(_, tell)| tell));
+    next
 }

@@ -1,9 +1,10 @@
 //! Completions: the best verdict still reachable through each option of each step.
 
 use super::eliminate::{Best, eliminate, enumerate};
+use super::terms::{Choice, Terms};
 use crate::build::{Build, Step};
 use crate::finding::{Finding, Verdict};
-use crate::fit::{Choice, Desk, Terms, judge};
+use crate::fit::{Desk, judge};
 
 /// What one option still leads to.
 #[derive(Debug, Clone, PartialEq)]
@@ -18,13 +19,13 @@ pub struct Reach {
 }
 
 impl Reach {
-    /// The worst finding of the build that is reached, unless it simply bolts up: the reason why
+    /// The finding that decides the build that is reached, unless fit and work are a plain yes: the reason why
     /// nothing better is reachable.
     pub fn reason(&self, desk: &Desk) -> Option<Finding> {
         if self.verdict == Verdict::BoltsUp {
             return None;
         }
-        judge(desk, &self.build).findings.into_iter().next()
+        judge(desk, &self.build).reason().cloned()
     }
 }
 
@@ -56,20 +57,7 @@ impl Reachable {
 }
 
 /// Completed builds counted at most for the options of one step.
-const MOST_COUNTED: usize = 4_096;
-
-/// The best verdict still reachable through each option of each step of a partial build.
-///
-/// For an option of a step, the other steps keep their choices if they have one and are free
-/// otherwise; adapters, measurements and changes of the build stay.
-/// Accuracy: exact; what is left out is shown to be no better. A catalogue is laid out for the
-/// search when its first build is searched, and again when anything but the four choices changes.
-pub fn reachable(desk: &Desk, build: &Build) -> Reachable {
-    let found = desk.with_terms(build, |terms| search(desk, terms, build, MOST_COUNTED));
-    let [machines, carrying, seats, implements] =
-        found.unwrap_or_else(|| crate::build::options(desk.catalogue()).map(|count| vec![None; count]));
-    Reachable { machines, carrying, seats, implements }
-}
+pub(super) const MOST_COUNTED: usize = 4_096;
 
 /// By step and option.
 pub(super) type Rows = [Vec<Option<Reach>>; 4];

@@ -1,11 +1,17 @@
 //! Remedies: changes to a build that lift its verdict, each a whole re-judged build.
 
-use crate::build::{Build, Carrying, Change, Seating};
-use crate::finding::{Finding, Subject, Value, Verdict};
+use super::checks::checks;
+use super::combine::combine;
+use crate::build::{Build, Carrying, Change};
+use crate::finding::{Fact, Finding, Subject, Verdict};
+use crate::fit::joint::{HolesNeedDrilling, HolesNeedOpening, PinsNeedSleeve};
 use crate::fit::mating::bolt_pattern::GREATEST_OPENING;
-use crate::fit::{Answer, Desk, judge, verdict};
-use crate::item::{AdapterId, End, FrameId, ItemRef, Role, SeatId};
-use crate::order;
+use crate::fit::rule::{
+    BarInTheWay, DriverSeatMoves, FrontAxleLifts, FrontAxleLight, FrontAxleNearLeast, GateLow, MustComeOff, MustGoOn,
+    RampDrags, RampTight, RearSeatMoves, SeatsClash, Use,
+};
+use crate::fit::{Answer, Desk, judge};
+use crate::item::{AdapterId, End, ItemRef, Role, SeatId, SeatState};
 use crate::quantity::{Angle, Length, Mass, Money, Work};
 
 /// One step of a remedy.
@@ -28,11 +34,11 @@ pub struct Remedy {
     pub steps: Vec<RemedyStep>,
     /// The build with the change.
     pub build: Build,
-    /// Its verdict.
+    /// The worse of fit and work of that build.
     pub verdict: Verdict,
     /// Findings that asked for something and are gone with the change.
     pub settles: Vec<Finding>,
-    /// Findings that are as bad as its verdict; none where it bolts up.
+    /// Findings that are as bad as the worst of that build, of any question; none where all is well.
     pub leaves: Vec<Finding>,
     /// What has to be bought more than before; negative = less; `None` = a price is missing.
     pub buy_more: Option<Money>,
@@ -44,167 +50,73 @@ pub struct Remedy {
     pub departure_more: Option<Angle>,
 }
 
-/// Adapters put between two ports at most.
-pub const MOST_ADAPTERS: usize = 3;
+/// What a search for remedies comes to.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Remedies {
+    /// The remedies, best first.
+    pub found: Vec<Remedy>,
+    /// Why there is none; `None` where there are some.
+    pub none: Option<NoRemedy>,
+}
 
-/// Builds judged at most, so that a catalogue of thousands of adapters cannot hold the page up.
-/// Common practice, no source.
-const MOST_TRIED: usize = 4_000;
+/// Why there is no remedy.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum NoRemedy {
+    /// It bolts up as it is.
+    NotNeeded,
+    /// Some of the four steps are not chosen yet: those choices decide first.
+    NotChosenYet,
+    /// What is open has to be measured, looked at or asked; no change to the build settles it.
+    ChecksDecide,
+    /// The catalogue is so large that not everything was tried.
+    NotAllTried,
+    /// No adapter, seat, frame or work of the catalogue helps, nor up to [`MOST_STEPS`](super::MOST_STEPS) of them together.
+    NothingHelps,
+}
 
-/// Changes that give a better verdict than the build has, best first: by verdict, then number of
-/// steps, then what has to be bought, hours and added length.
+/// Changes that give a better verdict than the build has, best first: by verdict, then by what the new parts cost, hours, added
+/// length and number of steps.
 ///
 /// Drilling, a sleeve or something put on make no verdict better, since they are work either way; deciding on them is offered
 /// all the same where the findings ask for it and nothing keeps the set from being mounted, with the workshop time it takes.
 ///
-/// Tried: what the findings themselves name (taking off, putting on, drilling, opening up, ballast, longer ramps, the front seat
-/// forward), every other seat, every other frame, and up to three adapters, each alone and
-/// adapters together. A remedy that holds a step it could do without is left out.
-pub fn remedies(desk: &Desk, build: &Build) -> Vec<Remedy> {
+/// Tried: what the findings name (taking off, putting on, drilling, opening up, ballast, longer ramps, the front seat forward,
+/// the bar folded), every other seat, every other frame or the hitch, and adapters; up to three of them together, of whatever
+/// kind. A remedy that holds a step it could do without is left out.
+pub fn remedies(desk: &Desk, build: &Build) -> Remedies {
     let now = judge(desk, build);
-    if now.verdict == Verdict::BoltsUp {
-        return Vec::new();
-    }
-    let mut search = Search { desk, build, now: &now, undecided: undecided(&now), tried: 0, found: Vec::new() };
-    let named = named_changes(&now.findings);
-    for change in &named {
-        search.attempt(vec![RemedyStep::Change(change.clone())]);
-    }
-    if named.len() > 1 {
-        search.attempt(named.into_iter().map(RemedyStep::Change).collect());
-    }
-    if build.seating != Seating::Open {
-        for index in 0..desk.catalogue().seats.len() {
-            search.attempt(vec![RemedyStep::Seat(SeatId::at(index))]);
-        }
-    }
-    if build.carrying != Carrying::Open {
-        search.attempt(vec![RemedyStep::Carry(Carrying::Hitch)]);
-        for index in 0..desk.catalogue().frames.len() {
-            search.attempt(vec![RemedyStep::Carry(Carrying::Frame(FrameId::at(index)))]);
-        }
-    }
-    search.adapters(&useful_adapters(desk, build), &mut Vec::new());
-    let mut found: Vec<Remedy> =
-        search.found.iter().filter(|remedy| !has_a_step_too_many(remedy, &search.found)).cloned().collect();
-    order::sort(&mut found, by_worth);
-    found
+    let (found, all_tried) =
+        if now.rank().1 == Verdict::BoltsUp { (Vec::new(), true) } else { combine(desk, build, &now) };
+    let none = found.is_empty().then(|| why_none(desk, build, &now, all_tried));
+    Remedies { found, none }
 }
 
-/// Whether fewer of its steps do as well.
-fn has_a_step_too_many(remedy: &Remedy, all: &[Remedy]) -> bool {
-    all.iter().any(|other| {
-        other.verdict <= remedy.verdict
-            && other.steps.len() < remedy.steps.len()
-            && remedy.settles.iter().all(|settled| other.settles.iter().any(|it| is_same(it, settled)))
-            && other.steps.iter().all(|step| remedy.steps.contains(step))
-    })
-}
-
-struct Search<'a> {
-    desk: &'a Desk,
-    build: &'a Build,
-    now: &'a Answer,
-    /// What the build as it is leaves undecided.
-    undecided: usize,
-    tried: usize,
-    found: Vec<Remedy>,
-}
-
-impl Search<'_> {
-    fn adapters(&mut self, useful: &[AdapterId], chosen: &mut Vec<AdapterId>) {
-        if chosen.len() == MOST_ADAPTERS {
-            return;
-        }
-        for (index, &id) in useful.iter().enumerate() {
-            chosen.push(id);
-            self.attempt(chosen.iter().copied().map(RemedyStep::Adapter).collect());
-            self.adapters(&useful[index + 1..], chosen);
-            chosen.pop();
-        }
+fn why_none(desk: &Desk, build: &Build, now: &Answer, all_tried: bool) -> NoRemedy {
+    let worst = now.rank().1;
+    if worst == Verdict::BoltsUp {
+        NoRemedy::NotNeeded
+    } else if !build.is_complete() {
+        NoRemedy::NotChosenYet
+    } else if worst == Verdict::CheckFirst && !checks(desk, build, now).is_empty() {
+        NoRemedy::ChecksDecide
+    } else if all_tried {
+        NoRemedy::NothingHelps
+    } else {
+        NoRemedy::NotAllTried
     }
-
-    /// Judges the build with the steps taken and keeps it if its verdict is better.
-    fn attempt(&mut self, steps: Vec<RemedyStep>) {
-        if self.tried == MOST_TRIED {
-            return;
-        }
-        self.tried += 1;
-        let build = with_steps(self.build, &steps);
-        if build == *self.build {
-            return;
-        }
-        // A decision on holes, ramps or a sleeve may make no verdict better, yet it lifts a finding: what was needed is planned.
-        let may_decide = self.now.verdict < Verdict::WontMount
-            && steps.iter().all(|step| matches!(step, RemedyStep::Change(_) | RemedyStep::Adapter(_)))
-            && self.undecided > 0;
-        // Trailer and site only add to what the four steps find: most attempts end here.
-        let steps_alone = verdict(self.desk, &build);
-        if steps_alone > self.now.verdict || steps_alone == self.now.verdict && !may_decide {
-            return;
-        }
-        let answer = judge(self.desk, &build);
-        let decides = may_decide && answer.verdict == self.now.verdict && undecided(&answer) < self.undecided;
-        if answer.verdict < self.now.verdict || decides {
-            let asks = |finding: &&Finding| finding.verdict > Verdict::BoltsUp;
-            let is_gone = |finding: &&Finding| !answer.findings.iter().any(|after| is_same(after, finding));
-            let is_left = |finding: &&Finding| finding.verdict == answer.verdict;
-            self.found.push(Remedy {
-                verdict: answer.verdict,
-                settles: self.now.findings.iter().filter(asks).filter(is_gone).cloned().collect(),
-                leaves: answer.findings.iter().filter(asks).filter(is_left).cloned().collect(),
-                buy_more: difference(answer.parts.total, self.now.parts.total),
-                work_more: answer.parts.work - self.now.parts.work,
-                length_more: answer.footprint.length.zip(self.now.footprint.length).map(|(a, b)| a - b),
-                departure_more: departure(&answer).zip(departure(self.now)).map(|(a, b)| a - b),
-                steps,
-                build,
-            });
-        }
-    }
-}
-
-fn departure(answer: &Answer) -> Option<Angle> {
-    answer.footprint.departure.map(|end| end.angle)
-}
-
-/// Whether two findings say the same of the same.
-fn is_same(a: &Finding, b: &Finding) -> bool {
-    a.code == b.code && a.subject == b.subject
-}
-
-fn difference(after: Option<Money>, before: Option<Money>) -> Option<Money> {
-    Some(Money::from_hundredths(after?.hundredths().saturating_sub(before?.hundredths())))
-}
-
-fn with_steps(build: &Build, steps: &[RemedyStep]) -> Build {
-    let mut build = build.clone();
-    for step in steps {
-        match step {
-            RemedyStep::Adapter(id) => build.adapters.push(*id),
-            RemedyStep::Seat(id) => build.seating = Seating::This(*id),
-            RemedyStep::Carry(carrying) => build.carrying = *carrying,
-            RemedyStep::Change(change) => {
-                if !build.changes.contains(change) {
-                    build.changes.push(change.clone());
-                }
-            }
-        }
-    }
-    build
 }
 
 /// How many findings ask for work, or for things, that nobody has decided on yet.
-fn undecided(answer: &Answer) -> usize {
+pub(super) fn undecided(answer: &Answer) -> usize {
     let asks = |finding: &&Finding| {
         finding.verdict > Verdict::BoltsUp
-            && (finding.code == "pins-need-sleeve" || !changes_named_by(finding).is_empty())
+            && (PinsNeedSleeve::read(finding).is_some() || !changes_named_by(finding).is_empty())
     };
     answer.findings.iter().filter(asks).count()
 }
 
 /// Changes that the findings themselves name.
-fn named_changes(findings: &[Finding]) -> Vec<Change> {
+pub(super) fn named_changes(findings: &[Finding]) -> Vec<Change> {
     let mut changes: Vec<Change> = Vec::new();
     for change in findings.iter().flat_map(changes_named_by) {
         if !changes.contains(&change) {
@@ -216,76 +128,74 @@ fn named_changes(findings: &[Finding]) -> Vec<Change> {
 
 /// Changes that one finding names.
 fn changes_named_by(finding: &Finding) -> Vec<Change> {
-    let label = || match finding.figure("what") {
-        Some(Value::Label(what)) => Some(what.clone()),
-        _ => None,
-    };
-    let change = match finding.code {
-        "must-come-off" => label().map(Change::TakeOff),
-        "must-go-on" => label().map(Change::PutOn),
-        "holes-need-drilling" => drill(finding),
-        "front-seat-in-the-way" => Some(Change::FrontSeatForward),
-        "bar-in-the-way" => Some(Change::FoldRollOverBar),
-        "gate-low" => finding.figure("folded").map(|_| Change::FoldRollOverBar),
-        "ramp-drags" | "ramp-tight" => ramps(finding),
-        "front-axle-light" | "front-axle-lifts" => ballast(finding),
-        _ => None,
-    };
-    change.into_iter().chain(openings(finding)).collect()
+    let change = MustComeOff::read(finding)
+        .map(|fact| Change::TakeOff(fact.what))
+        .or_else(|| MustGoOn::read(finding).map(|fact| Change::PutOn(fact.what)))
+        .or_else(|| HolesNeedDrilling::read(finding).map(|fact| Change::Drill { item: fact.side, port: fact.port }))
+        .or_else(|| by_hand(DriverSeatMoves::read(finding)?.state).map(Change::DriverSeat))
+        .or_else(|| by_hand(RearSeatMoves::read(finding)?.state).map(Change::RearSeat))
+        .or_else(|| BarInTheWay::read(finding).map(|_| Change::FoldRollOverBar))
+        .or_else(|| GateLow::read(finding)?.folded.map(|_| Change::FoldRollOverBar))
+        .or_else(|| RampDrags::read(finding)?.shortest.and_then(ramps))
+        .or_else(|| RampTight::read(finding)?.shortest.and_then(ramps))
+        .or_else(|| FrontAxleLight::read(finding).and_then(|fact| ballast(fact.ballast, fact.ballast_at)))
+        .or_else(|| FrontAxleNearLeast::read(finding).and_then(|fact| ballast(fact.ballast, fact.ballast_at)))
+        .or_else(|| FrontAxleLifts::read(finding).and_then(|fact| ballast(fact.ballast, fact.ballast_at)));
+    change.into_iter().chain(openings(finding)).chain(ways_out(finding)).collect()
 }
 
-fn drill(finding: &Finding) -> Option<Change> {
-    let (Some(Value::Item(item)), Some(Value::Label(port))) = (finding.figure("side"), finding.figure("port")) else {
-        return None;
+/// Where two seats clash, every other way that the one may stand which was to make room.
+fn ways_out(finding: &Finding) -> Vec<Change> {
+    let Some(clash) = SeatsClash::read(finding) else { return Vec::new() };
+    let (of, now): (fn(SeatState) -> Change, SeatState) = match clash.used {
+        Use::Working => (Change::DriverSeat, clash.driver),
+        Use::Driving => (Change::RearSeat, clash.behind),
     };
-    Some(Change::Drill { item: *item, port: port.clone() })
+    [SeatState::Slid, SeatState::Folded, SeatState::Off].into_iter().filter(|&way| way != now).map(of).collect()
+}
+
+/// The state of a seat that is brought there by hand. One that comes off is work whether that is decided or not.
+fn by_hand(state: SeatState) -> Option<SeatState> {
+    (state != SeatState::Off).then_some(state)
 }
 
 /// The holes a finding asks to be opened up, on either side of its joint, in whole tenths of a millimetre as reamers and drills
 /// are sold (common practice, no source).
 fn openings(finding: &Finding) -> Vec<Change> {
-    let Subject::Joint(_, carrier, carried) = finding.subject else { return Vec::new() };
-    [(carrier, "open-carrier", "carrier-port"), (carried, "open-carried", "carried-port")]
-        .into_iter()
-        .filter_map(|(item, by, port)| match (finding.figure(by), finding.figure(port)) {
-            (Some(Value::Length(by)), Some(Value::Label(port))) => {
-                // A figure that is a whole tenth but for rounding stays that tenth.
-                let tenths = (by.mm() * 10.0 - 1e-6).ceil();
-                let by = Length::from_m(Length::from_mm(tenths / 10.0).m().min(GREATEST_OPENING));
-                Some(Change::OpenUp { item, port: port.clone(), by })
-            }
-            _ => None,
-        })
-        .collect()
+    let (Subject::Joint(_, carrier, carried), Some(fact)) = (finding.subject, HolesNeedOpening::read(finding)) else {
+        return Vec::new();
+    };
+    let open_up = |(item, by, port): (ItemRef, Option<Length>, String)| {
+        // A figure that is a whole tenth but for rounding stays that tenth.
+        let tenths = (by?.mm() * 10.0 - 1e-6).ceil();
+        let by = Length::from_m(Length::from_mm(tenths / 10.0).m().min(GREATEST_OPENING));
+        Some(Change::OpenUp { item, port, by })
+    };
+    let plates = [(carrier, fact.open_carrier, fact.carrier_port), (carried, fact.open_carried, fact.carried_port)];
+    plates.into_iter().filter_map(open_up).collect()
 }
 
-/// The ballast a finding asks for, rounded up to whole weights of 5 kg as they are sold (common
-/// practice, no source).
-fn ballast(finding: &Finding) -> Option<Change> {
-    let (Some(Value::Mass(mass)), Some(Value::Length(x))) = (finding.figure("ballast"), finding.figure("ballast-at"))
-    else {
-        return None;
-    };
+/// Ballast, rounded up to whole weights of 5 kg as they are sold (common practice, no source).
+fn ballast(mass: Mass, x: Length) -> Option<Change> {
     let whole = (mass.kg() / 5.0).ceil() * 5.0;
-    (whole.is_finite() && whole > 0.0).then_some(Change::Ballast { mass: Mass::from_kg(whole), x: *x })
+    (whole.is_finite() && whole > 0.0).then_some(Change::Ballast { mass: Mass::from_kg(whole), x })
 }
 
 /// Ramps that would clear, rounded up to whole 100 mm as they are made (common practice, no source).
-fn ramps(finding: &Finding) -> Option<Change> {
-    let Some(Value::Length(shortest)) = finding.figure("shortest") else { return None };
+fn ramps(shortest: Length) -> Option<Change> {
     let whole = (shortest.mm() / 100.0).ceil() * 100.0;
     whole.is_finite().then_some(Change::Ramps { length: Length::from_mm(whole) })
 }
 
 /// Adapters whose ports can answer something of this build, or that sleeve a bore.
-fn useful_adapters(desk: &Desk, build: &Build) -> Vec<AdapterId> {
+pub(super) fn useful_adapters(desk: &Desk, build: &Build) -> Vec<AdapterId> {
     let catalogue = desk.catalogue();
     let offers = |role: Role, end: End| {
         build.items().into_iter().any(|item| catalogue.body(item).ports.iter().any(|p| p.role == role && p.end == end))
     };
     (0..catalogue.adapters.len())
         .map(AdapterId::at)
-        .filter(|&id| !build.adapters.contains(&id))
+        .filter(|&id| !build.side.adapters.contains(&id))
         .filter(|&id| {
             let ports = &catalogue.body(ItemRef::Adapter(id)).ports;
             let hangs = ports.iter().any(|p| p.end == End::Carried && offers(p.role, End::Carrier));
@@ -295,30 +205,29 @@ fn useful_adapters(desk: &Desk, build: &Build) -> Vec<AdapterId> {
         .collect()
 }
 
-fn by_worth(a: &Remedy, b: &Remedy) -> std::cmp::Ordering {
-    let money = |remedy: &Remedy| remedy.buy_more.map_or(i64::MAX, Money::hundredths);
-    let length = |remedy: &Remedy| remedy.length_more.map_or(f64::INFINITY, Length::m);
-    (a.verdict.cmp(&b.verdict))
-        .then_with(|| a.steps.len().cmp(&b.steps.len()))
-        .then_with(|| money(a).cmp(&money(b)))
-        .then_with(|| a.work_more.total_cmp(&b.work_more))
-        .then_with(|| length(a).total_cmp(&length(b)))
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
     use crate::finding::{Grade, Verdict};
-    use crate::item::{FrameId, ItemRef, MachineId, Role};
+    use crate::item::{FrameId, MachineId};
 
     #[test]
     fn holes_are_opened_up_by_the_next_whole_tenth_of_a_millimetre() {
         let (machine, frame) = (ItemRef::Machine(MachineId::at(0)), ItemRef::Frame(FrameId::at(0)));
         for (wanted, tenth) in [(0.43, 0.5), (0.4, 0.4), (0.401, 0.5), (0.04, 0.1), (0.98, 1.0), (1.0, 1.0)] {
             let subject = Subject::Joint(Role::AxleAnchor, machine, frame);
-            let finding = Finding::new("holes-need-opening", subject, Verdict::BoltsUpWithWork, Grade::Drawing)
-                .with("open-carried", Value::Length(Length::from_mm(wanted)))
-                .with("carried-port", Value::Label("axle plate".to_owned()));
+            let by = Length::from_mm(wanted);
+            let fact = HolesNeedOpening {
+                bolts: 4,
+                open_by: by,
+                margin: Length::ZERO,
+                open_carrier: None,
+                open_carried: Some(by),
+                carrier_port: "hood".to_owned(),
+                carried_port: "axle plate".to_owned(),
+                work: Work::ZERO,
+            };
+            let finding = Finding::of(fact, subject, Verdict::BoltsUpWithWork, Grade::Drawing);
             let [Change::OpenUp { item, port, by }] = &openings(&finding)[..] else { panic!("one plate is opened up") };
             assert_eq!((*item, port.as_str()), (frame, "axle plate"));
             assert!((by.mm() - tenth).abs() < 1e-9, "{wanted}: {}", by.mm());

@@ -1,5 +1,6 @@
 //! Keeps the page's address and the session in step.
 
+use fitup_view::Mode;
 use gloo::events::EventListener;
 use wasm_bindgen::JsValue;
 use web_sys::HtmlElement;
@@ -9,9 +10,9 @@ use crate::state::{Action, Address, Key};
 
 /// Reads the address at the start and whenever the reader goes back or forward, and writes it
 /// whenever the session stands elsewhere. `given` is the link the element's attribute holds: it
-/// counts at the start where the address has none, and whenever the page changes it.
+/// counts at the start where the address has none, and whenever the page changes it. A kiosk leaves no steps to go back to.
 #[hook]
-pub fn use_address(host: HtmlElement, given: Option<AttrValue>, stands: Address, act: Callback<Action>) {
+pub fn use_address(host: HtmlElement, given: Option<AttrValue>, stands: Address, mode: Mode, act: Callback<Action>) {
     let key = use_memo(host, |host| Key::of(&host.id()));
     let begun = use_state(|| false);
     {
@@ -39,7 +40,7 @@ pub fn use_address(host: HtmlElement, given: Option<AttrValue>, stands: Address,
     }
     use_effect_with((stands, *begun), move |(stands, begun)| {
         if *begun {
-            write(stands, &key);
+            write(stands, &key, mode);
         }
     });
 }
@@ -49,7 +50,7 @@ fn fragment() -> String {
 }
 
 /// A page that may not touch its history (a sandboxed frame) still works; it only forgets.
-fn write(stands: &Address, key: &Key) {
+fn write(stands: &Address, key: &Key, mode: Mode) {
     let before = fragment();
     let after = stands.write(&before, key);
     if before.trim_start_matches('#') == after {
@@ -61,5 +62,9 @@ fn write(stands: &Address, key: &Key) {
         return;
     };
     let hash = if after.is_empty() { String::new() } else { format!("#{after}") };
-    let _ = history.push_state_with_url(&JsValue::NULL, "", Some(&format!("{path}{search}{hash}")));
+    let address = format!("{path}{search}{hash}");
+    let _ = match mode {
+        Mode::Kiosk => history.replace_state_with_url(&JsValue::NULL, "", Some(&address)),
+        Mode::Page | Mode::Yard => history.push_state_with_url(&JsValue::NULL, "", Some(&address)),
+    };
 }

@@ -1,9 +1,7 @@
 //! Where the widget stands in the page's address: build, open step and view, in the fragment,
 //! beside whatever else the page keeps there.
 
-use fitup_core::build::Step;
-
-use super::View;
+use fitup_view::{Step, View};
 
 /// The name a widget has in the fragment; several widgets on one page have one each.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -14,6 +12,11 @@ impl Key {
     pub fn of(element_id: &str) -> Self {
         let usable: String = element_id.chars().filter(|c| c.is_ascii_alphanumeric() || *c == '-').collect();
         Self(if usable.is_empty() { "fit-up".to_owned() } else { usable })
+    }
+
+    /// The name.
+    pub fn as_str(&self) -> &str {
+        &self.0
     }
 }
 
@@ -70,7 +73,8 @@ impl Address {
     }
 }
 
-fn pairs(fragment: &str) -> impl Iterator<Item = (&str, &str)> {
+/// Name and value of each part of a fragment.
+pub(super) fn pairs(fragment: &str) -> impl Iterator<Item = (&str, &str)> {
     fragment.trim_start_matches('#').split('&').filter_map(|part| part.split_once('='))
 }
 

@@ -1,11 +1,11 @@
 //! What can go wrong outside the build, as data.
 
-use fitup_catalogue::link::LinkError;
-use fitup_catalogue::{Problem, Unresolved};
-use fitup_words::Lang;
+use fitup_view::Lang;
+
+use super::FileTrouble;
 
 /// Why there is no new catalogue.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub enum Trouble {
     /// No address was given.
     NoAddress,
@@ -20,25 +20,53 @@ pub enum Trouble {
     Broken {
         /// The address.
         address: String,
-        /// Everything that is wrong, with positions.
-        problems: Vec<Problem>,
-    },
-    /// It is of a newer format than this version reads.
-    Newer {
-        /// The address.
-        address: String,
-        /// The problem that says so.
-        problem: Problem,
+        /// Everything that is wrong, as JSON text.
+        problems: String,
+        /// Whether it is of a newer format than this version reads.
+        is_newer: bool,
     },
 }
 
+/// Why there is no engine.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum EngineTrouble {
+    /// Its file is not to be had.
+    Missing,
+    /// Its file is cut off or damaged.
+    CutOff,
+    /// It is of another version than the page.
+    OtherVersion,
+    /// It has ended again and again.
+    Stopped,
+}
+
+impl EngineTrouble {
+    /// The key of what is said.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Missing => "ui-engine-missing",
+            Self::CutOff => "ui-engine-cut-off",
+            Self::OtherVersion => "ui-engine-other-version",
+            Self::Stopped => "ui-engine-stopped",
+        }
+    }
+}
+
 /// Something to tell once, beside what is shown.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub enum Notice {
-    /// The link in the address could not be read.
-    Link(LinkError),
-    /// The link was read; this catalogue does not have everything in it.
-    Missing(Vec<Unresolved>),
+    /// What the engine has to tell of the link in the address.
+    Link(fitup_view::Notice),
     /// The texts of a language could not be loaded; English is shown.
     Unspoken(Lang),
+    /// The engine has ended and another has been begun.
+    Restarted,
+    /// The engine works in the page itself.
+    Here,
+    /// The device keeps no more, or nothing at all.
+    NotKept,
+    /// So many jobs of a file were taken in.
+    JobsTaken(usize),
+    /// A file held no jobs that could be taken in.
+    JobsFile(FileTrouble),
 }

@@ -1,36 +1,31 @@
 //! What else is in the build: adapters and work decided on, each to be taken out again.
 
-use fitup_core::build::Build;
-use fitup_core::item::ItemRef;
+use fitup_view::{Also, Edit, Extra};
 use yew::prelude::*;
 
 use super::icon::{Glyph, icon_button};
 use crate::ctx::Ctx;
-use crate::state::Edit;
 
 /// The list; nothing where there is nothing else.
-pub fn also(ctx: &Ctx, build: &Build) -> Html {
-    let adapters = build
-        .adapters
-        .iter()
-        .enumerate()
-        .map(|(at, &id)| (ctx.label(ItemRef::Adapter(id)).to_owned(), ctx.on(move || Edit::RemoveAdapter(at))));
-    let changes = build.changes.iter().map(|change| {
-        let dropped = change.clone();
-        (ctx.words.change(ctx.catalogue(), change), ctx.on(move || Edit::Drop(dropped.clone())))
-    });
-    let all: Vec<(String, Callback<MouseEvent>)> = adapters.chain(changes).collect();
+pub fn also(ctx: &Ctx, all: &[Also]) -> Html {
     if all.is_empty() {
         return Html::default();
     }
+    let out = |extra: Extra| {
+        ctx.on(move || match extra {
+            Extra::Adapter(at, of) => Edit::RemoveAdapter { at, of },
+            Extra::Change(at, of) => Edit::DropChange { at, of },
+        })
+    };
     html! {
         <ul class="also" aria-label={ctx.text("ui-also")}>
-            for (at, (words, out)) in all.into_iter().enumerate() {
+            for (at, one) in all.iter().enumerate() {
                 <li key={at}>
-                    <span>{ words.clone() }</span>
+                    <span>{ one.words.clone() }</span>
                     {
                         icon_button(
-                            Glyph::Close, ctx.text("ui-take-out"), format!("{}: {words}", ctx.text("ui-take-out")), true, out,
+                            Glyph::Close, ctx.text("ui-take-out"), format!("{}: {}", ctx.text("ui-take-out"), one.words),
+                            true, out(one.extra),
                         )
                     }
                 </li>

@@ -1,6 +1,6 @@
 //! The bar over the sheet: name, undo and redo, units, settings.
 
-use fitup_words::Units;
+use fitup_view::Units;
 use yew::prelude::*;
 
 use super::icon::{Glyph, icon_button};
@@ -10,7 +10,7 @@ use crate::state::{Action, Session};
 
 /// The bar.
 pub fn bar(ctx: &Ctx, session: &Session) -> Html {
-    let units = ctx.words.reader().units;
+    let units = ctx.reader.units;
     let step = |glyph: Glyph, key: &str, action: Action, can: bool| {
         let act = ctx.act.clone();
         let onclick = Callback::from(move |_| act.emit(action.clone()));
@@ -31,7 +31,7 @@ pub fn bar(ctx: &Ctx, session: &Session) -> Html {
     html! {
         <header class="bar">
             <h1 class="bar-name">{ "Fit-up" }</h1>
-            <p class="bar-catalogue">{ ctx.catalogue().name.name.clone() }</p>
+            <p class="bar-catalogue">{ session.sheet.as_ref().map(|sheet| sheet.catalogue.clone()) }</p>
             <div class="bar-tools">
                 { step(Glyph::Undo, "ui-undo", Action::Undo, session.history.can_undo()) }
                 { step(Glyph::Redo, "ui-redo", Action::Redo, session.history.can_redo()) }
@@ -39,8 +39,16 @@ pub fn bar(ctx: &Ctx, session: &Session) -> Html {
                     { unit(Units::Metric, "mm", "ui-units-metric") }
                     { unit(Units::Us, "in", "ui-units-us") }
                 </div>
-                <Settings theme={session.theme} />
+                { away(ctx, session) }
+                <Settings />
             </div>
         </header>
     }
+}
+
+/// The way to what is taken along, once there is something to take.
+fn away(ctx: &Ctx, session: &Session) -> Html {
+    let can = !session.history.present().is_empty();
+    let open = ctx.act.reform(|_: MouseEvent| Action::TakeAway(true));
+    icon_button(Glyph::Away, ctx.text("ui-take-away"), ctx.text("ui-take-away"), can, open)
 }

@@ -1,98 +1,91 @@
-//! The drawing of the build, to scale.
+//! A box with a drawing in it: it tells how much room it has, and what is touched in it.
 
-use fitup_core::build::{Build, Step, place};
-use fitup_core::fit::Answer;
-use fitup_core::search::{Reach, Reachable};
-use fitup_drawing::{Sheet, Subject, plan, side};
+use fitup_view::{Picture, Step};
 use web_sys::Element;
 use yew::prelude::*;
 
-use crate::ctx::use_ctx;
+use super::row::row_id;
+use crate::ctx::{svg, use_ctx};
+use crate::focus;
 use crate::hooks::use_room;
-use crate::picture::{self, Lettering, PIXELS_PER_MM};
-use crate::same::Same;
-use crate::state::{Action, DrawingView};
+use crate::state::Action;
 
 #[derive(Properties, PartialEq)]
-pub struct DrawingProps {
-    /// The answer.
-    pub answer: Same<Answer>,
-    /// The build.
-    pub build: Same<Build>,
-    /// How the machine is looked at.
-    pub drawing: DrawingView,
-    /// What can be reached, for a ghost to begin with.
-    pub reach: Option<Same<Reachable>>,
+pub struct DrawingBoxProps {
+    /// The picture.
+    pub picture: Picture,
+    /// Whether it is as high as it is wide.
+    #[prop_or_default]
+    pub tall: bool,
 }
 
 /// The drawing, or what to do to get one. Touching a joint's marker opens the joint, touching an
 /// item its step.
 #[component]
-pub fn Drawing(props: &DrawingProps) -> Html {
+pub fn DrawingBox(props: &DrawingBoxProps) -> Html {
     let ctx = use_ctx();
     let node = use_node_ref();
     let room = use_room(&node);
-    let drawn = {
-        let begun = !props.answer.stack.placed.is_empty();
-        let reach = props.reach.clone().filter(|_| !begun);
-        let key = (ctx.clone(), props.answer.clone(), props.build.clone(), props.drawing, room, reach);
-        use_memo(key, move |(ctx, answer, build, view, room, reach)| {
-            let (width, height) = (*room)?;
-            let lettering = Lettering(&ctx.words);
-            let sheet = Sheet::new(f64::from(width) / PIXELS_PER_MM, f64::from(height) / PIXELS_PER_MM, &lettering);
-            let subject = Subject::new(ctx.catalogue(), build, &answer.stack);
-            let draw = match view {
-                DrawingView::Side => side,
-                DrawingView::Plan => plan,
-            };
-            if !begun {
-                // What could come of it, in pale lines; the words beside it say so.
-                let build = &best(reach.as_deref()?)?.build;
-                let stack = place(ctx.catalogue(), build);
-                let scene = draw(&subject, None, Some(&Subject::new(ctx.catalogue(), build, &stack)), &sheet);
-                return Some(picture::svg(&scene, &ctx.text("ui-drawing-none")));
-            }
-            let scene = draw(&subject, Some(answer), None, &sheet);
-            let told = picture::told(ctx, answer, &scene);
-            Some(picture::svg(&scene, &told))
-        })
-    };
+    {
+        let act = ctx.act.clone();
+        use_effect_with(room, move |room| room.iter().for_each(|&room| act.emit(Action::Room(room))));
+    }
+    let picture = &props.picture;
     let touched = {
-        let (ctx, answer) = (ctx.clone(), props.answer.clone());
+        let (ctx, picture) = (ctx.clone(), picture.clone());
         move |event: MouseEvent| {
             let target = event.target_dyn_into::<Element>().and_then(|at| at.closest("[data-target]").ok().flatten());
-            if let Some(action) = target.and_then(|at| at.get_attribute("data-target")).and_then(|t| opens(&t, &answer))
-            {
-                ctx.act(action);
+            let target = target.and_then(|at| at.get_attribute("data-target"));
+            let Some(action) = target.and_then(|target| opens(&target, &picture)) else { return };
+            match action {
+                Action::Open(Some(row)) => focus::show(&event, &row_id(row)),
+                Action::OpenStep(Some(step)) => focus::show(&event, &format!("step-{}", step.name())),
+                _ => {}
             }
+            ctx.act(action);
         }
     };
+    let drawn = use_memo(picture.svg.clone(), |markup| svg(markup));
+    let missing =
+        if picture.svg.is_empty() && !picture.opens.is_empty() { "drawing-missing soft" } else { "drawing-none" };
     html! {
-        <div class="drawing-box" ref={node} onclick={touched}>
+        <div class={if props.tall { "drawing-box tall" } else { "drawing-box" }} ref={node} onclick={touched}>
             { (*drawn).clone() }
-            if props.answer.stack.placed.is_empty() {
-                <p class="drawing-none">{ ctx.text("ui-drawing-none") }</p>
+            if let Some(said) = picture.missing.clone() {
+                <p class={missing}>{ said }</p>
             }
         </div>
     }
 }
 
-/// The best that can be reached from nothing, with a frame if there is one: it shows the most.
-fn best(reachable: &Reachable) -> Option<&Reach> {
-    let framed = reachable.carrying.iter().skip(1).flatten();
-    framed.chain(reachable.machines.iter().flatten()).min_by_key(|reach| reach.verdict)
-}
-
 /// What touching a part of the drawing opens.
-fn opens(target: &str, answer: &Answer) -> Option<Action> {
+fn opens(target: &str, picture: &Picture) -> Option<Action> {
     let (kind, name) = target.split_once('-')?;
     match kind {
         "joint" => {
-            let joint = answer.joints.get(name.parse::<usize>().ok()?)?;
-            let finding = answer.findings.get(*joint.findings.first()?)?;
-            Some(Action::Open(Some(finding.subject)))
+            let row = picture.opens.get(name.parse::<usize>().ok()?).copied().flatten();
+            row.map(|row| Action::Open(Some(row)))
+        }
+        "finding" => {
+            let index: u32 = name.parse().ok()?;
+            let clash = picture.clashes.iter().find(|(finding, _)| *finding == index);
+            clash.map(|&(_, row)| Action::Open(Some(row)))
         }
         "item" => Step::named(name).map(|step| Action::OpenStep(Some(step))),
         _ => None,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_mark_opens_its_row_and_an_item_its_step() {
+        let picture = Picture { opens: vec![None, Some(7)], clashes: vec![(4, 9)], ..Picture::default() };
+        assert!(matches!(opens("joint-1", &picture), Some(Action::Open(Some(7)))));
+        assert!(matches!(opens("finding-4", &picture), Some(Action::Open(Some(9)))));
+        assert!(matches!(opens("item-seat", &picture), Some(Action::OpenStep(Some(Step::Seat)))));
+        assert!(["joint-0", "joint-9", "finding-5", "item"].iter().all(|name| opens(name, &picture).is_none()));
     }
 }

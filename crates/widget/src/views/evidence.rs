@@ -1,13 +1,11 @@
 //! A grade of evidence by its line type: the firmer the line, the firmer the evidence.
 
-use fitup_core::finding::Grade;
+use fitup_view::Grade;
 use yew::prelude::*;
 
-use crate::ctx::Ctx;
-
 /// The line and the word.
-pub fn evidence(ctx: &Ctx, grade: Grade) -> Html {
-    let (width, dashes) = match grade {
+pub fn evidence((grade, word, meaning): &(Grade, String, String)) -> Html {
+    let (width, dashes) = match *grade {
         Grade::Listed => ("3.4", None),
         Grade::SamePart => ("2", None),
         Grade::ReplacedPart => ("2", Some("12 3")),
@@ -16,11 +14,11 @@ pub fn evidence(ctx: &Ctx, grade: Grade) -> Html {
         Grade::None => ("1.4", Some("1 4")),
     };
     html! {
-        <span class="evidence" title={ctx.words.grade_meaning(grade)}>
+        <span class="evidence" title={meaning.clone()}>
             <svg viewBox="0 0 40 12" aria-hidden="true" focusable="false">
                 <path d="M0 6h40" stroke-width={width} stroke-dasharray={dashes} />
             </svg>
-            <span>{ ctx.words.grade(grade) }</span>
+            <span>{ word.clone() }</span>
         </span>
     }
 }

@@ -1,57 +1,58 @@
 //! The drawing field: views, drawing, figures.
 
-use fitup_core::build::Build;
-use fitup_core::fit::Answer;
-use fitup_core::search::Reachable;
+use fitup_view::{DrawingView, Field, Picture, Sheet, View};
 use yew::prelude::*;
 
-use super::drawing::Drawing;
+use super::compare::compare;
+use super::desk::desk;
+use super::drawing::DrawingBox;
 use super::figures::figures;
+use super::first::begin;
+use super::identify::identify;
 use super::tabs::tabs;
 use super::whole::switch::switch;
-use super::whole::{Digging, Loading, Site, Weight};
+use super::whole::whole;
 use crate::ctx::Ctx;
-use crate::same::Same;
-use crate::state::{Action, DrawingView, Session, View};
+use crate::state::{Action, Session};
 
 /// The drawing field.
-pub fn field(
-    ctx: &Ctx,
-    session: &Session,
-    answer: &Same<Answer>,
-    build: &Same<Build>,
-    reach: Option<&Same<Reachable>>,
-) -> Html {
-    let sides = DrawingView::ALL.iter().map(|side| ctx.text(&format!("ui-look-{}", side.name()))).collect();
-    let taken = DrawingView::ALL.iter().position(|side| *side == session.drawing).unwrap_or_default();
-    let look = ctx.act.reform(|at: usize| Action::Look(DrawingView::ALL[at]));
+pub fn field(ctx: &Ctx, session: &Session, sheet: &Sheet) -> Html {
+    let sides = DrawingView::ALL.iter().map(|&side| (side, ctx.text(&format!("ui-look-{}", side.name()))));
+    let look = ctx.act.reform(Action::Look);
+    // With nothing chosen there is one thing to look at: what this is for.
+    let is_new = !sheet.begun && session.view() == View::Fit;
     html! {
         <>
             <section
-                class="field" id="drawing" aria-label={ctx.text("ui-drawing")} data-folded={session.folded.to_string()}
+                class="field" id="drawing" tabindex="-1" aria-label={ctx.text("ui-drawing")} data-folded={session.folded.to_string()}
             >
-                <div class="views">
-                    { tabs(ctx, session.view) }
-                    if matches!(session.view, View::Fit | View::Parts) {
-                        { switch(ctx.text("ui-look-from"), sides, taken, &look) }
-                    }
-                </div>
+                if is_new {
+                    { begin(ctx, session) }
+                } else {
+                    <div class="views">
+                        { tabs(ctx, session.view()) }
+                        if matches!(session.view(), View::Fit | View::Parts) {
+                            { switch(ctx.text("ui-look-from"), sides, session.drawing(), &look) }
+                        }
+                    </div>
+                }
                 {
-                    match session.view {
-                        View::Loading => html! { <Loading answer={answer.clone()} build={build.clone()} /> },
-                        View::Weight => html! { <Weight answer={answer.clone()} build={build.clone()} /> },
-                        View::Digging => html! { <Digging answer={answer.clone()} build={build.clone()} /> },
-                        View::Site => html! { <Site answer={answer.clone()} build={build.clone()} /> },
-                        View::Fit | View::Parts => html! {
-                            <Drawing
-                                answer={answer.clone()} build={build.clone()} drawing={session.drawing}
-                                reach={reach.cloned()}
-                            />
-                        },
+                    match &sheet.field {
+                        Field::Drawing(picture) if is_new => {
+                            let picture = Picture { missing: None, ..picture.clone() };
+                            html! { <DrawingBox key="drawing" {picture} /> }
+                        }
+                        Field::Drawing(picture) => html! { <DrawingBox key="drawing" picture={picture.clone()} /> },
+                        Field::Compare(view) => compare(ctx, session, view),
+                        Field::Identify(view) => identify(ctx, session, view),
+                        Field::Desk(of_build) => html! { <div key="desk">{ desk(ctx, session, of_build, 2) }</div> },
+                        Field::Whole(view) => whole(ctx, session, view),
                     }
                 }
             </section>
-            { figures(ctx, answer) }
+            if sheet.begun {
+                { figures(ctx, sheet) }
+            }
         </>
     }
 }

@@ -1,25 +1,24 @@
 //! One finding in full: for the shopper, for the workshop, its evidence, its checks.
 
-use fitup_core::finding::Finding;
-use fitup_words::LineRole;
+use fitup_view::{Finding, LineRole};
 use yew::prelude::*;
 
+use super::said::said;
 use super::verdict::verdict_word;
-use crate::ctx::Ctx;
-use crate::say;
 
 /// The finding in full.
-pub fn finding_body(ctx: &Ctx, finding: &Finding) -> Html {
+pub fn finding_body(finding: &Finding) -> Html {
     let class = |role| match role {
-        LineRole::Sentence => "finding-says",
+        LineRole::Says => "finding-says",
         LineRole::Check => "finding-check",
-        LineRole::Evidence | LineRole::Step | LineRole::Parts | LineRole::Caution => "finding-rests",
+        LineRole::Rests => "finding-rests",
     };
     html! {
         <div class="finding">
-            { verdict_word(ctx, Some(finding.verdict)) }
-            for (at, (role, said)) in say::workshop(ctx, finding).into_iter().enumerate() {
-                <p key={at} class={class(role)}>{ said }</p>
+            <p class="finding-question">{ finding.question.clone() }</p>
+            { verdict_word(Some(finding.verdict), finding.word.clone()) }
+            for (at, line) in finding.lines.iter().enumerate() {
+                <p key={at} class={class(line.role)}>{ said(&line.said) }</p>
             }
         </div>
     }

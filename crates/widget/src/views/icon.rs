@@ -19,6 +19,8 @@ pub enum Glyph {
     Caliper,
     /// Goes on.
     Next,
+    /// Takes it away.
+    Away,
     /// The drawing, folded in or out.
     Drawing,
 }
@@ -35,6 +37,7 @@ pub fn icon(glyph: Glyph) -> Html {
         Glyph::Close => "m5 5 10 10m0-10L5 15",
         Glyph::Caliper => "M3 4h14v3H3zM5 7v9l2-2V7m6 0v7l2 2V7M9 4v1.5m3-1.5v1.5",
         Glyph::Next => "M4 10h12m0 0-4-4m4 4-4 4",
+        Glyph::Away => "M10 12.5V3m0 0L6.5 6.5M10 3l3.5 3.5M5.5 9.5H4V17h12V9.5h-1.5",
         Glyph::Drawing => "M3 4h14v12H3zM12 12h5v4h-5zM5.5 10.5h4M5.5 8.5v4m4-4v4",
     };
     html! {

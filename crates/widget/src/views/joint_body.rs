@@ -1,43 +1,42 @@
 //! A joint opened: part numbers on both sides, hole patterns, margin, measurements.
 
-use fitup_core::build::Build;
-use fitup_core::fit::Answer;
-use fitup_core::item::ItemRef;
+use fitup_view::{Joint, Side};
 use yew::prelude::*;
 
-use super::measure::Measure;
-use super::overlay::OverlayPicture;
+use super::desk::desk;
+use super::icon::{Glyph, icon};
+use super::overlay::overlay;
 use crate::ctx::Ctx;
-use crate::same::Same;
+use crate::state::Session;
 
 /// The joint's two sides and what is known of them.
-pub fn joint_body(ctx: &Ctx, index: usize, answer: &Same<Answer>, build: &Same<Build>) -> Html {
-    let Some(joint) = answer.joints.get(index) else { return Html::default() };
-    let side = |item: ItemRef, port: &str, parts: &[String]| {
+pub fn joint_body(ctx: &Ctx, session: &Session, joint: &Joint) -> Html {
+    let side = |side: &Side| {
         html! {
             <div class="side">
-                <h4><span class="side-kind">{ ctx.words.kind(item) }</span>{ ctx.label(item) }</h4>
-                if parts.is_empty() {
+                <h4><span class="side-kind">{ side.kind.clone() }</span>{ side.label.clone() }</h4>
+                if side.parts.is_empty() {
                     <p class="soft">{ ctx.text("ui-no-part-number") }</p>
                 } else {
-                    <p class="part-number">{ parts.join(", ") }</p>
+                    <p class="part-number">{ side.parts.join(", ") }</p>
                 }
-                <p class="small soft">{ port.to_owned() }</p>
+                <p class="small soft">{ side.port.clone() }</p>
             </div>
         }
     };
     html! {
         <>
             <div class="sides" role="group" aria-label={ctx.text("ui-part-numbers")}>
-                { side(joint.carrier.0, &joint.carrier.1, &joint.carrier_parts) }
-                { side(joint.carried.0, &joint.carried.1, &joint.carried_parts) }
+                { side(&joint.sides[0]) }
+                { side(&joint.sides[1]) }
             </div>
-            if joint.overlay.is_some() {
-                <OverlayPicture joint={index} answer={answer.clone()} />
+            { joint.overlay.as_ref().map(|picture| overlay(ctx, picture)) }
+            if let Some(of_joint) = &joint.desk {
+                <div class="measure">
+                    <h4>{ icon(Glyph::Caliper) }{ ctx.text("ui-measure") }</h4>
+                    { desk(ctx, session, of_joint, 5) }
+                </div>
             }
-            <Measure
-                sides={vec![joint.carrier.clone(), joint.carried.clone()]} build={build.clone()}
-            />
         </>
     }
 }

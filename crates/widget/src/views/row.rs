@@ -1,57 +1,61 @@
 //! One subject of the answer: its verdict, its worst finding, its evidence; opened, the rest.
 
-use fitup_core::build::Build;
-use fitup_core::finding::Subject;
-use fitup_core::fit::Answer;
+use fitup_view::Row;
 use yew::prelude::*;
 
 use super::evidence::evidence;
 use super::finding_body::finding_body;
 use super::icon::{Glyph, icon};
 use super::joint_body::joint_body;
+use super::said::said;
 use super::verdict::verdict_mark;
 use crate::ctx::Ctx;
-use crate::same::Same;
-use crate::say;
-use crate::state::{Action, Row};
+use crate::focus;
+use crate::state::{Action, Session};
+
+/// The id of a row's head.
+pub fn row_id(row: u64) -> String {
+    format!("row-{row}")
+}
 
 /// What stands in the row.
-pub fn row_body(ctx: &Ctx, row: &Row, answer: &Same<Answer>, build: &Same<Build>, open: bool) -> Html {
-    let worst = row.findings.first().and_then(|&index| answer.findings.get(index));
+pub fn row_body(ctx: &Ctx, session: &Session, row: &Row) -> Html {
+    let open = session.look.opened == Some(row.key);
     let toggle = {
-        let (act, to) = (ctx.act.clone(), (!open).then_some(row.subject));
+        let (act, to) = (ctx.act.clone(), (!open).then_some(row.key));
         move |_: MouseEvent| act.emit(Action::Open(to))
-    };
-    let between = match row.subject {
-        Subject::Joint(_, a, b) | Subject::Clearance(a, b) => Some(format!("{} ↔ {}", ctx.label(a), ctx.label(b))),
-        _ => None,
     };
     html! {
         <>
             <h3>
-                <button type="button" class="joint-head" aria-expanded={open.to_string()} onclick={toggle}>
+                <button type="button" class="joint-head" id={row_id(row.key)} aria-expanded={open.to_string()} onclick={toggle}>
                     { verdict_mark(Some(row.verdict)) }
-                    <span class="unseen">{ ctx.words.verdict(row.verdict) }{ ": " }</span>
+                    <span class="unseen">{ row.word.clone() }{ ": " }</span>
                     <span class="joint-text">
-                        <span class="joint-name">{ worst.map(|finding| say::subject(ctx, finding)) }</span>
-                        if let Some(between) = between {
+                        <span class="joint-name">
+                            { row.name.clone() }
+                            <span class="joint-question">{ row.question.clone() }</span>
+                        </span>
+                        if let Some(between) = row.between.clone() {
                             <span class="joint-between">{ between }</span>
                         }
-                        <span class="joint-line">{ worst.map(|finding| say::sentence(ctx, finding)) }</span>
+                        <span class="joint-line">{ said(&row.line) }</span>
                     </span>
-                    if let Some(worst) = worst {
-                        { evidence(ctx, worst.evidence.grade) }
-                    }
+                    { evidence(&row.evidence) }
                     { icon(Glyph::Chevron) }
                 </button>
             </h3>
-            if open {
+            if open && !row.findings.is_empty() {
                 <div class="joint-body">
-                    for index in row.findings.iter().copied() {
-                        { answer.findings.get(index).map(|finding| finding_body(ctx, finding)) }
+                    <button type="button" class="button bare to-drawing" onclick={|event: MouseEvent| focus::show(&event, "drawing")}>
+                        { icon(Glyph::Drawing) }
+                        { ctx.text("ui-to-drawing") }
+                    </button>
+                    for finding in &row.findings {
+                        { finding_body(finding) }
                     }
-                    if let Some(joint) = row.joint {
-                        { joint_body(ctx, joint, answer, build) }
+                    if let Some(joint) = &row.joint {
+                        { joint_body(ctx, session, joint) }
                     }
                 </div>
             }

@@ -1,14 +1,12 @@
 //! How the catalogue fares: on its way, missing, broken, too new.
 
-use fitup_catalogue::{Problem, Severity};
+use fitup_view::{Problem, Problems};
 use yew::prelude::*;
 
-use crate::ctx::use_ctx;
+use crate::ctx::{Ctx, use_ctx};
 use crate::hooks::use_later;
 use crate::state::{Supply, Trouble};
 
-/// Problems listed at most; the rest are counted.
-const LISTED: usize = 50;
 /// Milliseconds after which a catalogue counts as slow.
 const SLOW: u32 = 6000;
 
@@ -16,8 +14,10 @@ const SLOW: u32 = 6000;
 pub struct SupplyStateProps {
     /// How far it has come.
     pub supply: Supply,
-    /// Why it is not to be had.
+    /// Why it could not be loaded.
     pub trouble: Option<Trouble>,
+    /// What is wrong with it.
+    pub problems: Option<Problems>,
     /// Whether there is a catalogue to work with.
     pub ready: bool,
     /// Loads it again.
@@ -46,11 +46,15 @@ pub fn SupplyState(props: &SupplyStateProps) -> Html {
         Trouble::Unreachable { address, reason } => {
             ("ui-catalogue-missing", address.as_str(), html! { <p class="soft">{ reason.clone() }</p> })
         }
-        Trouble::Newer { address, problem } => {
-            ("ui-catalogue-newer", address.as_str(), list(&ctx, std::slice::from_ref(problem)))
+        Trouble::Broken { address, is_newer, .. } => {
+            let key = if *is_newer { "ui-catalogue-newer" } else { "ui-catalogue-broken" };
+            (key, address.as_str(), props.problems.as_ref().map(list).unwrap_or_default())
         }
-        Trouble::Broken { address, problems } => ("ui-catalogue-broken", address.as_str(), list(&ctx, problems)),
     };
+    trouble_of(&ctx, key, address, more, props)
+}
+
+fn trouble_of(ctx: &Ctx, key: &str, address: &str, more: Html, props: &SupplyStateProps) -> Html {
     let retry = props.retry.clone();
     html! {
         <div class="trouble" role="alert">
@@ -67,32 +71,28 @@ pub fn SupplyState(props: &SupplyStateProps) -> Html {
     }
 }
 
-fn list(ctx: &crate::ctx::Ctx, problems: &[Problem]) -> Html {
-    let errors = problems.iter().filter(|problem| problem.code.severity() == Severity::Error);
+fn list(problems: &Problems) -> Html {
     html! {
         <>
             <ol class="problems">
-                for (at, problem) in errors.clone().take(LISTED).enumerate() {
-                    <li key={at}>{ told(ctx, problem) }</li>
+                for (at, problem) in problems.listed.iter().enumerate() {
+                    <li key={at}>{ told(problem) }</li>
                 }
             </ol>
-            if errors.clone().count() > LISTED {
-                <p class="soft">
-                    { ctx.text_with("ui-more-problems", &[("count", (errors.count() - LISTED).into())]) }
-                </p>
+            if let Some(more) = problems.more.clone() {
+                <p class="soft">{ more }</p>
             }
         </>
     }
 }
 
 /// A problem: where, what, and what mends it.
-fn told(ctx: &crate::ctx::Ctx, problem: &Problem) -> Html {
-    let told = ctx.words.problem(problem);
+fn told(problem: &Problem) -> Html {
     html! {
         <>
-            <span class="problem-place">{ told.place }</span>
-            <span>{ told.sentence }</span>
-            <span class="soft">{ told.mend }</span>
+            <span class="problem-place">{ problem.place.clone() }</span>
+            <span>{ problem.sentence.clone() }</span>
+            <span class="soft">{ problem.mend.clone() }</span>
         </>
     }
 }

@@ -1,10 +1,11 @@
 //! The views on the build, as the sheets of one set.
 
+use fitup_view::View;
 use web_sys::{HtmlElement, KeyboardEvent};
 use yew::prelude::*;
 
 use crate::ctx::Ctx;
-use crate::state::{Action, View};
+use crate::state::Action;
 
 /// The tabs: one tab stop; the arrow keys turn.
 pub fn tabs(ctx: &Ctx, shown: View) -> Html {

@@ -1,31 +1,23 @@
 //! The title block: what the sheet says, in its lower right corner.
 
-use fitup_core::fit::Answer;
+use fitup_view::{Headline, Sheet};
 use yew::prelude::*;
 
+use super::answers::answers;
+use super::step::take_away;
 use super::verdict::verdict_mark;
 use crate::ctx::{Ctx, verdict_class};
-use crate::say;
 
-/// The title block.
-pub fn title(ctx: &Ctx, answer: &Answer, begun: bool) -> Html {
-    let verdict = begun.then_some(answer.verdict);
-    let word = verdict.map_or_else(|| ctx.text("ui-verdict-open"), |verdict| ctx.words.verdict(verdict));
-    let why = match (verdict, answer.findings.first()) {
-        (None, _) => ctx.text("ui-verdict-open.meaning"),
-        (Some(verdict), Some(worst))
-            if worst.verdict == verdict && verdict != fitup_core::finding::Verdict::BoltsUp =>
-        {
-            say::short(ctx, worst)
-        }
-        (Some(_), _) if !answer.complete => ctx.text("ui-so-far"),
-        (Some(verdict), _) => ctx.words.verdict_meaning(verdict),
-    };
-    let standing = answer.standing.map_or_else(|| "–".to_owned(), |standing| ctx.words.standing(standing));
-    let so_far = |shown: String| if begun { shown } else { "–".to_owned() };
-    let to_buy = so_far(answer.parts.total.map_or_else(|| ctx.text("ui-price-on-request"), |total| ctx.money(total)));
-    let work = so_far(ctx.words.reader().work(answer.parts.work));
-    let cells = [("ui-standing", standing), ("ui-to-buy", to_buy), ("ui-work-time", work)];
+/// The title block; `told` is nothing as long as nothing is chosen.
+pub fn title(ctx: &Ctx, sheet: &Sheet, told: Option<&Headline>) -> Html {
+    let verdict = told.and_then(|told| told.verdict);
+    let word = told.map_or_else(|| ctx.text("ui-verdict-open"), |told| told.word.clone());
+    let why = told.map_or_else(|| ctx.text("ui-verdict-open.meaning"), |told| told.reason.clone());
+    let cells = [
+        ("ui-standing", &sheet.title.standing),
+        ("ui-to-buy", &sheet.title.to_buy),
+        ("ui-work-time", &sheet.title.work),
+    ];
     html! {
         <div class="title">
             <div class={classes!("title-verdict", verdict_class(verdict))}>
@@ -35,11 +27,19 @@ pub fn title(ctx: &Ctx, answer: &Answer, begun: bool) -> Html {
                     <p class="title-why">{ why }</p>
                 </div>
             </div>
-            <dl class="title-cells">
-                for (key, shown) in cells {
-                    <div {key}><dt>{ ctx.text(key) }</dt><dd>{ shown }</dd></div>
-                }
-            </dl>
+            if sheet.begun {
+                { answers(&sheet.answers) }
+            }
+            if sheet.begun {
+                <dl class="title-cells">
+                    for (key, shown) in cells {
+                        <div {key}><dt>{ ctx.text(key) }</dt><dd>{ shown.clone() }</dd></div>
+                    }
+                </dl>
+            }
+            if sheet.steps.iter().all(|step| step.chosen.is_some()) {
+                <div class="title-on">{ take_away(ctx) }</div>
+            }
         </div>
     }
 }

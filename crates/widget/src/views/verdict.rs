@@ -1,13 +1,17 @@
 //! A verdict: its shape, its colour and its word, always together.
 
-use fitup_core::finding::Verdict;
+use fitup_view::Verdict;
 use yew::prelude::*;
 
-use crate::ctx::{Ctx, verdict_class};
+use crate::ctx::verdict_class;
 
 /// The shape of a verdict: a seated bolt head, a bolt head with a hole centre to drill, a diamond
 /// that asks, a block that stops, a dashed ring for none yet. The word has to stand beside it.
 pub fn verdict_mark(verdict: Option<Verdict>) -> Html {
+    mark(verdict, verdict_class(verdict))
+}
+
+fn mark(verdict: Option<Verdict>, class: &'static str) -> Html {
     let shape = match verdict {
         Some(Verdict::BoltsUp) => html! {
             <>
@@ -42,18 +46,26 @@ pub fn verdict_mark(verdict: Option<Verdict>) -> Html {
         },
     };
     html! {
-        <svg class={classes!("verdict-mark", verdict_class(verdict))} viewBox="0 0 24 24" aria-hidden="true" focusable="false">
+        <svg class={classes!("verdict-mark", class)} viewBox="0 0 24 24" aria-hidden="true" focusable="false">
             { shape }
         </svg>
     }
 }
 
 /// The shape and the word.
-pub fn verdict_word(ctx: &Ctx, verdict: Option<Verdict>) -> Html {
-    let word = verdict.map_or_else(|| ctx.text("ui-verdict-open"), |verdict| ctx.words.verdict(verdict));
+pub fn verdict_word(verdict: Option<Verdict>, word: String) -> Html {
+    worded(verdict, verdict_class(verdict), word)
+}
+
+/// What an option still leads to: only what is `coloured` has the colour of an answer.
+pub fn reached_word(verdict: Option<Verdict>, coloured: bool, word: String) -> Html {
+    worded(verdict, verdict_class(verdict.filter(|_| coloured)), word)
+}
+
+fn worded(verdict: Option<Verdict>, class: &'static str, word: String) -> Html {
     html! {
-        <span class={classes!("verdict", verdict_class(verdict))}>
-            { verdict_mark(verdict) }
+        <span class={classes!("verdict", class)}>
+            { mark(verdict, class) }
             <span>{ word }</span>
         </span>
     }

@@ -12,8 +12,10 @@ use crate::Lang;
 pub enum LengthStyle {
     /// Of a whole machine, said in passing: metres to the centimetre; feet and half inches.
     Overall,
-    /// As a drawing dimensions a machine: whole millimetres; feet and inches to 1/16.
+    /// As a drawing dimensions a machine: whole millimetres; inches to 1/16, from three feet on to 1/4.
     Drawn,
+    /// What is needed at least, rounded up: whole millimetres, from a metre on whole ten of them; inches as drawn.
+    Needed,
     /// A change of a drawn dimension, with its sign.
     Change,
     /// Of a part (a bore, a pin, a spread): millimetres to a tenth where there are tenths;
@@ -31,6 +33,9 @@ const IS_FRACTION: f64 = 0.000_5;
 
 /// Inches up to which lengths are written without feet. Common practice, no source.
 const INCHES_ALONE: f64 = 36.0;
+
+/// What is needed is not rounded up for a rounding error: a thousandth of the last place that is shown.
+const ROUNDING: f64 = 1e-3;
 
 impl Reader {
     /// A length.
@@ -64,6 +69,9 @@ impl Reader {
         };
         match style {
             LengthStyle::Overall if mm.abs() >= 1000.0 => write(length.m(), 2, Zeros::Keep, Sign::Minus, "m"),
+            LengthStyle::Needed => {
+                write(up(mm, if mm.abs() < 1000.0 { 1.0 } else { 10.0 }), 0, Zeros::Keep, Sign::Minus, "mm")
+            }
             LengthStyle::Overall | LengthStyle::Drawn => write(mm, 0, Zeros::Keep, Sign::Minus, "mm"),
             LengthStyle::Change => write(mm, 0, Zeros::Keep, Sign::Both, "mm"),
             LengthStyle::Part => write(mm, 1, Zeros::Drop, Sign::Minus, "mm"),
@@ -79,8 +87,12 @@ impl Reader {
         let inch = length.inch();
         match style {
             LengthStyle::Overall => self.feet(inch, 2, Sign::Minus),
-            LengthStyle::Drawn => self.feet(inch, 16, Sign::Minus),
-            LengthStyle::Change => self.feet(inch, 16, Sign::Both),
+            LengthStyle::Drawn => self.feet(inch, drawn_parts(inch), Sign::Minus),
+            LengthStyle::Change => self.feet(inch, drawn_parts(inch), Sign::Both),
+            LengthStyle::Needed => {
+                let parts = drawn_parts(inch);
+                self.feet(up(inch, 1.0 / f64::from(parts)), parts, Sign::Minus)
+            }
             LengthStyle::Part | LengthStyle::Fine => self.shop_inches(inch, Sign::Minus),
             LengthStyle::Margin => self.shop_inches(inch, Sign::Both),
         }
@@ -117,6 +129,8 @@ impl Reader {
     const fn inch(self) -> &'static str {
         match self.lang {
             Lang::Fr => "po",
+            // "in" is a German word.
+            Lang::De => "Zoll",
             _ => "in",
         }
     }
@@ -125,6 +139,7 @@ impl Reader {
     const fn foot(self) -> &'static str {
         match self.lang {
             Lang::Fr => "pi",
+            Lang::De => "Fuß",
             _ => "ft",
         }
     }
@@ -132,6 +147,17 @@ impl Reader {
 
 /// Decimals of a small distance in millimetres: hundredths below one, then tenths; the zeros that
 /// would say more than is known are dropped at both ends of the range.
+/// Into how many parts an inch is divided on a drawn length: nobody dimensions a whole machine to a sixteenth. Common
+/// practice, no source.
+fn drawn_parts(inch: f64) -> u32 {
+    if inch.abs() < INCHES_ALONE { 16 } else { 4 }
+}
+
+/// Rounded up to a whole number of steps.
+fn up(value: f64, step: f64) -> f64 {
+    (value / step - ROUNDING).ceil() * step
+}
+
 fn fine(mm: f64) -> (usize, Zeros) {
     match mm.abs() {
         ..0.995 => (2, Zeros::Drop),
@@ -157,12 +183,22 @@ mod tests {
     }
 
     #[test]
-    fn a_drawn_dimension_is_in_millimetres_or_sixteenths() {
+    fn what_is_needed_is_rounded_up() {
+        assert_eq!(en(Units::Metric, 1842.2, LengthStyle::Needed), "1,850 mm");
+        assert_eq!(en(Units::Metric, 1_850.000_001, LengthStyle::Needed), "1,850 mm");
+        assert_eq!(en(Units::Metric, 612.01, LengthStyle::Needed), "613 mm");
+        assert_eq!(en(Units::Us, 1842.2, LengthStyle::Needed), "6 ft 3/4 in");
+        assert_eq!(en(Units::Us, 610.0, LengthStyle::Needed), "24 1/16 in");
+        assert_eq!(en(Units::Us, 609.6, LengthStyle::Needed), "24 in");
+    }
+
+    #[test]
+    fn a_drawn_dimension_is_in_millimetres_or_fractions_of_an_inch() {
         assert_eq!(en(Units::Metric, 3482.4, LengthStyle::Drawn), "3,482 mm");
-        assert_eq!(en(Units::Us, 3482.0, LengthStyle::Drawn), "11 ft 5 1/16 in");
+        assert_eq!(en(Units::Us, 3482.0, LengthStyle::Drawn), "11 ft 5 in");
         assert_eq!(en(Units::Us, 683.0, LengthStyle::Drawn), "26 7/8 in");
         assert_eq!(en(Units::Metric, 85.0, LengthStyle::Change), "+85 mm");
-        assert_eq!(en(Units::Us, -1100.0, LengthStyle::Change), "\u{2212}3 ft 7 5/16 in");
+        assert_eq!(en(Units::Us, -1100.0, LengthStyle::Change), "\u{2212}3 ft 7 1/4 in");
         assert_eq!(en(Units::Us, 0.0, LengthStyle::Change), "0 in");
     }
 

@@ -5,8 +5,10 @@ mod length;
 mod money;
 mod number;
 mod quantity;
+mod typed;
 
 pub use length::LengthStyle;
+pub use typed::{Misread, TypedLength};
 
 use crate::{Lang, Units};
 use number::{Sign, Zeros, number};
@@ -47,7 +49,7 @@ impl Reader {
     /// Source: CLDR 48, `listPattern-type-standard`; English without the comma before the "and".
     pub fn list<S: AsRef<str>>(self, names: &[S]) -> String {
         let and = match self.lang {
-            Lang::En => "and",
+            Lang::En | Lang::EnUs => "and",
             Lang::De => "und",
             Lang::Es => "y",
             Lang::Fr => "et",

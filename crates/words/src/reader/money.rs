@@ -25,25 +25,15 @@ impl Reader {
         self.amount(amount, currency, &sign)
     }
 
-    /// A difference of amounts, with its sign.
-    pub fn money_more(self, amount: Money, currency: &str) -> String {
-        let sign = match amount.hundredths() {
-            0 => String::new(),
-            ..0 => String::from(MINUS),
-            _ => "+".to_owned(),
-        };
-        self.amount(amount, currency, &sign)
-    }
-
     fn amount(self, amount: Money, currency: &str, sign: &str) -> String {
         let hundredths = amount.hundredths().unsigned_abs();
         let decimals = if hundredths.is_multiple_of(100) { 0 } else { 2 };
         let digits = number(self.lang, hundredths as f64 / 100.0, decimals, Zeros::Keep, Sign::Minus);
         let symbol = symbol(self.lang, currency);
-        match (self.lang, symbol) {
-            (Lang::En, Some(symbol)) => format!("{sign}{symbol}{digits}"),
-            (Lang::En, None) => format!("{sign}{currency}{NO_BREAK}{digits}"),
-            (_, symbol) => format!("{sign}{digits}{NO_BREAK}{}", symbol.unwrap_or(currency)),
+        match (self.lang.is_english(), symbol) {
+            (true, Some(symbol)) => format!("{sign}{symbol}{digits}"),
+            (true, None) => format!("{sign}{currency}{NO_BREAK}{digits}"),
+            (false, symbol) => format!("{sign}{digits}{NO_BREAK}{}", symbol.unwrap_or(currency)),
         }
     }
 }
@@ -54,7 +44,7 @@ const fn symbol(lang: Lang, currency: &str) -> Option<&'static str> {
         (b"GBP", Lang::Fr) => "£GB",
         (b"GBP", Lang::Es) => return None,
         (b"GBP", _) => "£",
-        (b"USD", Lang::En | Lang::De) => "$",
+        (b"USD", Lang::En | Lang::EnUs | Lang::De) => "$",
         (b"USD", Lang::Es) => "US$",
         (b"USD", Lang::Fr) => "$US",
         _ => return None,
@@ -71,8 +61,6 @@ mod tests {
         let en = Reader::new(Lang::En, Units::Us);
         assert_eq!(en.money(Money::from_hundredths(1_234_500), "USD"), "$12,345");
         assert_eq!(en.money(Money::from_hundredths(1_234_500), "SEK"), "SEK\u{a0}12,345");
-        assert_eq!(en.money_more(Money::from_hundredths(-5_000), "USD"), "\u{2212}$50");
-        assert_eq!(en.money_more(Money::from_hundredths(5_050), "USD"), "+$50.50");
-        assert_eq!(en.money_more(Money::ZERO, "USD"), "$0");
+        assert_eq!(en.money(Money::from_hundredths(-5_000), "USD"), "\u{2212}$50");
     }
 }

@@ -25,7 +25,7 @@ struct Marks {
 
 const fn marks(lang: Lang) -> Marks {
     match lang {
-        Lang::En => Marks { decimal: '.', group: ',', least_grouped: 4 },
+        Lang::En | Lang::EnUs => Marks { decimal: '.', group: ',', least_grouped: 4 },
         Lang::De => Marks { decimal: ',', group: '.', least_grouped: 4 },
         // minimumGroupingDigits is 2: 1234 but 12.345.
         Lang::Es => Marks { decimal: ',', group: '.', least_grouped: 5 },

@@ -40,23 +40,28 @@ pub(super) fn of_finding(catalogue: &Catalogue, figures: &[Figure]) -> Figures {
 
 /// A figure's name with its unit, and its value.
 fn named(catalogue: &Catalogue, figure: &Figure) -> (String, FigureValue) {
-    let number = |unit: &str, value: f64| (unit.to_owned(), FigureValue::Number(tidy(value)));
-    let (unit, value) = match &figure.value {
+    let (unit, value) = number(catalogue, &figure.value);
+    (format!("{}{unit}", figure.name.replace('-', "_")), value)
+}
+
+/// The unit that a value's name ends in, and the value.
+pub(super) fn number(catalogue: &Catalogue, value: &Value) -> (&'static str, FigureValue) {
+    let number = |unit: &'static str, value: f64| (unit, FigureValue::Number(tidy(value)));
+    match value {
         Value::Length(length) => number("_mm", length.mm()),
         Value::Mass(mass) => number("_kg", mass.kg()),
         Value::Angle(angle) => number("_deg", angle.deg()),
         Value::Pressure(pressure) => number("_bar", pressure.bar()),
         Value::Flow(flow) => number("_l_min", flow.l_min()),
         Value::Power(power) => number("_kw", power.kw()),
-        Value::Force(force) => number("_n", force.n()),
         Value::Money(money) => number("_money", money.hundredths() as f64 / 100.0),
         Value::Work(work) => number("_h", work.hours()),
         Value::Share(share) => number("", *share),
-        Value::Count(count) => (String::new(), FigureValue::Count(*count)),
-        Value::Item(item) => (String::new(), FigureValue::Text(super::id(catalogue, *item))),
-        Value::Label(label) => (String::new(), FigureValue::Text(label.clone())),
-    };
-    (format!("{}{unit}", figure.name.replace('-', "_")), value)
+        Value::Count(count) => ("", FigureValue::Count(*count)),
+        Value::Item(item) => ("", FigureValue::Text(super::id(catalogue, *item))),
+        Value::Word(word) => ("", FigureValue::Text((*word).to_owned())),
+        Value::Name(text) | Value::Part(text) | Value::Dimension(text) => ("", FigureValue::Text(text.clone())),
+    }
 }
 
 /// The figures of a footprint; what is not known is there with no value.

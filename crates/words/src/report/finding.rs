@@ -1,20 +1,21 @@
 //! Findings as plain data.
 
-use fitup_core::finding::{Caution, Check, Evidence, Finding, Grade, Subject, Verdict};
-use fitup_core::fit::role_name;
+use fitup_core::finding::{Caution, Evidence, Finding, Grade, ReadOff, Subject, Verdict};
 use fitup_core::item::{Catalogue, ItemRef};
 use fitup_core::quantity::Tool;
 use serde::Serialize;
 
-use super::figures::{Figures, of_finding, tidy};
+use super::figures::{Figures, of_finding};
 use super::id;
-use crate::{Line, Words, caution_key, grade_key, text, verdict_key};
+use crate::{Line, Words, caution_key, grade_key, verdict_key};
 
 /// A finding.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct FindingReport {
     /// What kind of fact.
     pub code: &'static str,
+    /// The question it belongs to: `fit`, `work`, `travel`, `site`.
+    pub question: &'static str,
     /// What it is about.
     pub subject: SubjectReport,
     /// What it comes to.
@@ -25,8 +26,6 @@ pub struct FindingReport {
     pub figures: Figures,
     /// Codes of its cautions.
     pub cautions: Vec<&'static str>,
-    /// What would settle it.
-    pub checks: Vec<CheckReport>,
     /// A few words.
     pub short: String,
     /// The sentence for a shopper.
@@ -61,6 +60,24 @@ pub struct EvidenceReport {
     pub chains: Vec<ChainReport>,
     /// Tools of measured values.
     pub tools: Vec<&'static str>,
+    /// Part numbers read off the unit.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub read: Vec<ReadReport>,
+}
+
+/// Part numbers read off a unit.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct ReadReport {
+    /// The item.
+    pub item: String,
+    /// Its port.
+    pub port: String,
+    /// The numbers.
+    pub parts: Vec<String>,
+    /// Who read them.
+    pub by: String,
+    /// When.
+    pub when: String,
 }
 
 /// How an item of the build comes to stand for a listed one.
@@ -89,26 +106,6 @@ pub struct StepReport {
     pub backwards: bool,
 }
 
-/// A check.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-pub struct CheckReport {
-    /// `compare-parts`, `measure`, `look`, `find-out`, `ask`.
-    pub kind: &'static str,
-    /// The items.
-    pub items: Vec<String>,
-    /// Their ports, where they have to do with it.
-    #[serde(skip_serializing_if = "Vec::is_empty")]
-    pub ports: Vec<String>,
-    /// The dimension, value or thing.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub what: Option<String>,
-    /// How precisely.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub within_mm: Option<f64>,
-    /// In a sentence.
-    pub text: String,
-}
-
 /// A caution.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct CautionReport {
@@ -123,12 +120,12 @@ pub struct CautionReport {
 pub(super) fn report(words: &Words, catalogue: &Catalogue, finding: &Finding) -> FindingReport {
     FindingReport {
         code: finding.code,
+        question: finding.question.word(),
         subject: subject(catalogue, finding.subject),
         verdict: verdict_name(finding.verdict),
         evidence: evidence(catalogue, &finding.evidence),
         figures: of_finding(catalogue, &finding.figures),
         cautions: finding.cautions.iter().map(|&caution| after_dash(caution_key(caution))).collect(),
-        checks: finding.checks.iter().map(|it| check(words, catalogue, it)).collect(),
         short: words.short(catalogue, finding),
         shopper: words.shopper(catalogue, finding).text(),
         workshop: words.workshop(catalogue, finding).iter().map(Line::text).collect(),
@@ -164,7 +161,7 @@ fn subject(catalogue: &Catalogue, subject: Subject) -> SubjectReport {
         items: items.iter().map(|&item| id(catalogue, item)).collect(),
     };
     match subject {
-        Subject::Joint(role, a, b) => SubjectReport { role: Some(role_name(role)), ..of("joint", &[a, b]) },
+        Subject::Joint(role, a, b) => SubjectReport { role: Some(role.word()), ..of("joint", &[a, b]) },
         Subject::Clearance(a, b) => of("clearance", &[a, b]),
         Subject::Item(item) => of("item", &[item]),
         Subject::Hydraulics => of("hydraulics", &[]),
@@ -204,33 +201,18 @@ fn evidence(catalogue: &Catalogue, evidence: &Evidence) -> EvidenceReport {
             })
             .collect(),
         tools: evidence.tools.iter().map(|&tool| tool_name(tool)).collect(),
+        read: evidence.read.iter().map(|read| read_off(catalogue, read)).collect(),
     }
 }
 
-const fn tool_name(tool: Tool) -> &'static str {
+fn read_off(catalogue: &Catalogue, read: &ReadOff) -> ReadReport {
+    let ReadOff { item, port, parts, by, when } = read.clone();
+    ReadReport { item: id(catalogue, item), port, parts, by, when }
+}
+
+pub(super) const fn tool_name(tool: Tool) -> &'static str {
     match tool {
         Tool::Caliper => "caliper",
         Tool::Tape => "tape",
-    }
-}
-
-fn check(words: &Words, catalogue: &Catalogue, check: &Check) -> CheckReport {
-    let of = |kind, items: &[ItemRef], ports: &[&String], what: Option<String>| CheckReport {
-        kind,
-        items: items.iter().map(|&item| id(catalogue, item)).collect(),
-        ports: ports.iter().map(|port| (*port).clone()).collect(),
-        what,
-        within_mm: None,
-        text: text(&words.check(catalogue, check)),
-    };
-    match check {
-        Check::CompareParts { a, b } => of("compare-parts", &[a.0, b.0], &[&a.1, &b.1], None),
-        Check::Measure { item, port, dimension, within } => CheckReport {
-            within_mm: within.and_then(|within| tidy(within.mm())),
-            ..of("measure", &[*item], &[port], Some(dimension.clone()))
-        },
-        Check::Look { item, what } => of("look", &[*item], &[], Some(what.clone())),
-        Check::FindOut { item, what } => of("find-out", &[*item], &[], Some((*what).to_owned())),
-        Check::Ask { a, b } => of("ask", &[*a, *b], &[], None),
     }
 }

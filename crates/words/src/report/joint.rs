@@ -1,7 +1,8 @@
 //! Joints as plain data.
 
-use fitup_core::fit::{Joint, Overlay, OverlayHole, role_name};
+use fitup_core::fit::{Joint, Overlay};
 use fitup_core::item::{Catalogue, ItemRef};
+use fitup_core::item::{Hole, HoleKind};
 use serde::Serialize;
 
 use super::figures::tidy;
@@ -98,7 +99,7 @@ pub(super) fn report(catalogue: &Catalogue, joint: &Joint) -> JointReport {
         parts: parts.to_vec(),
     };
     JointReport {
-        role: role_name(joint.role),
+        role: joint.role.word(),
         carrier: end(&joint.carrier, &joint.carrier_parts),
         carried: end(&joint.carried, &joint.carried_parts),
         verdict: verdict_name(joint.verdict),
@@ -126,13 +127,13 @@ fn overlay(overlay: &Overlay) -> OverlayReport {
     }
 }
 
-fn hole(hole: &OverlayHole) -> HoleReport {
+fn hole(hole: &Hole) -> HoleReport {
     HoleReport {
-        u_mm: tidy(hole.u.mm()),
-        v_mm: tidy(hole.v.mm()),
-        diameter_mm: tidy(hole.diameter.mm()),
-        slot_travel_mm: hole.slot.and_then(|(travel, _)| tidy(travel.mm())),
-        slot_direction_deg: hole.slot.and_then(|(_, direction)| tidy(direction.deg())),
-        tapped: hole.tapped,
+        u_mm: tidy(hole.u.value.mm()),
+        v_mm: tidy(hole.v.value.mm()),
+        diameter_mm: tidy(hole.diameter.value.mm()),
+        slot_travel_mm: hole.slot.and_then(|slot| tidy(slot.travel.mm())),
+        slot_direction_deg: hole.slot.and_then(|slot| tidy(slot.direction.deg())),
+        tapped: hole.kind == HoleKind::Tapped,
     }
 }

@@ -5,7 +5,6 @@ use fitup_core::item::Catalogue;
 use fitup_core::quantity::Money;
 use serde::Serialize;
 
-use super::figures::tidy;
 use super::id;
 
 /// What has to be bought and done.
@@ -17,8 +16,6 @@ pub struct PartsReport {
     pub fittings: Vec<String>,
     /// Sum of what is to buy, in the catalogue's currency; nothing if a price is not known.
     pub total: Option<f64>,
-    /// Workshop time.
-    pub work_h: Option<f64>,
 }
 
 /// One line.
@@ -60,6 +57,5 @@ pub(super) fn report(catalogue: &Catalogue, parts: &PartsToBuy) -> PartsReport {
             .collect(),
         fittings: parts.fittings.clone(),
         total: parts.total.map(amount),
-        work_h: tidy(parts.work.hours()),
     }
 }

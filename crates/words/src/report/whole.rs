@@ -1,6 +1,6 @@
 //! The finished machine as a whole as plain data: figures by name, the unit in the name.
 
-use fitup_core::dimension::{ShortestRamp, Side, Stretch};
+use fitup_core::dimension::{ShortestRamp, Stretch, TipEdge};
 use fitup_core::fit::{
     Access, ArmAtWork, Drive, Hydraulics, Lifting, Loading, Missing, MissingOf, OnTrailer, SwingStop, Tip,
     TrailerStand, WIDTH_LIMITS, Weight, Whole,
@@ -134,7 +134,7 @@ pub(super) fn report(catalogue: &Catalogue, whole: &Whole) -> WholeReport {
         lifting: whole.lifting.as_ref().map(lifting),
         site: whole.access.as_ref().map(|it| site(catalogue, it)),
         hydraulics: whole.hydraulics.as_ref().map(hydraulics),
-        missing: missing.iter().map(|it| [row(catalogue, it.of), it.what.to_owned()]).collect(),
+        missing: missing.iter().map(|it| [row(catalogue, it.of), it.what.word().to_owned()]).collect(),
     }
 }
 
@@ -248,7 +248,8 @@ fn weight(weight: &Weight) -> WeightReport {
 }
 
 fn tip(tip: &Tip) -> Figures {
-    let sides = [(Side::Rear, "rear"), (Side::Front, "front"), (Side::Left, "left"), (Side::Right, "right")];
+    let sides =
+        [(TipEdge::Rear, "rear"), (TipEdge::Front, "front"), (TipEdge::Left, "left"), (TipEdge::Right, "right")];
     list(|to| {
         to.mm("centre_x", tip.centre.map(|at| at.0));
         to.mm("centre_y", tip.centre.map(|at| at.1));
@@ -288,7 +289,7 @@ fn digging(arm: &ArmAtWork) -> Figures {
 fn lifting(lifting: &Lifting) -> Vec<Figures> {
     let place = |lift: &fitup_core::fit::Lift| {
         list(|to| {
-            let rated = lift.rear.rated();
+            let rated = lift.rated();
             to.mm("reach", Some(lift.reach));
             to.mm("height", Some(lift.height));
             to.mm("line_x", Some(lifting.line));

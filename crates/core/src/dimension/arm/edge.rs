@@ -94,7 +94,7 @@ pub(super) fn outline(arm: &DiggingArm, arcs: &[Arc]) -> Vec<Arc> {
         for other in arcs.iter().filter(|other| same_circle(arc, other)) {
             cuts.extend([other.from, other.from + other.sweep].into_iter().filter_map(|angle| arc.along(angle)));
         }
-        order::sort_numbers(&mut cuts);
+        order::sort(&mut cuts, f64::total_cmp);
         for pair in cuts.windows(2).filter(|pair| pair[1] - pair[0] > SHORTEST) {
             let middle = arc.from + f64::midpoint(pair[0], pair[1]);
             let beside =

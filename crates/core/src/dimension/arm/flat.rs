@@ -51,7 +51,7 @@ fn holds(arm: &DiggingArm, arcs: &[Arc], trial: &Trial, length: f64) -> bool {
         places.retain(|u| (from..=to).contains(u));
         places.extend([from, to]);
     }
-    order::sort_numbers(&mut places);
+    order::sort(&mut places, f64::total_cmp);
     if places.last().zip(places.first()).is_none_or(|(last, first)| last - first < length - ROUNDING) {
         return false;
     }

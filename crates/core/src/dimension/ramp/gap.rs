@@ -2,7 +2,6 @@
 
 use super::profile::Profile;
 use super::rolling::Stand;
-use crate::order;
 use crate::plane::Point;
 
 /// An edge of the underside, or a lone point (both ends the same), given from the trailing wheel's centre.
@@ -153,7 +152,7 @@ fn shortest(profile: &Profile, ends: [Moving; 2], gaps: &mut Gaps) {
     let run = b.at - a.at;
     let square = run.dot(run);
     for corner in profile.corners.iter().filter(|corner| corner.is_crest()) {
-        let share = if square > 0.0 { order::within((corner.at - a.at).dot(run) / square, 0.0, 1.0) } else { 0.0 };
+        let share = if square > 0.0 { ((corner.at - a.at).dot(run) / square).clamp(0.0, 1.0) } else { 0.0 };
         let near = Moving { at: a.at.lerp(b.at, share), motion: a.motion.lerp(b.motion, share) };
         gaps.push(between(near, corner.at, share));
     }

@@ -7,6 +7,7 @@
 mod bunch;
 mod gap;
 mod least;
+mod loads;
 mod profile;
 mod rolling;
 mod shortest;
@@ -14,6 +15,7 @@ mod track;
 
 use gap::{Measure, Piece};
 use least::Least;
+pub use loads::{LeastLoad, RampLoads, Weight, ramp_loads};
 pub use profile::Ramp;
 use rolling::Rolling;
 pub use shortest::{LoadingJob, ShortestRamp, shortest_ramp};

@@ -134,6 +134,16 @@ impl Rolling {
         }
     }
 
+    /// x at which the trailing and the leading wheel touch the profile in a stage's stand. At a stage's end the next stage may
+    /// start with others: a wheel in a valley touches two faces.
+    pub fn contacts(&self, stage: &Stage, stand: &Stand) -> (f64, f64) {
+        let (behind, ahead) = match self.facing {
+            Facing::Forward => (self.wheels.rear, self.wheels.front),
+            Facing::Backward => (self.wheels.front, self.wheels.rear),
+        };
+        (stage.trailing.contact(stand.trailing.x, behind), stage.leading.contact(stand.leading.x, ahead))
+    }
+
     /// The stand with the rear axle over `x`; `None` where the wheels cannot stand so.
     pub fn stand_at_rear_axle(&self, x: f64) -> Option<Stand> {
         let trailing = match self.facing {
@@ -144,7 +154,7 @@ impl Rolling {
         let last = self.stages.last()?;
         let stage = self.stages.iter().find(|stage| trailing <= stage.to).unwrap_or(last);
         // Before the first and after the last stage the machine is level and only moves along.
-        let inside = order::within(trailing, first.from, last.to);
+        let inside = trailing.max(first.from).min(last.to);
         let mut stand = self.stand(stage, inside)?;
         let beyond = Point::new(trailing - inside, 0.0);
         stand.trailing = stand.trailing + beyond;
@@ -176,7 +186,7 @@ impl Rolling {
         }
         let (from, to) = self.whole_drive(extent);
         places.extend([from, to]);
-        order::sort_numbers(&mut places);
+        order::sort(&mut places, f64::total_cmp);
         let mut stages = Vec::new();
         for pair in places.windows(2).filter(|pair| pair[1] - pair[0] > NO_STAGE) {
             let middle = f64::midpoint(pair[0], pair[1]);

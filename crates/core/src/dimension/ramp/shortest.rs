@@ -2,7 +2,6 @@
 
 use super::{Facing, Ramp, Rider, extent, least_vertical};
 use crate::dimension::input::{Fault, InputError, between, not_negative, positive, sound, sound_points};
-use crate::order;
 use crate::plane::Point;
 
 /// A deck to load onto and the margin to keep.
@@ -143,7 +142,7 @@ fn last_clear(
         }
         let share = clear.1 / (clear.1 - fouls.1);
         // A little past the guess, so that both ends come nearer.
-        let middle = clear.0 + order::within(width * share, CLOSE_ENOUGH / 2.0, width - CLOSE_ENOUGH / 2.0);
+        let middle = clear.0 + (width * share).max(CLOSE_ENOUGH / 2.0).min(width - CLOSE_ENOUGH / 2.0);
         let there = room(middle)?;
         if there >= 0.0 {
             clear = (middle, there);

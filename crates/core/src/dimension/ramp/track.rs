@@ -20,20 +20,28 @@ pub(super) enum Path {
 
 /// Height, slope and bend of a path over an x.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub(super) struct Reading {
+pub(super) struct PathPoint {
     pub at: Point,
     pub slope: f64,
 }
 
 impl Path {
-    pub fn read(&self, x: f64) -> Reading {
+    pub fn read(&self, x: f64) -> PathPoint {
         match *self {
-            Self::Straight { slope, base } => Reading { at: Point::new(x, base.y + slope * (x - base.x)), slope },
+            Self::Straight { slope, base } => PathPoint { at: Point::new(x, base.y + slope * (x - base.x)), slope },
             Self::Pivot(circle) => {
                 let aside = x - circle.centre.x;
                 let up = ((circle.radius - aside) * (circle.radius + aside)).max(0.0).sqrt();
-                Reading { at: Point::new(x, circle.centre.y + up), slope: -aside / up }
+                PathPoint { at: Point::new(x, circle.centre.y + up), slope: -aside / up }
             }
+        }
+    }
+
+    /// x of the place where a wheel of radius `r` with its centre over `x` touches the profile.
+    pub fn contact(&self, x: f64, r: f64) -> f64 {
+        match *self {
+            Self::Straight { slope, .. } => x + r * slope / (1.0 + slope * slope).sqrt(),
+            Self::Pivot(circle) => circle.centre.x,
         }
     }
 
@@ -80,7 +88,7 @@ impl Track {
             }
         }
         places.retain(|x| x.is_finite());
-        order::sort_numbers(&mut places);
+        order::sort(&mut places, f64::total_cmp);
         let mut spans: Vec<Span> = Vec::new();
         let ends = places.iter().copied().chain([f64::INFINITY]);
         let starts = [f64::NEG_INFINITY].into_iter().chain(places.iter().copied());
@@ -98,7 +106,7 @@ impl Track {
 
     /// The place on the track at `distance` from a point, ahead of it (`ahead`) or behind it, with
     /// the span it lies on and which of the path's two points it is.
-    pub fn at_distance(&self, from: Point, distance: f64, ahead: bool) -> Option<Found> {
+    pub fn at_distance(&self, from: Point, distance: f64, ahead: bool) -> Option<OnTrack> {
         let found = self.spans.iter().enumerate().flat_map(|(span, piece)| {
             let points = piece.path.at_distance(from, distance);
             points.into_iter().flatten().enumerate().filter_map(move |(pick, at)| {
@@ -108,14 +116,14 @@ impl Track {
                     Path::Straight { .. } => true,
                 };
                 let right_side = (at.x > from.x) == ahead;
-                (beyond <= SLACK && above && right_side).then_some((beyond, Found { span, pick, at }))
+                (beyond <= SLACK && above && right_side).then_some((beyond, OnTrack { span, pick, at }))
             })
         });
         found.min_by(|a, b| a.0.total_cmp(&b.0)).map(|(_, found)| found)
     }
 
     /// The centre's place over `x`.
-    pub fn read(&self, x: f64) -> Reading {
+    pub fn read(&self, x: f64) -> PathPoint {
         let span = self.spans.iter().find(|span| x <= span.to).unwrap_or(&self.spans[self.spans.len() - 1]);
         span.path.read(x)
     }
@@ -123,7 +131,7 @@ impl Track {
 
 /// A place on a track.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub(super) struct Found {
+pub(super) struct OnTrack {
     pub span: usize,
     pub pick: usize,
     pub at: Point,

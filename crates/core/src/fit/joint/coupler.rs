@@ -1,17 +1,34 @@
 //! Hydraulic couplers: standard, size and the two halves.
 
-use super::{Meeting, Side};
-use crate::finding::{Finding, Value, Verdict};
-use crate::item::{Coupler, Role};
+use super::Meeting;
+use crate::finding::{Dimension, Finding, Name, Verdict};
+use crate::item::{Coupler, End, Role};
+use crate::{findings, words};
+
+findings! {
+    /// Standard, size and halves go together.
+    CouplerFits = "coupler-fits", Fit { line: Line, standard: Name, size: Name }
+    /// A hose needs another end.
+    CouplerDiffers = "coupler-differs", Fit { line: Line, carrier: Name, carried: Name }
+    /// Standard or size is not stated.
+    CouplerUnknown = "coupler-unknown", Fit { missing: Dimension, line: Line }
+}
+
+words! {
+    /// What a hydraulic line is for.
+    Line, shown as "role-" { Pressure = "pressure", Return = "return", CaseDrain = "case-drain" }
+}
 
 /// Couplers of one standard and size mate if one is the plug and the other the socket; anything
 /// else takes other ends on the hoses.
 pub(super) fn judge(meeting: &Meeting, carrier: &Coupler, carried: &Coupler) -> Finding {
-    let line = Value::Label(line_name(meeting.role).to_owned());
-    for (side, coupler) in [(Side::Carrier, carrier), (Side::Carried, carried)] {
-        for (what, is_missing) in [("standard", coupler.standard.is_empty()), ("size", coupler.size.is_empty())] {
+    let line = line(meeting.role);
+    for (side, coupler) in [(End::Carrier, carrier), (End::Carried, carried)] {
+        for (what, is_missing) in
+            [(&Coupler::STANDARD, coupler.standard.is_empty()), (&Coupler::SIZE, coupler.size.is_empty())]
+        {
             if is_missing {
-                return meeting.unknown("coupler-unknown", side, what).with("line", line);
+                return meeting.unknown(side, what.name(), |missing| CouplerUnknown { missing, line });
             }
         }
     }
@@ -20,25 +37,18 @@ pub(super) fn judge(meeting: &Meeting, carrier: &Coupler, carried: &Coupler) -> 
         _ => true,
     };
     if carrier.standard == carried.standard && carrier.size == carried.size && halves_meet {
-        return meeting
-            .finding("coupler-fits", Verdict::BoltsUp)
-            .with("line", line)
-            .with("standard", Value::Label(carrier.standard.clone()))
-            .with("size", Value::Label(carrier.size.clone()));
+        let fact = CouplerFits { line, standard: carrier.standard.clone(), size: carrier.size.clone() };
+        return meeting.finding(fact, Verdict::BoltsUp);
     }
-    let name = |coupler: &Coupler| Value::Label(format!("{} {}", coupler.standard, coupler.size));
-    meeting
-        .finding("coupler-differs", Verdict::BoltsUpWithWork)
-        .with("line", line)
-        .with("carrier", name(carrier))
-        .with("carried", name(carried))
+    let name = |coupler: &Coupler| format!("{} {}", coupler.standard, coupler.size);
+    let fact = CouplerDiffers { line, carrier: name(carrier), carried: name(carried) };
+    meeting.finding(fact, Verdict::BoltsUpWithWork)
 }
 
-/// The line as figures name it; the words translate it.
-const fn line_name(role: Role) -> &'static str {
+const fn line(role: Role) -> Line {
     match role {
-        Role::Return => "return",
-        Role::CaseDrain => "case-drain",
-        _ => "pressure",
+        Role::Return => Line::Return,
+        Role::CaseDrain => Line::CaseDrain,
+        _ => Line::Pressure,
     }
 }

@@ -1,39 +1,59 @@
 //! Bolt patterns: the carried plate laid on the carrier's, bolts through both.
 
+use std::borrow::Cow;
+
 use super::mend::{mend, opened_up};
 use super::overlay::overlay;
 use super::uncertain::{Decided, Weighed};
-use super::{Mating, Meeting, Side};
-use crate::finding::{Check, Finding, Value, Verdict};
+use super::{Mating, Meeting, bolts, side_plates};
+use crate::finding::{Check, Count, Dimension, Finding, Margin, Probability, Verdict};
+use crate::findings;
 use crate::fit::context::Context;
-use crate::fit::lay::{Lay, Outcome, lay, pattern_of};
-use crate::fit::mating::bolt_pattern::{MOST_HOLES, Registration};
-use crate::item::{BoltPattern, Hole};
+use crate::fit::desk::plate_pair::{Outcome, PlatePair, compare};
+use crate::fit::mating::bolt_pattern::{Lay, MOST_HOLES};
+use crate::item::{BoltPattern, DimensionName, End, Hole};
 use crate::quantity::Length;
+
+findings! {
+    /// As many bolts go in as have to.
+    HolesMeet = "holes-meet", Fit { bolts: Count, margin: Margin, worst_case: Length }
+    /// Too close to call.
+    HolesMayMeet = "holes-may-meet", Fit {
+        bolts: Count, margin: Margin, worst_case: Length, probability: Probability, settles: Option<Length>,
+    }
+    /// Fewer bolts go in than the larger pattern has holes, and nobody says how many have to.
+    BoltsUnknown = "bolts-unknown", Fit { bolts: Count, holes: Count }
+    /// The patterns are too large to be compared.
+    HolesTooMany = "holes-too-many", Fit { holes: Count, most: Count }
+    /// Holes or bolt are not stated.
+    HolesUnknown = "holes-unknown", Fit { missing: Dimension }
+}
 
 /// The holes of both plates against each other, and whether as many bolts go in as have to.
 pub(super) fn judge(context: &Context, meeting: &Meeting, carrier: &BoltPattern, carried: &BoltPattern) -> Mating {
     let mut mating = lined_up(context, meeting, carrier, carried);
+    if mating.findings.iter().all(|finding| finding.verdict < Verdict::WontMount)
+        && let Some(pair) = pair_of(context, meeting, carrier, carried)
+    {
+        mating.findings.extend(side_plates::judge(meeting, carrier, carried));
+        mating.findings.extend(bolts::judge(meeting, [carrier, carried], &pair));
+    }
     let holes = [carrier, carried].map(|pattern| pattern.holes.len());
     let is_stated = carrier.required.or(carried.required).is_some();
     let goes_on = mating.findings.iter().all(|finding| finding.verdict < Verdict::CheckFirst);
     if goes_on && !is_stated && holes[0] != holes[1] {
-        mating.findings.push(
-            meeting
-                .finding("bolts-unknown", Verdict::CheckFirst)
-                .with("bolts", count(holes[0].min(holes[1])))
-                .with("holes", count(holes[0].max(holes[1])))
-                .check(Check::Ask { a: meeting.carrier.0, b: meeting.carried.0 }),
-        );
+        let fact = BoltsUnknown { bolts: holes[0].min(holes[1]), holes: holes[0].max(holes[1]) };
+        let check = Check::Ask { a: meeting.carrier.0, b: meeting.carried.0 };
+        mating.findings.push(meeting.finding(fact, Verdict::CheckFirst).check(check));
     }
     mating
 }
 
 /// The holes of both plates against each other, with those opened up that are decided to be.
 fn lined_up(context: &Context, meeting: &Meeting, carrier: &BoltPattern, carried: &BoltPattern) -> Mating {
-    for (side, holes) in [(Side::Carrier, carrier), (Side::Carried, carried)] {
+    for (side, holes) in [(End::Carrier, carrier), (End::Carried, carried)] {
         if holes.holes.is_empty() {
-            return meeting.unknown("holes-unknown", side, "holes").into();
+            return unknown(meeting, side, BoltPattern::HOLES.name()).into();
         }
     }
     let opened = [meeting.carrier, meeting.carried].iter().any(|&(item, port)| context.opened_by(item, port).is_some());
@@ -41,51 +61,64 @@ fn lined_up(context: &Context, meeting: &Meeting, carrier: &BoltPattern, carried
         return as_they_are(context, meeting, carrier, carried);
     }
     let [before_carrier, before_carried] =
-        [meeting.carrier, meeting.carried].map(|(item, port)| pattern_of(&context.port_before(item, port).kind));
+        [meeting.carrier, meeting.carried].map(|(item, port)| context.port_before(item, port).kind.pattern());
     let before = before_carrier.zip(before_carried).map(|(a, b)| as_they_are(context, meeting, a, b));
     if let Some(before) = before.filter(|before| before.findings.iter().all(|f| f.verdict == Verdict::BoltsUp)) {
         return before;
     }
-    match lay(carrier, carried) {
-        Some(lay) => {
-            let plates = Plates { carrier: &carrier.holes, carried: &carried.holes, lay: &lay };
-            match lay.outcome.best().filter(|found| found.fits()) {
+    match compare(carrier, carried) {
+        Some(pair) => {
+            let plates = Plates { carrier: &carrier.holes, carried: &carried.holes, pair: &pair };
+            match pair.outcome.best().filter(|found| found.fits()) {
                 Some(found) => opened_up(context, meeting, &plates, found),
                 None => laid(context, meeting, &plates),
             }
         }
-        None => meeting.unknown("holes-unknown", Side::Carrier, "bolt").into(),
+        None => unknown(meeting, End::Carrier, BoltPattern::BOLT.name()).into(),
     }
 }
 
 /// The patterns as they are, opened up nowhere.
 fn as_they_are(context: &Context, meeting: &Meeting, carrier: &BoltPattern, carried: &BoltPattern) -> Mating {
-    let known = context.lay(meeting.carrier, meeting.carried);
-    let made = if known.is_none() { lay(carrier, carried) } else { None };
-    match known.or(made.as_ref()) {
-        Some(lay) => laid(context, meeting, &Plates { carrier: &carrier.holes, carried: &carried.holes, lay }),
-        None => meeting.unknown("holes-unknown", Side::Carrier, "bolt").into(),
+    match context.plate_pair(meeting.carrier, meeting.carried) {
+        Some(pair) => laid(context, meeting, &Plates { carrier: &carrier.holes, carried: &carried.holes, pair: &pair }),
+        None => unknown(meeting, End::Carrier, BoltPattern::BOLT.name()).into(),
     }
 }
 
+/// The lay of two patterns as they will be: as the catalogue has them, unless measured or opened up.
+pub(super) fn pair_of<'c>(
+    context: &'c Context,
+    meeting: &Meeting,
+    carrier: &BoltPattern,
+    carried: &BoltPattern,
+) -> Option<Cow<'c, PlatePair>> {
+    let opened = [meeting.carrier, meeting.carried].iter().any(|&(item, port)| context.opened_by(item, port).is_some());
+    if opened {
+        return compare(carrier, carried).map(Cow::Owned);
+    }
+    context.plate_pair(meeting.carrier, meeting.carried)
+}
+
 fn laid(context: &Context, meeting: &Meeting, plates: &Plates) -> Mating {
-    match &plates.lay.outcome {
+    match &plates.pair.outcome {
         Outcome::Best(found) => weigh(context, meeting, plates, found),
         Outcome::NoPairing => mend(context, meeting, plates, None),
         Outcome::AtMost(margin) if certain_to_miss(meeting, *margin) => mend(context, meeting, plates, None),
         Outcome::AtMost(_) | Outcome::TooMany => too_many(meeting, plates).into(),
         // A pattern that means nothing is not known.
-        Outcome::Senseless => meeting.unknown("holes-unknown", Side::Carried, "holes").into(),
+        Outcome::Senseless => unknown(meeting, End::Carried, BoltPattern::HOLES.name()).into(),
     }
+}
+
+fn unknown(meeting: &Meeting, side: End, dimension: DimensionName) -> Finding {
+    meeting.unknown(side, dimension, |missing| HolesUnknown { missing })
 }
 
 /// Patterns too large to be compared in time: the eye at the plates has to do it.
 fn too_many(meeting: &Meeting, plates: &Plates) -> Finding {
-    meeting
-        .finding("holes-too-many", Verdict::CheckFirst)
-        .with("holes", count(plates.carrier.len().max(plates.carried.len())))
-        .with("most", count(MOST_HOLES))
-        .check(meeting.compare())
+    let fact = HolesTooMany { holes: plates.carrier.len().max(plates.carried.len()), most: MOST_HOLES };
+    meeting.finding(fact, Verdict::CheckFirst).check(meeting.compare())
 }
 
 /// Whether a lay with this margin, the best there is, misses even if the two least known holes help as much as they can.
@@ -97,38 +130,32 @@ fn certain_to_miss(meeting: &Meeting, margin: Length) -> bool {
 pub(super) struct Plates<'a> {
     pub carrier: &'a [Hole],
     pub carried: &'a [Hole],
-    pub lay: &'a Lay,
+    pub pair: &'a PlatePair,
 }
 
 impl Plates<'_> {
-    /// The bolts that have to go in, as a figure.
-    pub fn bolts(&self) -> Value {
-        count(self.lay.required)
+    /// The bolts that have to go in.
+    pub const fn bolts(&self) -> usize {
+        self.pair.required
     }
 }
 
-/// A count as a figure.
-pub(super) fn count(number: usize) -> Value {
-    Value::Count(i64::try_from(number).unwrap_or(i64::MAX))
-}
-
-fn weigh(context: &Context, meeting: &Meeting, plates: &Plates, found: &Registration) -> Mating {
+fn weigh(context: &Context, meeting: &Meeting, plates: &Plates, found: &Lay) -> Mating {
     let Some(tightest) = Tightest::of(meeting, found) else {
-        return meeting.unknown("holes-unknown", Side::Carried, "holes").into();
+        return unknown(meeting, End::Carried, BoltPattern::HOLES.name()).into();
     };
-    let figures = |finding: Finding| {
-        finding
-            .with("bolts", plates.bolts())
-            .with("margin", Value::Length(tightest.margin))
-            .with("worst-case", Value::Length(tightest.weighed.worst_case()))
-    };
+    let (bolts, margin, weighed) = (plates.bolts(), tightest.margin, &tightest.weighed);
+    let worst_case = weighed.worst_case();
     let finding = match tightest.decided(meeting, found) {
-        Decided::Fits => figures(meeting.finding("holes-meet", Verdict::BoltsUp)),
-        Decided::Misfits => return mend(context, meeting, plates, Some((found, tightest.weighed.worst_case()))),
+        Decided::Fits => meeting.finding(HolesMeet { bolts, margin, worst_case }, Verdict::BoltsUp),
+        Decided::Misfits => return mend(context, meeting, plates, Some((found, worst_case))),
         Decided::Open => {
-            let finding = figures(meeting.finding("holes-may-meet", Verdict::CheckFirst));
+            let (probability, settles) = (weighed.probability(), weighed.settles());
             let (item, port, dimension) = tightest.loosest(meeting);
-            tightest.weighed.open(finding, item, port, &dimension).check(meeting.compare())
+            meeting
+                .finding(HolesMayMeet { bolts, margin, worst_case, probability, settles }, Verdict::CheckFirst)
+                .check(weighed.check(item, port, dimension))
+                .check(meeting.compare())
         }
     };
     Mating { findings: vec![finding], overlay: Some(overlay(plates, found)) }
@@ -143,7 +170,7 @@ struct Tightest {
 }
 
 impl Tightest {
-    fn of(meeting: &Meeting, found: &Registration) -> Option<Self> {
+    fn of(meeting: &Meeting, found: &Lay) -> Option<Self> {
         let mut tightest: Option<(Length, Self)> = None;
         for pair in &found.pairs {
             let half_ranges = meeting.hole_half_ranges((pair.a, pair.b));
@@ -159,7 +186,7 @@ impl Tightest {
 
     /// Certain to fit if the tightest pair is; certain to miss only if the best margin is short by more than the two least
     /// known holes could give it, since another lay might be the best of the real plates.
-    fn decided(&self, meeting: &Meeting, found: &Registration) -> Decided {
+    fn decided(&self, meeting: &Meeting, found: &Lay) -> Decided {
         if self.weighed.decided == Decided::Fits {
             return Decided::Fits;
         }
@@ -167,13 +194,13 @@ impl Tightest {
     }
 
     /// The one of the two holes that is known less well, as a check names it.
-    fn loosest<'m>(&self, meeting: &'m Meeting) -> (crate::item::ItemRef, &'m str, String) {
+    fn loosest<'m>(&self, meeting: &'m Meeting) -> (crate::item::ItemRef, &'m str, DimensionName) {
         let [carrier, carried] = self.half_ranges;
         let (item, port, hole) = if carrier > carried {
             (meeting.carrier.0, meeting.carrier_port, self.pair.0)
         } else {
             (meeting.carried.0, meeting.carried_port, self.pair.1)
         };
-        (item, &port.name, format!("hole-{}-u", hole + 1))
+        (item, &port.name, BoltPattern::nth(hole, &Hole::U))
     }
 }

@@ -1,50 +1,54 @@
 //! Power take-offs: shaft type, speed and rotation.
 
-use super::{Meeting, Side};
-use crate::finding::{Finding, Value, Verdict};
-use crate::item::{PowerTakeOff, PtoRotation};
+use super::Meeting;
+use crate::finding::{Count, Dimension, Either, Finding, Name, Verdict};
+use crate::item::{End, Line, PowerTakeOff, PtoRotation};
+use crate::{findings, words};
+
+findings! {
+    /// Shaft type, speed and rotation agree.
+    PtoFits = "pto-fits", Fit { shaft_type: Count, speed: Count }
+    /// One of them does not.
+    PtoDiffers = "pto-differs", Fit {
+        dimension: Dimension, carrier: Either<PtoRotation, Name>, carried: Either<PtoRotation, Name>,
+    }
+    /// Shaft type, speed or rotation is not stated.
+    PtoUnknown = "pto-unknown", Fit { missing: Dimension }
+}
+
+words! {
+    for PtoRotation, shown as "rotation-" { Clockwise = "clockwise", CounterClockwise = "counter-clockwise" }
+}
 
 /// Shaft type (ISO 500-1), one common speed, and the same rotation.
 pub(super) fn judge(meeting: &Meeting, carrier: &PowerTakeOff, carried: &PowerTakeOff) -> Finding {
     let (Some(shaft), Some(wanted)) = (carrier.shaft_type, carried.shaft_type) else {
-        let side = if carrier.shaft_type.is_none() { Side::Carrier } else { Side::Carried };
-        return meeting.unknown("pto-unknown", side, "shaft-type");
+        let side = if carrier.shaft_type.is_none() { End::Carrier } else { End::Carried };
+        return meeting.unknown(side, PowerTakeOff::SHAFT_TYPE.name(), |missing| PtoUnknown { missing });
     };
-    let differs = |dimension: &str, verdict, a: String, b: String| {
-        meeting
-            .finding("pto-differs", verdict)
-            .with("dimension", Value::Label(dimension.to_owned()))
-            .with("carrier", Value::Label(a))
-            .with("carried", Value::Label(b))
+    let differs = |dimension: &Line<PowerTakeOff>, verdict, carrier, carried| {
+        meeting.finding(PtoDiffers { dimension: dimension.name().to_string(), carrier, carried }, verdict)
     };
-    for (side, take_off) in [(Side::Carrier, carrier), (Side::Carried, carried)] {
+    for (side, take_off) in [(End::Carrier, carrier), (End::Carried, carried)] {
         if take_off.speeds.is_empty() {
-            return meeting.unknown("pto-unknown", side, "speed");
+            return meeting.unknown(side, PowerTakeOff::SPEED.name(), |missing| PtoUnknown { missing });
         }
     }
     let Some(speed) = carrier.speeds.iter().find(|speed| carried.speeds.contains(speed)) else {
-        let list = |speeds: &[u16]| speeds.iter().map(u16::to_string).collect::<Vec<_>>().join(", ");
-        return differs("speed", Verdict::WontMount, list(&carrier.speeds), list(&carried.speeds));
+        let list = |speeds: &[u16]| Either::B(speeds.iter().map(u16::to_string).collect::<Vec<_>>().join(", "));
+        return differs(&PowerTakeOff::SPEED, Verdict::WontMount, list(&carrier.speeds), list(&carried.speeds));
     };
-    if let (Some(a), Some(b)) = (carrier.rotation, carried.rotation)
-        && a != b
-    {
-        return differs("rotation", Verdict::WontMount, turns(a).to_owned(), turns(b).to_owned());
+    let (Some(a), Some(b)) = (carrier.rotation, carried.rotation) else {
+        let side = if carrier.rotation.is_none() { End::Carrier } else { End::Carried };
+        return meeting.unknown(side, PowerTakeOff::ROTATION.name(), |missing| PtoUnknown { missing });
+    };
+    if a != b {
+        return differs(&PowerTakeOff::ROTATION, Verdict::WontMount, Either::A(a), Either::A(b));
     }
     if shaft != wanted {
         // Another yoke or a shaft adapter takes a different spline up.
-        return differs("shaft-type", Verdict::BoltsUpWithWork, shaft.to_string(), wanted.to_string());
+        let [a, b] = [shaft, wanted].map(|shaft| Either::B(shaft.to_string()));
+        return differs(&PowerTakeOff::SHAFT_TYPE, Verdict::BoltsUpWithWork, a, b);
     }
-    meeting
-        .finding("pto-fits", Verdict::BoltsUp)
-        .with("shaft-type", Value::Count(shaft.into()))
-        .with("speed", Value::Count((*speed).into()))
-}
-
-/// The rotation as figures name it; the words translate it.
-const fn turns(rotation: PtoRotation) -> &'static str {
-    match rotation {
-        PtoRotation::Clockwise => "clockwise",
-        PtoRotation::CounterClockwise => "counter-clockwise",
-    }
+    meeting.finding(PtoFits { shaft_type: shaft.into(), speed: (*speed).into() }, Verdict::BoltsUp)
 }

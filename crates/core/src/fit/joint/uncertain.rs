@@ -1,14 +1,14 @@
 //! A margin with its uncertainty, as a verdict and figures.
 
 use super::Meeting;
-use crate::finding::{Check, Finding, Value, Verdict};
-use crate::fit::found::Found;
+use crate::finding::Check;
+use crate::fit::context::found::{greatest_hole_half_range, hole_half_range, place_half_range};
 use crate::fit::mating::tolerance::{Assessment, Contribution, Standing, assess};
-use crate::item::{ItemRef, Port};
+use crate::item::{DimensionName, ItemRef};
 use crate::quantity::Length;
 
 /// What a margin comes to: certain one way, certain the other, or open.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub(super) enum Decided {
     Fits,
     Open,
@@ -46,43 +46,30 @@ impl Weighed {
         all.copied().max_by(f64::total_cmp).map(Length::from_m)
     }
 
-    /// An open finding with what is known of its chances and what would settle it.
-    pub fn open(&self, finding: Finding, item: ItemRef, port: &str, dimension: &str) -> Finding {
-        debug_assert_eq!(finding.verdict, Verdict::CheckFirst, "an open margin is something to check");
-        let mut finding = finding.with("probability", Value::Share(self.assessment.fit_probability));
-        if let Some(within) = self.settles() {
-            finding = finding.with("settles", Value::Length(within));
-        }
-        finding.check(Check::Measure {
-            item,
-            port: port.to_owned(),
-            dimension: dimension.to_owned(),
-            within: self.settles(),
-        })
+    /// The probability that it fits.
+    pub const fn probability(&self) -> f64 {
+        self.assessment.fit_probability
+    }
+
+    /// The measurement that would settle it.
+    pub fn check(&self, item: ItemRef, port: &str, dimension: DimensionName) -> Check {
+        Check::Measure { item, port: port.to_owned(), dimension: dimension.to_string(), within: self.settles() }
     }
 }
 
 impl Meeting<'_> {
     /// The half ranges of two holes that share a bolt, carrier's first.
     pub fn hole_half_ranges(&self, pair: (usize, usize)) -> [Length; 2] {
-        let of = |found: Option<&Found>, port: &Port, hole| {
-            found.map_or_else(|| port.usual_half_range(), |found| found.hole_half_range(hole))
-        };
-        [of(self.found[0], self.carrier_port, pair.0), of(self.found[1], self.carried_port, pair.1)]
+        [hole_half_range(self.carrier_port, pair.0), hole_half_range(self.carried_port, pair.1)]
     }
 
     /// The half ranges of the least known hole of each port.
     pub fn greatest_hole_half_ranges(&self) -> [Length; 2] {
-        let of = |found: Option<&Found>, port: &Port| {
-            found.map_or_else(|| port.usual_half_range(), Found::greatest_hole_half_range)
-        };
-        [of(self.found[0], self.carrier_port), of(self.found[1], self.carried_port)]
+        [self.carrier_port, self.carried_port].map(greatest_hole_half_range)
     }
 
     /// The half ranges of the two ports' places.
     pub fn place_half_ranges(&self) -> [Length; 2] {
-        let of =
-            |found: Option<&Found>, port: &Port| found.map_or_else(|| port.usual_half_range(), Found::place_half_range);
-        [of(self.found[0], self.carrier_port), of(self.found[1], self.carried_port)]
+        [self.carrier_port, self.carried_port].map(place_half_range)
     }
 }

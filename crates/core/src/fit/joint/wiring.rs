@@ -1,16 +1,22 @@
 //! Electric connectors: equal connectors with the same function mate.
 
 use super::Meeting;
-use crate::finding::{Finding, Value, Verdict};
+use crate::finding::{Finding, Name, Verdict};
+use crate::findings;
 use crate::item::Electric;
+
+findings! {
+    /// The connectors are equal.
+    WiringFits = "wiring-fits", Fit { connector: Name }
+    /// One connector has to be changed.
+    WiringDiffers = "wiring-differs", Fit { carrier: Name, carried: Name }
+}
 
 pub(super) fn judge(meeting: &Meeting, carrier: &Electric, carried: &Electric) -> Finding {
     if carrier == carried {
-        meeting.finding("wiring-fits", Verdict::BoltsUp).with("connector", Value::Label(carrier.connector.clone()))
+        meeting.finding(WiringFits { connector: carrier.connector.clone() }, Verdict::BoltsUp)
     } else {
-        meeting
-            .finding("wiring-differs", Verdict::BoltsUpWithWork)
-            .with("carrier", Value::Label(carrier.connector.clone()))
-            .with("carried", Value::Label(carried.connector.clone()))
+        let fact = WiringDiffers { carrier: carrier.connector.clone(), carried: carried.connector.clone() };
+        meeting.finding(fact, Verdict::BoltsUpWithWork)
     }
 }

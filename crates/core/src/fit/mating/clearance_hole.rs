@@ -14,7 +14,7 @@ pub enum Series {
 /// Metric clearance hole for a bolt of nominal diameter `bolt` metres; `None` for a size that the table lacks.
 ///
 /// # Source
-/// ISO 273:1979, read in secondary tables; M18 and M22 from memory.
+/// ISO 273:1979, read in secondary tables; M5, M18, M22, M27 and M30 from memory.
 ///
 /// # Examples
 /// M12, medium: 13.5 mm.
@@ -25,7 +25,8 @@ pub enum Series {
 /// ```
 pub fn metric(bolt: f64, series: Series) -> Option<f64> {
     /// Bolt; fine, medium, coarse; millimetres.
-    const TABLE: [[f64; 4]; 10] = [
+    const TABLE: [[f64; 4]; 13] = [
+        [5.0, 5.3, 5.5, 5.8],
         [6.0, 6.4, 6.6, 7.0],
         [8.0, 8.4, 9.0, 10.0],
         [10.0, 10.5, 11.0, 12.0],
@@ -36,6 +37,8 @@ pub fn metric(bolt: f64, series: Series) -> Option<f64> {
         [20.0, 21.0, 22.0, 24.0],
         [22.0, 23.0, 24.0, 26.0],
         [24.0, 25.0, 26.0, 28.0],
+        [27.0, 28.0, 30.0, 32.0],
+        [30.0, 31.0, 33.0, 35.0],
     ];
     let row = TABLE.iter().find(|row| (row[0] - bolt * 1e3).abs() < 1e-6)?;
     Some(row[column(series)] * 1e-3)

@@ -65,7 +65,7 @@ pub struct Turning {
 /// Metres and radians.
 ///
 /// # Frame
-/// Side plane (x, z). The frame's anchors and the machine's may have different origins.
+/// Plate plane (x, z). The frame's anchors and the machine's may have different origins.
 ///
 /// # Valid for
 /// One side of a frame; both anchors round, or a slot at the front along the machine's x. Allowances below zero mean that

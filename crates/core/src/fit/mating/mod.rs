@@ -8,10 +8,21 @@
 pub const LARGEST: f64 = 1e6;
 
 pub mod bolt_pattern;
+pub mod bolted_joint;
 pub mod clearance_hole;
 pub mod closure;
+pub mod closure_in_space;
 pub mod coupler;
+pub mod facing;
+pub mod freedom;
+pub mod half_range;
+pub mod hardware;
+mod lowest;
 pub mod pin_fit;
+pub mod pins;
 pub mod power_take_off;
+pub mod side_plates;
+pub mod spans;
+pub mod thread;
 pub mod three_point;
 pub mod tolerance;

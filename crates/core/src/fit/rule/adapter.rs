@@ -1,32 +1,45 @@
 //! Adapters of the build: what they take to fit, and those that nothing uses.
 
-use crate::finding::{Finding, Grade, Subject, Value, Verdict};
-use crate::fit::context::Context;
-use crate::fit::rule::Alike;
+use super::{Joints, Rule, Seen};
+use crate::finding::{Finding, Grade, Subject, Verdict};
+use crate::findings;
 use crate::item::ItemRef;
+use crate::quantity::Work;
 
-/// Reads the build's adapters alone.
-pub(super) const ALIKE: Alike = Alike::ALL;
+findings! {
+    /// An adapter of the build joins something.
+    AdapterGoesIn = "adapter-goes-in", Fit { work: Work, item: ItemRef }
+    /// An adapter of the build joins nothing.
+    AdapterNotNeeded = "adapter-not-needed", Fit { item: ItemRef }
+}
 
 /// An adapter that joins is work; a sleeve counts where a pin joint uses it; one that joins
 /// nothing is said to be superfluous.
-pub(super) fn rule(context: &Context, out: &mut Vec<Finding>) {
-    let mut seen = Vec::new();
-    for &id in &context.build.adapters {
-        if seen.contains(&id) {
-            continue;
+pub(super) struct AdaptersInUse;
+
+impl Rule for AdaptersInUse {
+    type Machine<'c> = ();
+    type Frame<'c> = ();
+    type Seat<'c> = ();
+    type Implement<'c> = ();
+    type Asks<'c> = Joints<'c>;
+
+    fn judge(seen: &Seen<'_, Self>, out: &mut Vec<Finding>) {
+        let mut said = Vec::new();
+        for &id in &seen.side.adapters {
+            if said.contains(&id) {
+                continue;
+            }
+            said.push(id);
+            let item = ItemRef::Adapter(id);
+            let adapter = seen.adapter(id);
+            let subject = Subject::Item(item);
+            if seen.asks.holds(item) {
+                let fact = AdapterGoesIn { work: adapter.work, item };
+                out.push(Finding::of(fact, subject, Verdict::BoltsUpWithWork, Grade::Drawing));
+            } else if adapter.sleeve.is_none() {
+                out.push(Finding::of(AdapterNotNeeded { item }, subject, Verdict::BoltsUp, Grade::Drawing));
+            }
         }
-        seen.push(id);
-        let item = ItemRef::Adapter(id);
-        let adapter = context.catalogue().adapter(id);
-        let finding = if context.stack.holds(item) {
-            Finding::new("adapter-goes-in", Subject::Item(item), Verdict::BoltsUpWithWork, Grade::Drawing)
-                .with("work", Value::Work(adapter.work))
-        } else if adapter.sleeve.is_some() {
-            continue;
-        } else {
-            Finding::new("adapter-not-needed", Subject::Item(item), Verdict::BoltsUp, Grade::Drawing)
-        };
-        out.push(finding.with("item", Value::Item(item)));
     }
 }

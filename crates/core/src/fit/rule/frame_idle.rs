@@ -1,8 +1,14 @@
 //! A frame that nothing hangs on.
 
-use crate::finding::{Check, Finding, Grade, Subject, Value, Verdict};
-use crate::fit::context::Context;
+use super::{Joints, Rule, Seen};
+use crate::finding::{Check, Finding, Grade, Subject, Verdict};
+use crate::findings;
 use crate::item::ItemRef;
+
+findings! {
+    /// The implement hangs on the machine's hitch past the frame.
+    FrameIdle = "frame-idle", Fit { item: ItemRef, other: ItemRef }
+}
 
 /// A frame is chosen, yet the implement hangs on the machine's hitch past it.
 ///
@@ -10,19 +16,29 @@ use crate::item::ItemRef;
 /// implement move in, nobody lists or states that the two stand there together, and the frame is paid for and
 /// carries nothing. It is no *won't mount*, since nothing known keeps the parts from being fitted, and no
 /// *work*, since no work named here would make the choice a sound one.
-pub(super) fn rule(context: &Context, out: &mut Vec<Finding>) {
-    let (Some((frame, _)), Some((implement, _))) = (context.frame(), context.implement()) else { return };
-    let (frame, implement) = (ItemRef::Frame(frame), ItemRef::Implement(implement));
-    if !context.stack.holds(frame) || !context.stack.holds(implement) {
-        return;
-    }
-    if context.stack.carries(frame, implement) {
-        return;
-    }
-    out.push(
-        Finding::new("frame-idle", Subject::Item(frame), Verdict::CheckFirst, Grade::Drawing)
-            .with("item", Value::Item(frame))
-            .with("other", Value::Item(implement))
+pub(super) struct FrameInUse;
+
+impl Rule for FrameInUse {
+    type Machine<'c> = ();
+    type Frame<'c> = ();
+    type Seat<'c> = ();
+    type Implement<'c> = ();
+    type Asks<'c> = Joints<'c>;
+
+    fn judge(seen: &Seen<'_, Self>, out: &mut Vec<Finding>) {
+        let (Some(frame), Some(implement)) = (seen.frame(), &seen.implement) else { return };
+        let (frame, implement, joints) = (frame.item, implement.item, seen.asks);
+        if !joints.holds(frame) || !joints.holds(implement) || joints.carries(frame, implement) {
+            return;
+        }
+        out.push(
+            Finding::of(
+                FrameIdle { item: frame, other: implement },
+                Subject::Item(frame),
+                Verdict::CheckFirst,
+                Grade::Drawing,
+            )
             .check(Check::Ask { a: frame, b: implement }),
-    );
+        );
+    }
 }

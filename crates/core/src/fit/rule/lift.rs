@@ -1,46 +1,28 @@
 //! Lift capacity of the hitch against the implement's mass.
 
-use crate::build::{Carrying, Step};
-use crate::finding::{Check, Finding, Grade, Subject, Value, Verdict};
-use crate::fit::context::Context;
+use super::{Carried, Datum, HitchIsUsed, Joints, Place, Rule, Seen, View};
+use crate::finding::{Check, Finding, Grade, Subject, Unstated, Verdict};
+use crate::findings;
+use crate::fit::desk::Desk;
 use crate::fit::mating::three_point::LIFT_REFERENCE;
-use crate::fit::rule::{Alike, Placed};
-use crate::item::{Implement, ItemRef, Machine, Port, PortKind, Role, ThreePoint};
-use crate::quantity::{Length, Mass};
+use crate::fit::whole::loads::off;
+use crate::fit::whole::rated_load::Against;
+use crate::item::{Implement, ItemRef, Machine, Point3, Port, PortKind, Pose, Role, ThreePoint};
+use crate::quantity::{Length, Mass, Stated};
+
+use super::loads::{LoadBearer, LoadNearRating};
+
+findings! {
+    /// The hitch lifts the implement.
+    LiftEnough = "lift-enough", Work { left: Mass, mass: Mass, lift: Mass }
+    /// It does not.
+    LiftShort = "lift-short", Work { over: Mass, mass: Mass, lift: Mass }
+    /// The rating or the implement's mass is not stated.
+    LiftUnknown = "lift-unknown", Work { missing: Unstated }
+}
 
 /// Distance behind the lower hitch points at which the second lift rating is taken.
 const LIFT_POINT_BEHIND: Length = Length::from_m(LIFT_REFERENCE);
-
-/// Of [`unknown`]: reads what is stated, not its value.
-pub(super) const ALIKE: Alike = Alike {
-    machine: |_, a, b| rated(a) == rated(b),
-    implement: |_, a, b| a.body.mass.is_some() == b.body.mass.is_some(),
-    ..Alike::ALL
-};
-
-/// Of [`rule`]: reads the hitch's ratings and where it is, and mass and centre of gravity where the implement stands.
-pub(super) const PLACED: Placed = Placed {
-    alike: Alike {
-        machine: |_, a, b| {
-            let known = |(port, hitch): (&Port, &ThreePoint)| (port.pose, hitch.lift, hitch.lift_610);
-            hitch(a).map(known) == hitch(b).map(known)
-        },
-        implement: |_, a, b| mass(a) == mass(b) && a.body.centre_of_gravity == b.body.centre_of_gravity,
-        ..Alike::ALL
-    },
-    stand: &[Step::Implement],
-    joined: &[Role::Hitch],
-    ..Placed::NOTHING
-};
-
-fn mass(implement: &Implement) -> Option<Mass> {
-    implement.body.mass.map(|mass| mass.value)
-}
-
-/// Whether the machine's hitch has a rating; `None` if it has no hitch.
-fn rated(machine: &Machine) -> Option<bool> {
-    hitch(machine).map(|(_, hitch)| hitch.lift.is_some() || hitch.lift_610.is_some())
-}
 
 fn hitch(machine: &Machine) -> Option<(&Port, &ThreePoint)> {
     machine.body.ports.iter().find_map(|port| match &port.kind {
@@ -49,60 +31,143 @@ fn hitch(machine: &Machine) -> Option<(&Port, &ThreePoint)> {
     })
 }
 
-/// Machine and implement, if the one hangs on the other's hitch.
-fn on_hitch<'a>(context: &Context<'a>) -> Option<(&'a Machine, &'a Implement)> {
-    let ((_, machine), (_, implement)) = context.machine().zip(context.implement())?;
-    let hangs =
-        context.build.carrying == Carrying::Hitch && context.stack.joints.iter().any(|joint| joint.role == Role::Hitch);
-    hangs.then_some((machine, implement))
+/// What is missing for the lift to be judged. It reads what is stated, not its value, so that few items differ before it.
+pub(super) struct LiftKnown;
+
+/// Whether the machine has a three-point hitch with a rating.
+#[derive(PartialEq)]
+pub struct Rated(Datum<()>);
+
+impl<'c> View<'c, Machine> for Rated {
+    fn of(_: &'c Desk, _: ItemRef, machine: &'c Machine) -> Self {
+        let rating = hitch(machine).and_then(|(_, hitch)| hitch.lift.or(hitch.lift_610));
+        Self(Datum::new(Unstated::Lift, rating).stated())
+    }
 }
 
-/// What is missing for the lift to be judged.
-pub(super) fn unknown(context: &Context, out: &mut Vec<Finding>) {
-    let Some((machine, implement)) = on_hitch(context) else { return };
-    let (Some((carrier, _)), Some((item, _))) = (context.machine(), context.implement()) else { return };
-    let (carrier, item) = (ItemRef::Machine(carrier), ItemRef::Implement(item));
-    let missing = if implement.body.mass.is_none() {
-        (item, "mass")
-    } else if rated(machine) == Some(false) {
-        (carrier, "lift")
-    } else {
-        return;
-    };
-    let (item, what) = missing;
-    out.push(
-        Finding::new("lift-unknown", Subject::Item(item), Verdict::CheckFirst, Grade::None)
-            .with("missing", Value::Label(what.to_owned()))
-            .check(Check::FindOut { item, what }),
-    );
+/// Whether the implement's mass is stated.
+#[derive(PartialEq)]
+pub struct Weighed(Datum<()>);
+
+impl<'c> View<'c, Implement> for Weighed {
+    fn of(_: &'c Desk, _: ItemRef, implement: &'c Implement) -> Self {
+        Self(Datum::new(Unstated::Mass, implement.body.mass).stated())
+    }
+}
+
+impl Rule for LiftKnown {
+    type Machine<'c> = Rated;
+    type Frame<'c> = ();
+    type Seat<'c> = ();
+    type Implement<'c> = Weighed;
+    type Asks<'c> = Joints<'c>;
+
+    fn judge(seen: &Seen<'_, Self>, out: &mut Vec<Finding>) {
+        let (Some(machine), Some(implement)) = (&seen.machine, &seen.implement) else { return };
+        if !matches!(seen.carrying, Carried::Hitch) || !seen.asks.iter().any(|(role, _)| role == Role::Hitch) {
+            return;
+        }
+        if implement.sees.0.need(out, unknown(implement.item)).is_some() {
+            machine.sees.0.need(out, unknown(machine.item));
+        }
+    }
+}
+
+fn unknown(item: ItemRef) -> impl FnOnce(Unstated) -> Finding {
+    move |what| {
+        Finding::of(LiftUnknown { missing: what }, Subject::Item(item), Verdict::CheckFirst, Grade::None)
+            .check(Check::FindOut { item, what })
+    }
 }
 
 /// An implement on the hitch has to be lighter than the lift capacity where its centre of gravity
 /// hangs: the rating 610 mm behind the points if it hangs that far back, else the one at the points.
-pub(super) fn rule(context: &Context, out: &mut Vec<Finding>) {
-    let Some((machine, implement)) = on_hitch(context) else { return };
-    let Some(item) = context.implement().map(|(id, _)| ItemRef::Implement(id)) else { return };
-    let (Some(mass), Some((port, hitch))) = (implement.body.mass, hitch(machine)) else { return };
-    let behind = match (port.pose, context.placement(item), implement.body.centre_of_gravity) {
-        (Some(pose), Some(placed), Some(centre)) => Some(pose.at.x - placed.point(centre).x),
-        _ => None,
-    };
-    let lift = match behind {
-        Some(behind) if behind <= Length::ZERO => hitch.lift.or(hitch.lift_610),
-        // Farther back than either rating the same moment lifts less.
-        Some(behind) if behind > LIFT_POINT_BEHIND => {
-            hitch.lift_610.or(hitch.lift).map(|lift| lift * (LIFT_POINT_BEHIND / behind))
+pub(super) struct Lifts;
+
+/// The hitch: where it is and what it lifts.
+#[derive(Clone, Copy, PartialEq)]
+pub struct Hitch {
+    pose: Datum<Pose>,
+    lift: Datum<Mass>,
+    lift_610: Datum<Mass>,
+}
+
+impl<'c> View<'c, Machine> for Datum<Hitch> {
+    fn of(_: &'c Desk, _: ItemRef, machine: &'c Machine) -> Self {
+        Datum::new(Unstated::Lift, hitch(machine)).map(|(port, hitch)| Hitch {
+            pose: Datum::new(Unstated::Pose, port.pose),
+            lift: Datum::new(Unstated::Lift, hitch.lift),
+            lift_610: Datum::new(Unstated::Lift, hitch.lift_610),
+        })
+    }
+}
+
+/// Mass and centre of gravity of the implement.
+#[derive(PartialEq)]
+pub struct Weight {
+    mass: Datum<Stated<Mass>>,
+    centre: Datum<Point3>,
+}
+
+impl<'c> View<'c, Implement> for Weight {
+    fn of(_: &'c Desk, _: ItemRef, implement: &'c Implement) -> Self {
+        Self {
+            mass: Datum::new(Unstated::Mass, implement.body.mass),
+            centre: Datum::new(Unstated::CentreOfGravity, implement.body.centre_of_gravity),
         }
-        // Between the two ratings the smaller one is on the safe side.
-        _ => hitch.lift_610.or(hitch.lift),
-    };
-    let Some(lift) = lift else { return };
-    let finding = if mass.value <= lift {
-        Finding::new("lift-enough", Subject::Item(item), Verdict::BoltsUp, Grade::Drawing)
-            .with("left", Value::Mass(lift - mass.value))
-    } else {
-        Finding::new("lift-short", Subject::Item(item), Verdict::WontMount, Grade::Drawing)
-            .with("over", Value::Mass(mass.value - lift))
-    };
-    out.push(finding.with("mass", Value::Mass(mass.value)).with("lift", Value::Mass(lift)));
+    }
+}
+
+impl Rule for Lifts {
+    type Machine<'c> = Datum<Hitch>;
+    type Frame<'c> = ();
+    type Seat<'c> = ();
+    type Implement<'c> = Weight;
+    type Asks<'c> = (Place<Implement>, HitchIsUsed);
+
+    fn judge(seen: &Seen<'_, Self>, out: &mut Vec<Finding>) {
+        let (Some(machine), Some(implement)) = (&seen.machine, &seen.implement) else { return };
+        let (place, HitchIsUsed(is_used)) = &seen.asks;
+        if !matches!(seen.carrying, Carried::Hitch) || !is_used {
+            return;
+        }
+        let (item, weight) = (implement.item, &implement.sees);
+        let Some(stated) = weight.mass.or_said_by::<LiftUnknown>() else { return };
+        let (mass, off) = (stated.value, off(stated));
+        let Some(hitch) = machine.sees.or_said_by::<LiftUnknown>() else { return };
+        let (lift, lift_610) = (hitch.lift, hitch.lift_610);
+        if lift.or(lift_610).or_said_by::<LiftUnknown>().is_none() {
+            return;
+        }
+        let behind = hitch
+            .pose
+            .and(place.at)
+            .and(weight.centre)
+            .map(|((pose, placed), centre)| pose.at.x.value - placed.point(centre).x);
+        let behind =
+            behind.map(Some).or_taken_as(None, "where it hangs is not known: the smaller rating is on the safe side");
+        let lift = match behind {
+            Some(behind) if behind <= Length::ZERO => lift.or(lift_610),
+            // Farther back than either rating the same moment lifts less.
+            Some(behind) if behind > LIFT_POINT_BEHIND => lift_610.map(|lift| lift * (LIFT_POINT_BEHIND / behind)),
+            // Between the two ratings the smaller one is on the safe side.
+            _ => lift_610,
+        };
+        // The rating at the points says nothing of what hangs behind them.
+        let Some(lift) = lift.need(out, unknown(machine.item)) else { return };
+        let subject = Subject::Item(item);
+        out.push(match Against::of((lift - mass).kg(), off.kg()) {
+            Against::Within => {
+                Finding::of(LiftEnough { left: lift - mass, mass, lift }, subject, Verdict::BoltsUp, Grade::Drawing)
+            }
+            Against::Near => {
+                let fact = LoadNearRating { bearer: LoadBearer::Hitch, load: mass, rated: lift, off };
+                Finding::of(fact, subject, Verdict::CheckFirst, Grade::Drawing)
+                    .check(Check::FindOut { item, what: Unstated::Mass })
+            }
+            Against::Over => {
+                Finding::of(LiftShort { over: mass - lift, mass, lift }, subject, Verdict::WontMount, Grade::Drawing)
+            }
+        });
+    }
 }

@@ -1,54 +1,106 @@
 //! Seat arrangements that come only with another item.
 
-use crate::build::Carrying;
-use crate::finding::{Check, Finding, Grade, Subject, Value, Verdict};
-use crate::fit::context::Context;
-use crate::fit::rule::Alike;
-use crate::item::{Body, Catalogue, ItemRef, SuppliedWith};
+use super::{Carried, Rule, Seen, View};
+use crate::finding::{Check, Finding, Grade, Subject, Unstated, Verdict};
+use crate::fit::desk::Desk;
+use crate::item::{Frame, Implement, ItemRef, Machine, Seat, SuppliedWith};
+use crate::{findings, words};
 
-/// Reads what the arrangement comes with and which items it names.
-pub(super) const ALIKE: Alike = Alike {
-    machine: |catalogue, a, b| named_alike(catalogue, &a.body, &b.body),
-    frame: |catalogue, a, b| named_alike(catalogue, &a.body, &b.body),
-    seat: |_, a, b| a.supplied_with == b.supplied_with && a.body.listed_with == b.body.listed_with,
-    implement: |catalogue, a, b| named_alike(catalogue, &a.body, &b.body),
-};
+findings! {
+    /// The seat comes only with an item that is not in the build.
+    SeatWithoutItsSupplier = "seat-without-its-supplier", Fit { supplier: Supplier }
+}
+
+words! {
+    /// The kind of item that a seat comes with.
+    Supplier, shown as "kind-" { Machine = "machine", Frame = "frame", Implement = "implement" }
+}
 
 /// A seat that comes only with another item needs that item.
-pub(super) fn rule(context: &Context, out: &mut Vec<Finding>) {
-    let Some((id, seat)) = context.seat() else { return };
-    let item = ItemRef::Seat(id);
-    if let Some((supplier, has)) = supplier(context, seat.supplied_with)
-        && !seat.body.listed_with.is_empty()
-        && !has.is_some_and(|with| seat.body.listed_with.contains(&context.catalogue().body(with).id))
-    {
-        out.push(
-            Finding::new("seat-without-its-supplier", Subject::Item(item), Verdict::CheckFirst, Grade::Listed)
-                .with("supplier", Value::Label(supplier.to_owned()))
-                .check(Check::FindOut { item, what: "supplier" }),
-        );
+pub(super) struct SeatSupplier;
+
+/// The lists of items in which seat arrangements name an item.
+#[derive(PartialEq)]
+pub struct NamedIn<'c>(Vec<&'c [String]>);
+
+impl<'c> NamedIn<'c> {
+    fn of_id(desk: &'c Desk, id: &str) -> Self {
+        Self(
+            desk.seats_naming(id).iter().map(|&seat| desk.catalogue().seat(seat).body.listed_with.as_slice()).collect(),
+        )
+    }
+}
+
+impl<'c> View<'c, Machine> for NamedIn<'c> {
+    fn of(desk: &'c Desk, _: ItemRef, machine: &'c Machine) -> Self {
+        Self::of_id(desk, &machine.body.id)
+    }
+}
+
+impl<'c> View<'c, Frame> for NamedIn<'c> {
+    fn of(desk: &'c Desk, _: ItemRef, frame: &'c Frame) -> Self {
+        Self::of_id(desk, &frame.body.id)
+    }
+}
+
+impl<'c> View<'c, Implement> for NamedIn<'c> {
+    fn of(desk: &'c Desk, _: ItemRef, implement: &'c Implement) -> Self {
+        Self::of_id(desk, &implement.body.id)
+    }
+}
+
+/// What the arrangement comes with, and the items it names.
+#[derive(PartialEq)]
+pub struct Supplied<'c> {
+    with: SuppliedWith,
+    names: &'c [String],
+}
+
+impl<'c> View<'c, Seat> for Supplied<'c> {
+    fn of(_: &'c Desk, _: ItemRef, seat: &'c Seat) -> Self {
+        Self { with: seat.supplied_with, names: &seat.body.listed_with }
+    }
+}
+
+impl Rule for SeatSupplier {
+    type Machine<'c> = NamedIn<'c>;
+    type Frame<'c> = NamedIn<'c>;
+    type Seat<'c> = Supplied<'c>;
+    type Implement<'c> = NamedIn<'c>;
+    type Asks<'c> = ();
+
+    fn judge(seen: &Seen<'_, Self>, out: &mut Vec<Finding>) {
+        let Some(seat) = &seen.seat else { return };
+        let (item, names) = (seat.item, seat.sees.names);
+        if let Some((supplier, has)) = supplier(seen, seat.sees.with)
+            && !names.is_empty()
+            && !has.is_some_and(|has| has.0.contains(&names))
+        {
+            let fact = SeatWithoutItsSupplier { supplier };
+            out.push(
+                Finding::of(fact, Subject::Item(item), Verdict::CheckFirst, Grade::Listed)
+                    .check(Check::FindOut { item, what: Unstated::Supplier }),
+            );
+        }
     }
 }
 
 /// The kind of item an arrangement comes with and the build's item of that kind, once it is
 /// chosen; `None` while it is open or if the arrangement is a kit.
-fn supplier(context: &Context, with: SuppliedWith) -> Option<(&'static str, Option<ItemRef>)> {
-    let build = context.build;
+fn supplier<'s, 'c>(
+    seen: &'s Seen<'c, SeatSupplier>,
+    with: SuppliedWith,
+) -> Option<(Supplier, Option<&'s NamedIn<'c>>)> {
     match with {
         SuppliedWith::Kit => None,
-        SuppliedWith::Machine => build.machine.map(|id| ("machine", Some(ItemRef::Machine(id)))),
-        SuppliedWith::Implement => build.implement.map(|id| ("implement", Some(ItemRef::Implement(id)))),
-        SuppliedWith::Frame => match build.carrying {
-            Carrying::Open => None,
-            carrying => Some(("frame", carrying.frame().map(ItemRef::Frame))),
+        SuppliedWith::Machine => seen.machine.as_ref().map(|machine| (Supplier::Machine, Some(&machine.sees))),
+        SuppliedWith::Implement => {
+            seen.implement.as_ref().map(|implement| (Supplier::Implement, Some(&implement.sees)))
+        }
+        SuppliedWith::Frame => match &seen.carrying {
+            Carried::Open => None,
+            Carried::Hitch => Some((Supplier::Frame, None)),
+            Carried::Frame(frame) => Some((Supplier::Frame, Some(&frame.sees))),
         },
     }
-}
-
-fn named_alike(catalogue: &Catalogue, a: &Body, b: &Body) -> bool {
-    catalogue
-        .seats
-        .iter()
-        .map(|seat| &seat.body.listed_with)
-        .all(|named| named.contains(&a.id) == named.contains(&b.id))
 }

@@ -1,35 +1,63 @@
 //! The operator-presence switch.
 
-use crate::finding::{Check, Finding, Grade, Subject, Verdict};
-use crate::fit::context::Context;
-use crate::fit::rule::Alike;
-use crate::item::{ItemRef, SeatKind};
+use super::{Datum, Rule, Seen, View};
+use crate::finding::{Check, Finding, Grade, Subject, Unstated, Verdict};
+use crate::findings;
+use crate::fit::desk::Desk;
+use crate::item::{Implement, ItemRef, Seat, SeatKind};
 
-/// Reads the arrangement's kind and switch, and whether the implement is worked from a seat.
-pub(super) const ALIKE: Alike = Alike {
-    seat: |_, a, b| a.kind == b.kind && a.presence_switch == b.presence_switch,
-    implement: |_, a, b| a.worked_from_seat == b.worked_from_seat,
-    ..Alike::ALL
-};
+findings! {
+    /// The seat has no operator-presence switch.
+    SeatSwitchMissing = "seat-switch-missing", Work {}
+    /// Whether it has one is not stated.
+    SeatSwitchUnknown = "seat-switch-unknown", Work {}
+}
 
 /// An implement worked from a seat of its own wants an operator-presence switch in that seat, or
 /// the machine stops (or runs on) when the operator sits behind. Common practice, no source; the
 /// maker's manual decides.
-pub(super) fn rule(context: &Context, out: &mut Vec<Finding>) {
-    let (Some((id, seat)), Some((_, implement))) = (context.seat(), context.implement()) else { return };
-    if !implement.worked_from_seat || !matches!(seat.kind, SeatKind::Separate | SeatKind::ImplementsOwn) {
-        return;
+pub(super) struct SeatSwitch;
+
+/// Kind of arrangement, and whether it has a switch.
+#[derive(PartialEq)]
+pub struct Switched {
+    kind: SeatKind,
+    switch: Datum<bool>,
+}
+
+impl<'c> View<'c, Seat> for Switched {
+    fn of(_: &'c Desk, _: ItemRef, seat: &'c Seat) -> Self {
+        Self { kind: seat.kind, switch: Datum::new(Unstated::PresenceSwitch, seat.presence_switch) }
     }
-    let item = ItemRef::Seat(id);
-    match seat.presence_switch {
-        Some(true) => {}
-        Some(false) => out.push(
-            Finding::new("seat-switch-missing", Subject::Wiring, Verdict::BoltsUpWithWork, Grade::Listed)
-                .check(Check::Look { item, what: "presence-switch".to_owned() }),
-        ),
-        None => out.push(
-            Finding::new("seat-switch-unknown", Subject::Wiring, Verdict::CheckFirst, Grade::None)
-                .check(Check::Look { item, what: "presence-switch".to_owned() }),
-        ),
+}
+
+/// Whether the implement is worked from a seat.
+#[derive(PartialEq)]
+pub struct FromSeat(bool);
+
+impl<'c> View<'c, Implement> for FromSeat {
+    fn of(_: &'c Desk, _: ItemRef, implement: &'c Implement) -> Self {
+        Self(implement.is_worked_from_seat())
+    }
+}
+
+impl Rule for SeatSwitch {
+    type Machine<'c> = ();
+    type Frame<'c> = ();
+    type Seat<'c> = Switched;
+    type Implement<'c> = FromSeat;
+    type Asks<'c> = ();
+
+    fn judge(seen: &Seen<'_, Self>, out: &mut Vec<Finding>) {
+        let (Some(seat), Some(implement)) = (&seen.seat, &seen.implement) else { return };
+        if !implement.sees.0 || !matches!(seat.sees.kind, SeatKind::Separate | SeatKind::ImplementsOwn) {
+            return;
+        }
+        let look =
+            |finding: Finding| finding.check(Check::Look { item: seat.item, what: "presence-switch".to_owned() });
+        let unknown = |_| look(Finding::of(SeatSwitchUnknown {}, Subject::Wiring, Verdict::CheckFirst, Grade::None));
+        if seat.sees.switch.need(out, unknown) == Some(false) {
+            out.push(look(Finding::of(SeatSwitchMissing {}, Subject::Wiring, Verdict::BoltsUpWithWork, Grade::Listed)));
+        }
     }
 }

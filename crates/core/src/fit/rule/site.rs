@@ -1,55 +1,94 @@
 //! The build's site: gateway, turn behind it, ground.
 
+use super::finished::AtSite;
 use super::missing::missing;
-use crate::finding::{Finding, Grade, Subject, Value, Verdict};
-use crate::fit::Footprint;
-use crate::fit::context::Context;
-use crate::fit::whole::{Access, access_of};
+use super::{Rule, Seen};
+use crate::finding::{AxleName, Drawn, Fact, Finding, Grade, NeededLength, Subject, Unstated, Verdict};
+use crate::fit::whole::Access;
+use crate::fit::whole::rated_load::Against;
+use crate::item::ItemRef;
+use crate::quantity::{Length, Mass};
+use crate::{findings, words};
 
-/// The machine has to go through the site's gateway, turn behind it where the path does, and not sink its ground.
-pub(super) fn rule(context: &Context, footprint: &Footprint, out: &mut Vec<Finding>) {
-    if context.build.site.is_none() {
-        return;
-    }
-    let Some(access) = access_of(context, footprint) else { return };
-    missing(context, "access-unknown", Subject::Site, &access.missing, out);
-    width(&access, out);
-    height(&access, out);
-    corner(&access, out);
-    ground(&access, out);
+findings! {
+    /// The machine goes through the gate; what is left on each side.
+    GatePasses = "gate-passes", Site { left: Drawn, width: Drawn, gate: Drawn }
+    /// It is so nearly as wide or as high as the gate that measuring decides.
+    GateClose = "gate-close", Site { way: GateWay, size: Drawn, gate: Drawn, off: Drawn }
+    /// It is too wide.
+    GateNarrow = "gate-narrow", Site { beyond: Drawn, width: Drawn, gate: Drawn }
+    /// It is too high, and how high it is with the roll-over bar folded if that is low enough.
+    GateLow = "gate-low", Site { height: Drawn, gate: Drawn, beyond: Drawn, folded: Option<Drawn> }
+    /// It turns into the path in one sweep.
+    CornerClears = "corner-clears", Site { wanted: NeededLength, gate: Drawn, path: Drawn }
+    /// It does not; no width of path may be enough.
+    CornerTight = "corner-tight", Site { wanted: Option<NeededLength>, gate: Drawn, path: Drawn }
+    /// The ground carries the heavier axle.
+    GroundCarries = "ground-carries", Site { left: Mass, axle: AxleName, load: Mass, most: Mass }
+    /// The heavier axle is so near to what the ground carries that what the masses may be off decides.
+    GroundLoadNear = "ground-load-near", Site { axle: AxleName, load: Mass, most: Mass, off: Mass }
+    /// It does not.
+    GroundOverloaded = "ground-overloaded", Site { over: Mass, axle: AxleName, load: Mass, most: Mass }
+    /// What getting in depends on is not stated.
+    AccessUnknown = "access-unknown", Site { missing: Unstated, item: ItemRef }
 }
 
-fn about(code: &'static str, verdict: Verdict) -> Finding {
-    Finding::new(code, Subject::Site, verdict, Grade::Drawing)
+words! {
+    /// Which size of the gate.
+    GateWay { Width = "width", Height = "height" }
+}
+
+/// The machine has to go through the site's gateway, turn behind it where the path does, and not sink its ground.
+pub(super) struct IntoSite;
+
+impl Rule for IntoSite {
+    type Machine<'c> = ();
+    type Frame<'c> = ();
+    type Seat<'c> = ();
+    type Implement<'c> = ();
+    type Asks<'c> = AtSite;
+
+    fn judge(seen: &Seen<'_, Self>, out: &mut Vec<Finding>) {
+        let Some(access) = &seen.asks.0 else { return };
+        missing(seen, |missing, item| AccessUnknown { missing, item }, Subject::Site, &access.missing, out);
+        width(access, out);
+        height(access, out);
+        corner(access, out);
+        ground(access, out);
+    }
+}
+
+fn about<F: Fact>(fact: F, verdict: Verdict) -> Finding {
+    Finding::of(fact, Subject::Site, verdict, Grade::Drawing)
 }
 
 fn width(access: &Access, out: &mut Vec<Finding>) {
     let (Some(gate), Some(width), Some(left)) = (access.gate, access.width, access.gate_left()) else { return };
-    let finding = if access.is_too_wide() {
-        about("gate-narrow", Verdict::WontMount).with("beyond", Value::Length(-left))
-    } else {
-        about("gate-passes", Verdict::BoltsUp).with("left", Value::Length(left / 2.0))
-    };
-    out.push(finding.with("width", Value::Length(width)).with("gate", Value::Length(gate)));
+    let Some((against, off)) = access.through_gate() else { return };
+    out.push(match against {
+        Against::Over => about(GateNarrow { beyond: -left, width, gate }, Verdict::WontMount),
+        Against::Near => about(GateClose { way: GateWay::Width, size: width, gate, off }, Verdict::CheckFirst),
+        Against::Within => about(GatePasses { left: left / 2.0, width, gate }, Verdict::BoltsUp),
+    });
 }
 
 fn height(access: &Access, out: &mut Vec<Finding>) {
     let (Some(gate), Some(height), Some(left)) = (access.gate_height, access.height, access.height_left()) else {
         return;
     };
-    if !access.is_too_high() {
+    let Some((against, off)) = access.under_gate() else { return };
+    if against == Against::Within {
         return;
     }
-    let folded = access.height_folded.filter(|folded| *folded <= gate);
-    let verdict = if folded.is_some() { Verdict::BoltsUpWithWork } else { Verdict::WontMount };
-    let mut finding = about("gate-low", verdict)
-        .with("height", Value::Length(height))
-        .with("gate", Value::Length(gate))
-        .with("beyond", Value::Length(-left));
-    if let Some(folded) = folded {
-        finding = finding.with("folded", Value::Length(folded));
-    }
-    out.push(finding);
+    let folded = access.folded_under_gate();
+    out.push(match folded {
+        None if against == Against::Near => {
+            about(GateClose { way: GateWay::Height, size: height, gate, off }, Verdict::CheckFirst)
+        }
+        None => about(GateLow { height, gate, beyond: -left, folded }, Verdict::WontMount),
+        // Nearly too high is folded as well as too high.
+        Some(_) => about(GateLow { height, gate, beyond: (-left).max(Length::ZERO), folded }, Verdict::BoltsUpWithWork),
+    });
 }
 
 /// Where one sweep does not do, a few moves to and fro may: that has to be tried.
@@ -59,13 +98,10 @@ fn corner(access: &Access, out: &mut Vec<Finding>) {
     if access.is_too_wide() {
         return;
     }
-    let (code, verdict) =
-        if turns { ("corner-clears", Verdict::BoltsUp) } else { ("corner-tight", Verdict::CheckFirst) };
-    let mut finding = about(code, verdict);
-    if let Some(wanted) = access.path_wanted {
-        finding = finding.with("wanted", Value::Length(wanted));
-    }
-    out.push(finding.with("gate", Value::Length(gate)).with("path", Value::Length(path)));
+    out.push(match access.path_wanted.filter(|_| turns) {
+        Some(wanted) => about(CornerClears { wanted, gate, path }, Verdict::BoltsUp),
+        None => about(CornerTight { wanted: access.path_wanted, gate, path }, Verdict::CheckFirst),
+    });
 }
 
 fn ground(access: &Access, out: &mut Vec<Finding>) {
@@ -75,16 +111,12 @@ fn ground(access: &Access, out: &mut Vec<Finding>) {
     else {
         return;
     };
-    let axle = if front > rear { "front" } else { "rear" };
-    let finding = if carried.is_over() {
-        about("ground-overloaded", Verdict::WontMount).with("over", Value::Mass(-left))
+    let axle = if front > rear { AxleName::Front } else { AxleName::Rear };
+    out.push(if carried.is_over() {
+        about(GroundOverloaded { over: -left, axle, load, most }, Verdict::WontMount)
+    } else if carried.is_near() {
+        about(GroundLoadNear { axle, load, most, off: carried.off }, Verdict::CheckFirst)
     } else {
-        about("ground-carries", Verdict::BoltsUp).with("left", Value::Mass(left))
-    };
-    out.push(
-        finding
-            .with("axle", Value::Label(axle.to_owned()))
-            .with("load", Value::Mass(load))
-            .with("most", Value::Mass(most)),
-    );
+        about(GroundCarries { left, axle, load, most }, Verdict::BoltsUp)
+    });
 }

@@ -3,6 +3,7 @@
 use super::{Ask, Missing, MissingOf};
 use crate::build::{ArmAngles, Build, Placement};
 use crate::dimension::{self, ArmPlan, Digging, DiggingArm, Loading, SwingReach, Swivel, digging, loading, swing_arc};
+use crate::finding::Unstated;
 use crate::fit::context::Context;
 use crate::fit::desk::Desk;
 use crate::item::{self, ArmLink, Axle, ImplementId, ItemRef, ShapeRole, View};
@@ -124,9 +125,9 @@ type FreeSwing = [(Angle, Option<SwingStop>); 2];
 
 fn free_swing(context: &Context, placed: &PlacedArm, reach: &Digging, ask: &mut Ask) -> Option<FreeSwing> {
     let half_width =
-        ask.need(MissingOf::Item(ItemRef::Implement(placed.id)), "outline", half_width(context, placed.id));
+        ask.need(MissingOf::Item(ItemRef::Implement(placed.id)), Unstated::Outline, half_width(context, placed.id));
     let (machine_id, machine) = context.machine()?;
-    let tyres = ask.need(MissingOf::Item(ItemRef::Machine(machine_id)), "track", tyres(&machine.rear));
+    let tyres = ask.need(MissingOf::Item(ItemRef::Machine(machine_id)), Unstated::Track, tyres(&machine.rear));
     let (half_width, tyres, length) = (half_width?, tyres?, reach.reach_at_ground?);
     let mut stops: Vec<(SwingStop, Vec<Point>)> = tyres.into_iter().map(|tyre| (SwingStop::Tyre, tyre)).collect();
     if let Some(pads) = placed.arm.stabilisers {

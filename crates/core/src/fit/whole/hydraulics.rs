@@ -3,6 +3,7 @@
 use super::{Ask, Missing, MissingOf};
 use crate::build::Build;
 use crate::dimension::{hydraulic_power, line_velocity};
+use crate::finding::Unstated;
 use crate::fit::context::Context;
 use crate::fit::desk::Desk;
 use crate::item::{HydraulicNeed, HydraulicSupply, ItemRef};
@@ -49,10 +50,11 @@ pub(super) fn of(context: &Context) -> Option<Hydraulics> {
     let of_machine = MissingOf::Item(ItemRef::Machine(machine_id));
     let of_implement = MissingOf::Item(ItemRef::Implement(implement_id));
     let mut ask = Ask::default();
-    let flow = ask.need(of_machine, "flow", supply.flow).map(|flow| need.flow_max.map_or(flow, |most| most.min(flow)));
-    let relief = ask.need(of_machine, "pressure", supply.relief);
+    let flow =
+        ask.need(of_machine, Unstated::Flow, supply.flow).map(|flow| need.flow_max.map_or(flow, |most| most.min(flow)));
+    let relief = ask.need(of_machine, Unstated::Pressure, supply.relief);
     let pressure = relief.map(|relief| need.pressure_max.map_or(relief, |most| most.min(relief)));
-    ask.need(of_implement, "flow", need.flow_min.or(need.flow_max));
+    ask.need(of_implement, Unstated::Flow, need.flow_min.or(need.flow_max));
     let power = pressure.zip(flow).and_then(|(pressure, flow)| hydraulic_power(pressure.pa(), flow.m3_s()).ok());
     let against = |reference: Option<Flow>| {
         let (reference, flow) = (reference?, flow.filter(|flow| *flow > Flow::ZERO)?);

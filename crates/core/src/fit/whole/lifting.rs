@@ -1,15 +1,17 @@
 //! What the digging arm lifts at each reach before the machine tips or the hydraulics give in.
 
 use super::digging::{PlacedArm, reaching};
+use super::loads::Loads;
 use super::{Ask, Missing, MissingOf};
 use crate::build::ArmAngles;
 use crate::build::{Build, arm_pose};
 use crate::dimension::{
-    DigLoads, DigStand, DiggingArm, GroundMass, PointMass, SideStand, dig_loads, digging, side_tipping,
+    DigLoads, DigStand, DiggingArm, Governs, GroundMass, PointMass, SHARE_OF_TIPPING, SideStand, dig_loads, digging,
+    side_tipping,
 };
+use crate::finding::Unstated;
 use crate::fit::context::Context;
 use crate::fit::desk::Desk;
-use crate::fit::loads::Loads;
 use crate::item::{Carrier, FrontAxle, ItemRef};
 use crate::quantity::{Length, Mass};
 
@@ -44,6 +46,15 @@ pub struct Lift {
     pub rear: DigLoads,
     /// Load that tips the machine over the line from a stabiliser to the front axle, the arm swung square to the side.
     pub side_tipping: Option<Mass>,
+}
+
+impl Lift {
+    /// Rated load, kilograms, and what governs it: over the rear or swung to the side, whichever is less.
+    pub fn rated(&self) -> Option<(f64, Governs)> {
+        let side = self.side_tipping.map(|load| (SHARE_OF_TIPPING * load.kg(), Governs::Tipping));
+        let both = [self.rear.rated(), side].into_iter().flatten();
+        both.reduce(|least, other| if other.0 < least.0 { other } else { least })
+    }
 }
 
 /// Shares of the reach at ground level that are told.
@@ -91,8 +102,8 @@ impl Bodies {
     fn of(context: &Context, placed: &PlacedArm, loads: &Loads, ask: &mut Ask) -> Option<Self> {
         let item = MissingOf::Item(ItemRef::Implement(placed.id));
         let links = [placed.arm.boom, placed.arm.dipper, placed.arm.bucket];
-        let masses = ask.need(item, "link-mass", all(links.map(|link| link.mass)));
-        let centres = ask.need(item, "link-mass", all(links.map(|link| link.centre)));
+        let masses = ask.need(item, Unstated::LinkMass, all(links.map(|link| link.mass)));
+        let centres = ask.need(item, Unstated::LinkMass, all(links.map(|link| link.centre)));
         let (masses, centres) = (masses?, centres?);
         // The implement's mass is told for transport: its links are taken out of it there.
         let folded = link_places(placed, ArmAngles::transport(&placed.arm), centres);
@@ -105,7 +116,7 @@ impl Bodies {
         if left > 0.0 {
             rest[own] = PointMass { mass: left, x: (rest[own].mass * rest[own].x - moment) / left };
         } else {
-            return ask.need(item, "link-mass", None);
+            return ask.need(item, Unstated::LinkMass, None);
         }
         let (_, machine) = context.machine()?;
         let front = match machine.front_axle {

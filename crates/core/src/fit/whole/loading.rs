@@ -1,17 +1,26 @@
 //! Driving up the trailer's ramp.
 
+use super::loads::Loads;
+use super::weight::LEAST_FRONT_SHARE;
 use super::{Ask, Missing, MissingOf};
 use crate::build::Build;
 use crate::dimension::{
-    EndWheel, Facing, LoadingJob, Nearest, Ramp, RampRoll, Rider, ShortestRamp, Wheels, approach, breakover, departure,
-    ramp_roll, shortest_ramp,
+    EndWheel, Facing, LoadingJob, Nearest, Ramp, RampLoads, RampRoll, Rider, ShortestRamp, Weight, Wheels, approach,
+    breakover, centre, departure, ramp_loads, ramp_roll, shortest_ramp,
 };
+use crate::finding::{AxleName, Unstated};
 use crate::fit::context::Context;
+use crate::fit::context::underside::underside;
 use crate::fit::desk::Desk;
-use crate::fit::underside::underside;
 use crate::item::{ItemRef, RampSize};
 use crate::plane::Point;
-use crate::quantity::Length;
+use crate::quantity::{Length, Mass};
+
+/// Least load that each axle has to keep on a ramp, as a share of the bare machine's mass. Less is *check first*.
+///
+/// Own proposal, no source: the road rule for the front axle, held on the ramp too. No published figure was found for wheeled
+/// tractors on loading ramps.
+pub(crate) const LEAST_LEFT_ON_RAMP: f64 = LEAST_FRONT_SHARE;
 
 /// Clearance that is wanted over a ramp: what tyres and ramps give way under load. Less than this is *check first*.
 /// Common practice, no source.
@@ -62,6 +71,10 @@ pub struct Drive {
     pub roll: RampRoll,
     /// The item that comes nearest.
     pub item: Option<ItemRef>,
+    /// The least that each axle carries on the way, plain SI; `None` where weight or its height is not known.
+    pub loads: Option<RampLoads>,
+    /// The least that each axle has to carry.
+    pub least_load: Mass,
 }
 
 impl Drive {
@@ -73,6 +86,23 @@ impl Drive {
     /// Whether it keeps [`RAMP_MARGIN`].
     pub fn clears(&self) -> bool {
         self.clearance().is_none_or(|clearance| clearance >= RAMP_MARGIN)
+    }
+
+    /// Whether an axle is known to lift on the way.
+    pub fn tips(&self) -> bool {
+        self.loads.is_some_and(|loads| loads.tips())
+    }
+
+    /// The axle that is left with the least on the way, and what it carries there.
+    pub fn lightest(&self) -> Option<(AxleName, Mass)> {
+        let RampLoads { front, rear } = self.loads?;
+        let (axle, least) = if front.load <= rear.load { (AxleName::Front, front) } else { (AxleName::Rear, rear) };
+        Some((axle, Mass::from_kg(least.load)))
+    }
+
+    /// Whether an axle is known to keep too little weight.
+    pub fn is_light(&self) -> bool {
+        self.lightest().is_some_and(|(_, load)| load < self.least_load)
     }
 
     /// Where it comes nearest, with the item.
@@ -115,33 +145,41 @@ pub(super) fn shortest_of(context: &Context) -> [Option<ShortestRamp>; 2] {
 }
 
 /// All that a drive is worked out from.
-pub(in crate::fit) struct Rolling {
+pub(crate) struct Rolling {
     wheels: Wheels,
     items: Vec<ItemRef>,
     edges: Vec<[Point; 2]>,
     pub ramp: Ramp,
     pub deck_height: Length,
+    /// Weight of the build with its operator, where it is known, and the least load of an axle.
+    weight: Option<(Weight, Mass)>,
 }
 
 impl Rolling {
     /// `None` without a machine or a trailer; without what is missing, nothing to roll.
     pub fn new(context: &Context) -> Option<(Option<Self>, Vec<Missing>)> {
         let (id, machine) = context.machine()?;
-        context.build.trailer?;
+        context.build.side.trailer?;
         let mut ask = Ask::default();
         let item = MissingOf::Item(ItemRef::Machine(id));
-        let rear = ask.need(item, "static-loaded-radius", machine.rear.static_loaded_radius);
-        let front = ask.need(item, "static-loaded-radius", machine.front.static_loaded_radius);
-        let wheelbase = ask.need(item, "wheelbase", machine.wheelbase);
+        let rear = ask.need(item, Unstated::StaticLoadedRadius, machine.rear.static_loaded_radius);
+        let front = ask.need(item, Unstated::StaticLoadedRadius, machine.front.static_loaded_radius);
+        let wheelbase = ask.need(item, Unstated::Wheelbase, machine.wheelbase);
         let (ramp, deck_height) = ramp(context, &mut ask);
+        let stands = ask.places(context);
         let (items, edges) = underside(context, false);
-        if edges.is_empty() {
-            ask.note(item, "outline");
+        ask.outlines(context);
+        if stands && edges.is_empty() {
+            ask.note(item, Unstated::Outline);
         }
-        let rolling = rear.zip(front).zip(wheelbase).zip(ramp.zip(deck_height)).filter(|_| !edges.is_empty());
+        let loads = ask.loads(context);
+        let height = ask.need(item, Unstated::CentreOfGravity, machine.centre_of_gravity_height);
+        let weight = loads.zip(height).and_then(|(loads, _)| weight(&loads));
+        let can_roll = stands && !edges.is_empty();
+        let rolling = rear.zip(front).zip(wheelbase).zip(ramp.zip(deck_height)).filter(|_| can_roll);
         let rolling = rolling.map(|(((rear, front), wheelbase), (ramp, deck_height))| {
             let wheels = Wheels { rear: rear.m(), front: front.m(), wheelbase: wheelbase.value.m() };
-            Self { wheels, items, edges, ramp, deck_height }
+            Self { wheels, items, edges, ramp, deck_height, weight }
         });
         Some((rolling, ask.0))
     }
@@ -154,7 +192,9 @@ impl Rolling {
     pub fn drive(&self, facing: Facing) -> Option<Drive> {
         let roll = ramp_roll(&self.rider(), &self.ramp, facing).ok()?;
         let item = roll.nearest.map(|nearest| self.items[nearest.line]);
-        Some(Drive { facing, roll, item })
+        let loads = self.weight.and_then(|(weight, _)| ramp_loads(self.wheels, weight, &self.ramp, facing).ok());
+        let least_load = self.weight.map_or(Mass::ZERO, |(_, least)| least);
+        Some(Drive { facing, roll, item, loads, least_load })
     }
 
     /// The shortest ramp that keeps [`RAMP_MARGIN`].
@@ -195,20 +235,29 @@ impl Rolling {
     }
 }
 
+/// All the weight in one point, ballast at the height of the rest, and the least load of an axle.
+fn weight(loads: &Loads) -> Option<(Weight, Mass)> {
+    let masses = || loads.bodies.iter();
+    let x = centre(masses().map(|body| (body.mass.kg(), body.x.m())))?;
+    let z = centre(masses().filter_map(|body| Some((body.mass.kg(), body.z?.m()))))?;
+    let weight = Weight { mass: loads.total.kg(), centre: Point::new(x, z) };
+    Some((weight, loads.bare * LEAST_LEFT_ON_RAMP))
+}
+
 /// How much steeper than the ramp the machine may stand on it for a moment, radians: 6°, wheels of different size.
 /// Larger costs time only. Common practice, no source.
 const STEEPER: f64 = 0.105;
 
 /// The ramp and the deck's height. The deck's height is the ramp's rise and the beaver tail's.
 fn ramp(context: &Context, ask: &mut Ask) -> (Option<Ramp>, Option<Length>) {
-    let Some(id) = context.build.trailer else { return (None, None) };
+    let Some(id) = context.build.side.trailer else { return (None, None) };
     let (of, trailer) = (MissingOf::Trailer(id), context.catalogue().trailer(id));
-    let deck_height = ask.need(of, "deck-height", trailer.deck_height);
+    let deck_height = ask.need(of, Unstated::DeckHeight, trailer.deck_height);
     let instead = context.build.ramps().map(RampSize::Length);
-    let size = ask.need(of, "ramp", instead.or(trailer.ramp));
+    let size = ask.need(of, Unstated::Ramp, instead.or(trailer.ramp));
     let beaver_length = trailer.beaver_length.map_or(0.0, Length::m);
     let beaver_angle = if beaver_length > 0.0 {
-        ask.need(of, "beaver-angle", trailer.beaver_angle).map(crate::quantity::Angle::rad)
+        ask.need(of, Unstated::BeaverAngle, trailer.beaver_angle).map(crate::quantity::Angle::rad)
     } else {
         Some(0.0)
     };
@@ -223,7 +272,7 @@ fn ramp(context: &Context, ask: &mut Ask) -> (Option<Ramp>, Option<Length>) {
     let ramp = Ramp { angle, length, beaver_angle, beaver_length };
     // A ramp that does not reach the deck, or a tail that reaches above it.
     let sound = angle.is_finite() && length.is_finite() && rise > 0.0;
-    (ask.need(of, "ramp", sound.then_some(ramp)), deck_height)
+    (ask.need(of, Unstated::Ramp, sound.then_some(ramp)), deck_height)
 }
 
 #[cfg(test)]
@@ -254,6 +303,7 @@ mod tests {
                         edges: edges.clone(),
                         ramp: Ramp { angle, length: 1.2, beaver_angle: beaver, beaver_length: beaver * 4.0 },
                         deck_height: Length::from_m(0.6),
+                        weight: None,
                     };
                     for facing in [Facing::Forward, Facing::Backward] {
                         let whole = rolling.shortest(facing).map(|ramp| ramp.length);
@@ -286,6 +336,7 @@ mod tests {
             edges: vec![[Point::new(0.2, 0.3), Point::new(0.9, 0.3)]],
             ramp: Ramp { angle: 0.3, length: 2.0, ..Ramp::default() },
             deck_height: Length::from_m(0.59),
+            weight: None,
         };
         let mut drive = rolling.drive(Facing::Forward).expect("it rolls");
         for (vertical, clears) in [(RAMP_MARGIN.m(), true), (RAMP_MARGIN.m() - 1e-9, false), (-0.1, false)] {

@@ -1,27 +1,28 @@
 //! The machine standing on the build's trailer.
 
+use super::footprint::{Footprint, footprint};
+use super::loads::{Loads, usual_off};
+use super::rated_load::RatedLoad;
 use super::{Ask, Missing, MissingOf};
 use crate::build::Build;
 use crate::dimension::{
     Article, Cargo, Heading, Stretch, TieDowns, TrailerBed, TrailerLoads, deck_overhang, nose_window, tie_downs,
     trailer_loads, wheels_window,
 };
-use crate::fit::Footprint;
+use crate::finding::Unstated;
 use crate::fit::context::Context;
 use crate::fit::desk::Desk;
-use crate::fit::footprint::footprint;
-use crate::fit::loads::Loads;
-use crate::fit::rated_load::RatedLoad;
 use crate::item::{ItemRef, Machine, Trailer, TrailerId};
-use crate::order;
-use crate::quantity::{Length, Mass};
+use crate::quantity::{Length, Mass, Stated};
 
-/// A limit of width on the road.
+/// A limit of a size on the road.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct WidthLimit {
+pub struct RoadLimit {
     /// Name of the rule, kebab-case.
     pub rule: &'static str,
-    /// Greatest width.
+    /// Where it holds: a country by ISO 3166-1, or `EU`.
+    pub country: &'static str,
+    /// The most.
     pub most: Length,
 }
 
@@ -29,9 +30,18 @@ pub struct WidthLimit {
 ///
 /// Source: 102 in, 23 CFR 658.15 (the national network of the United States); 2.55 m, Directive 96/53/EC, annex I, 1.2
 /// (both from memory). Other roads and other places have others.
-pub const WIDTH_LIMITS: [WidthLimit; 2] = [
-    WidthLimit { rule: "eu-96-53", most: Length::from_mm(2550.0) },
-    WidthLimit { rule: "us-23-cfr-658", most: Length::from_mm(2590.8) },
+pub const WIDTH_LIMITS: [RoadLimit; 2] = [
+    RoadLimit { rule: "eu-96-53", country: "EU", most: Length::from_mm(2550.0) },
+    RoadLimit { rule: "us-23-cfr-658", country: "US", most: Length::from_mm(2590.8) },
+];
+
+/// How far a load may reach beyond the rear end of what carries it, by rule: farther, and it has to be marked or may not travel so.
+///
+/// Source: 1.5 m on any journey, `StVZO` section 22 (4), Germany; 4 ft before it has to be marked, 49 CFR 393.87, United States (both
+/// from memory). Other places have others.
+pub const OVERHANG_LIMITS: [RoadLimit; 2] = [
+    RoadLimit { rule: "de-stvzo-22", country: "DE", most: Length::from_mm(1500.0) },
+    RoadLimit { rule: "us-49-cfr-393-87", country: "US", most: Length::from_mm(1219.2) },
 ];
 
 /// The machine on the build's trailer, without its operator.
@@ -39,8 +49,8 @@ pub const WIDTH_LIMITS: [WidthLimit; 2] = [
 pub struct OnTrailer {
     /// The trailer.
     pub trailer: TrailerId,
-    /// Wheelbase of the machine, 0 if it is not known.
-    pub wheelbase: Length,
+    /// Wheelbase of the machine.
+    pub wheelbase: Option<Stated<Length>>,
     /// Mass of trailer and machine.
     pub total: RatedLoad,
     /// Its front end to the coupler.
@@ -49,6 +59,10 @@ pub struct OnTrailer {
     pub backward: Option<TrailerStand>,
     /// Greatest load of the trailer's axles.
     pub rated_axle: Option<Mass>,
+    /// Width of the deck.
+    pub deck_width: Option<Length>,
+    /// Its length.
+    pub deck_length: Option<Length>,
     /// Deck beyond the machine's length; negative = the machine is longer.
     pub deck_left: Option<Length>,
     /// Deck beyond the width over the tyres; negative = the tyres do not stand on it.
@@ -72,16 +86,14 @@ impl OnTrailer {
         }
     }
 
-    /// The better of the two: the nose load in range first, then forwards.
-    pub fn better(&self) -> Option<&TrailerStand> {
-        let both = [self.forward.as_ref(), self.backward.as_ref()];
-        let stands = both.into_iter().flatten();
-        stands.min_by_key(|stand| (!stand.is_in_range(), stand.places_on_deck.is_none()))
-    }
-
     /// What the trailer's axles carry of a stand.
     pub fn axles(&self, stand: Option<&TrailerStand>) -> RatedLoad {
-        RatedLoad { load: stand.map(|stand| Mass::from_kg(stand.loads.axle)), rated: self.rated_axle }
+        // What the masses are off by, all of it on the axles.
+        RatedLoad {
+            load: stand.map(|stand| Mass::from_kg(stand.loads.axle)),
+            rated: self.rated_axle,
+            off: self.total.off,
+        }
     }
 
     /// Least strength of each tie-down where as few as allowed are used, each straight from the trailer to the
@@ -126,29 +138,27 @@ impl TrailerStand {
 
 /// The machine on the build's trailer. `None` without a machine or a trailer.
 pub fn on_trailer(desk: &Desk, build: &Build) -> Option<OnTrailer> {
-    of(&Context::new(desk, build))
+    trailer_of(&Context::new(desk, build))
 }
 
-pub(super) fn of(context: &Context) -> Option<OnTrailer> {
-    let loads = super::super::loads::loads(context).and_then(Result::ok);
-    trailer_of(context, &footprint(context, loads.as_ref(), false))
-}
-
-/// As [`on_trailer`], with the footprint that is known already.
-pub(in crate::fit) fn trailer_of(context: &Context, footprint: &Footprint) -> Option<OnTrailer> {
+/// As [`on_trailer`], of a build that is placed.
+pub(crate) fn trailer_of(context: &Context) -> Option<OnTrailer> {
     let (machine_id, machine) = context.machine()?;
-    let trailer = context.build.trailer?;
+    let trailer = context.build.side.trailer?;
+    let footprint = footprint(context, None, false);
     let (of, row) = (MissingOf::Trailer(trailer), context.catalogue().trailer(trailer));
     let mut ask = Ask::default();
     let loads = ask.loads(context).map(|loads| loads.without_operator());
-    let empty = ask.need(of, "mass", row.empty_mass);
+    let empty = ask.need(of, Unstated::Mass, row.empty_mass);
     let over_tyres = [machine.rear, machine.front].map(|axle| Some(axle.track? + axle.tyre_width?));
     let over_tyres = over_tyres[0].zip(over_tyres[1]).map(|(rear, front)| rear.max(front));
-    let over_tyres = ask.need(MissingOf::Item(ItemRef::Machine(machine_id)), "track", over_tyres);
-    let deck_width = ask.need(of, "deck-width", row.deck_width);
-    let deck_length = ask.need(of, "deck-length", row.deck_length);
-    let rated_total = ask.need(of, "rated-total", row.rated_total);
-    let stands = standing(&mut ask, of, row, machine, loads.as_ref(), footprint);
+    let over_tyres = ask.need(MissingOf::Item(ItemRef::Machine(machine_id)), Unstated::Track, over_tyres);
+    let deck_width = ask.need(of, Unstated::DeckWidth, row.deck_width);
+    let deck_length = ask.need(of, Unstated::DeckLength, row.deck_length);
+    let rated_total = ask.need(of, Unstated::RatedTotal, row.rated_total);
+    let rated_axle = ask.need(of, Unstated::RatedAxle, row.rated_axle);
+    ask.extents(context);
+    let stands = standing(&mut ask, of, row, machine, loads.as_ref(), &footprint);
     let tie_downs = loads.as_ref().zip(footprint.length).and_then(|(loads, length)| {
         let article =
             Article { mass: loads.total.kg(), length: length.m(), blocked_forward: false, as_heavy_machinery: false };
@@ -156,14 +166,17 @@ pub(in crate::fit) fn trailer_of(context: &Context, footprint: &Footprint) -> Op
     });
     Some(OnTrailer {
         trailer,
-        wheelbase: machine.wheelbase.map_or(Length::ZERO, |wheelbase| wheelbase.value),
+        wheelbase: machine.wheelbase,
         total: RatedLoad {
             load: loads.as_ref().zip(empty).map(|(loads, empty)| loads.total + empty),
             rated: rated_total,
+            off: loads.as_ref().zip(empty).map_or(Mass::ZERO, |(loads, empty)| loads.off.total + usual_off(empty)),
         },
         forward: stands[0],
         backward: stands[1],
-        rated_axle: row.rated_axle,
+        rated_axle,
+        deck_width,
+        deck_length,
         deck_left: deck_length.zip(footprint.length).map(|(deck, length)| deck - length),
         side_room: deck_width.zip(over_tyres).map(|(deck, over)| deck - over),
         height: row.deck_height.zip(footprint.height).map(|(deck, height)| deck + height),
@@ -181,10 +194,11 @@ fn standing(
     loads: Option<&Loads>,
     footprint: &Footprint,
 ) -> [Option<TrailerStand>; 2] {
-    let centre = ask.need(of, "centre-of-gravity", row.centre_of_gravity);
-    let coupling = ask.need(of, "coupling", row.coupling);
-    let deck_rear = ask.need(of, "deck-rear", row.deck_rear);
-    let shares = ask.need(of, "nose-load", row.nose_least.zip(row.nose_most));
+    let centre = ask.need(of, Unstated::CentreOfGravity, row.centre_of_gravity);
+    let coupling = ask.need(of, Unstated::Coupling, row.coupling);
+    let deck_rear = ask.need(of, Unstated::DeckRear, row.deck_rear);
+    ask.need(of, Unstated::RatedNose, row.rated_nose);
+    let shares = ask.need(of, Unstated::NoseLoad, row.nose_least.zip(row.nose_most));
     let (Some(loads), Some(empty), Some(centre), Some(coupling), Some(deck_rear), Some(length), Some(shares)) =
         (loads, row.empty_mass, centre, coupling, deck_rear, row.deck_length, shares)
     else {
@@ -193,18 +207,19 @@ fn standing(
     let bed = TrailerBed { mass: empty.kg(), centre: centre.m(), coupler: coupling.m() };
     let deck = Stretch { low: deck_rear.m(), high: (deck_rear + length).m() };
     let total = empty + loads.total;
-    // A rated nose load in kilograms narrows the range from above.
-    let most = row.rated_nose.map_or(shares.1, |rated| shares.1.min(rated / total)).max(shares.0);
+    // A rated nose load in kilograms narrows the range from above, down to nothing where the coupling bears less than the least.
+    let most = row.rated_nose.map_or(shares.1, |rated| shares.1.min(rated / total));
+    let is_open = most >= shares.0;
     [Heading::Forward, Heading::Backward].map(|heading| {
         let wheelbase = machine.wheelbase?.value.m();
         let cargo = Cargo { front: loads.front.kg(), rear: loads.rear.kg(), wheelbase, heading };
-        let nose_in_range = nose_window(bed, cargo, shares.0, most).ok()??;
+        let nose_in_range = nose_window(bed, cargo, shares.0.min(most), most).ok()??;
         let wheels = wheels_window(deck, wheelbase, heading).ok()?;
         let places_on_deck = (wheels.low <= wheels.high).then_some(wheels);
-        let places = places_on_deck.and_then(|wheels| wheels.and(nose_in_range));
+        let places = places_on_deck.filter(|_| is_open).and_then(|wheels| wheels.and(nose_in_range));
         let rear_axle = match (places, places_on_deck) {
             (Some(both), _) => f64::midpoint(both.low, both.high),
-            (None, Some(wheels)) => order::within(nose_in_range.low, wheels.low, wheels.high),
+            (None, Some(wheels)) => nose_in_range.low.max(wheels.low).min(wheels.high),
             (None, None) => f64::midpoint(wheels.low, wheels.high),
         };
         let body = footprint.extent_x.map(|(low, high)| Stretch { low: low.m(), high: high.m() });

@@ -1,11 +1,12 @@
 //! Static tip angles of the build as it stands in transport.
 
+use super::loads::{Loads, PlacedMass};
 use super::{Ask, Missing, MissingOf};
 use crate::build::Build;
 use crate::dimension::{FrontSupport, Stance, TipAngles, centre, tip_angles};
+use crate::finding::Unstated;
 use crate::fit::context::Context;
 use crate::fit::desk::Desk;
-use crate::fit::loads::{Body, Loads};
 use crate::item::{FrontAxle, ItemRef};
 use crate::quantity::{Length, Mass};
 
@@ -32,17 +33,17 @@ pub(super) fn of(context: &Context) -> Option<Tip> {
     let (id, machine) = context.machine()?;
     let item = MissingOf::Item(ItemRef::Machine(id));
     let mut ask = Ask::default();
-    let track = ask.need(item, "track", machine.rear.track);
+    let track = ask.need(item, Unstated::Track, machine.rear.track);
     let front = match machine.front_axle {
         FrontAxle::Oscillating { pivot_height } => Some(FrontSupport::Pivot { height: pivot_height.m() }),
         FrontAxle::Fixed => {
-            ask.need(item, "track", machine.front.track).map(|track| FrontSupport::Fixed { track: track.m() })
+            ask.need(item, Unstated::Track, machine.front.track).map(|track| FrontSupport::Fixed { track: track.m() })
         }
-        FrontAxle::Unknown => ask.need(item, "front-axle", None),
+        FrontAxle::Unknown => ask.need(item, Unstated::FrontAxle, None),
     };
     let centre = ask.loads(context).and_then(|loads| {
-        let height = ask.need(item, "centre-of-gravity", machine.centre_of_gravity_height);
-        let seat = ask.need(item, "index-point", machine.operator_seat);
+        let height = ask.need(item, Unstated::CentreOfGravity, machine.centre_of_gravity_height);
+        let seat = ask.need(item, Unstated::IndexPoint, machine.operator_seat);
         height.and(seat).and_then(|_| centre_of(&loads))
     });
     let angles =
@@ -55,7 +56,7 @@ pub(super) fn of(context: &Context) -> Option<Tip> {
 
 /// The common centre of gravity; what has no height of its own counts at the height of the rest.
 fn centre_of(loads: &Loads) -> Option<(Length, Length, Length)> {
-    let mean = |of: &dyn Fn(&Body) -> Option<Length>| {
+    let mean = |of: &dyn Fn(&PlacedMass) -> Option<Length>| {
         let known = loads.bodies.iter().filter_map(|body| Some((body.mass.kg(), of(body)?.m())));
         centre(known).map(Length::from_m)
     };

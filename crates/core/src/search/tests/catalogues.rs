@@ -3,7 +3,7 @@
 use super::chance::Chance;
 use super::outlines::{block, machine_shapes, outline};
 use super::series;
-use crate::build::{Build, Change, Measurement, Presence, Step, options};
+use crate::build::{Build, Change, Choices, Measurement, NumberRead, Presence, Step, options};
 use crate::item::*;
 use crate::quantity::*;
 
@@ -19,18 +19,45 @@ fn maybe<T>(chance: &Chance, value: T) -> Option<T> {
     (!chance.seldom()).then_some(value)
 }
 
-fn pattern(chance: &Chance) -> BoltPattern {
+fn pattern(chance: &Chance, end: End) -> BoltPattern {
     let size = chance.one(&[100.0, 100.6, 101.8, 140.0]);
     let slot = chance.one(&[true, false]).then_some(Slot { travel: mm(30.0), direction: Angle::ZERO });
-    let hole = |u, v| Hole { u: mm(u), v: mm(v), diameter: mm(13.0), kind: HoleKind::Plain, slot };
+    // Each as one looks at its own face.
+    let side = if end == End::Carrier { 1.0 } else { -1.0 };
+    let tapped = end == End::Carrier && chance.once_in(6);
+    let (kind, diameter) = if tapped {
+        (HoleKind::Tapped, chance.one(&[12.0, 12.0, 12.0, 12.7]))
+    } else {
+        (HoleKind::Plain, chance.one(&[13.0, 13.0, 13.0, 13.0, 13.0, 13.0, 15.0, 24.0]))
+    };
+    let hole = |u: f64, v| Hole { kind, slot, ..Hole::drawn(mm(side * u), mm(v), mm(diameter)) };
     let mut holes = vec![hole(0.0, 0.0), hole(size, 0.0)];
     if chance.one(&[false, true]) {
         holes.push(hole(size / 2.0, 60.0));
+        // Some holes are elsewhere in their plate, and the stack with them.
+        if size > 101.0 && size < 102.0 {
+            for hole in &mut holes {
+                hole.v.value += mm(30.0);
+            }
+        }
     }
     if chance.seldom() {
         holes.clear();
     }
-    BoltPattern { holes, bolt: maybe(chance, mm(12.0)), required: Some(2), ..BoltPattern::default() }
+    BoltPattern {
+        holes,
+        bolt: maybe(chance, stated(chance.one(&[12.0, 12.0, 12.0, 12.0, 12.0, 10.0]))),
+        thread: chance.once_in(2).then(|| chance.one(&["M12", "M12", "M12", "M12x1.25"]).to_owned()),
+        plate: maybe(chance, mm(chance.one(&[12.0, 18.0, 6.0]))),
+        metal: maybe(chance, chance.one(&[Metal::Steel, Metal::CastIron])),
+        edge: maybe(chance, stated(chance.one(&[60.0, 60.0, 15.0]))),
+        pair_width: maybe(
+            chance,
+            stated(if end == End::Carrier { 600.0 } else { chance.one(&[600.5, 600.5, 603.0, 612.0]) }),
+        ),
+        required: Some(2),
+        ..BoltPattern::default()
+    }
 }
 
 fn kind(chance: &Chance, role: Role, end: End) -> PortKind {
@@ -44,18 +71,18 @@ fn kind(chance: &Chance, role: Role, end: End) -> PortKind {
                 ..PinPoint::default()
             };
             let form = if carrier { PinForm::Lug } else { PinForm::Clevis };
-            PortKind::Pins(Pins { form, points: vec![point], spread: None })
+            PortKind::Pins(Pins { points: vec![point], ..Pins::of(form) })
         }
-        Role::AxleAnchor | Role::FrontAnchor => PortKind::BoltPattern(pattern(chance)),
+        Role::AxleAnchor | Role::FrontAnchor => PortKind::BoltPattern(pattern(chance, end)),
         Role::Rack => {
             let spread = chance.one(&[500.0, 501.0, 503.2, 560.0]);
             PortKind::HookRack(HookRack {
-                side: if carrier { HookSide::Bar } else { HookSide::Hook },
-                diameter: maybe(chance, stated(if carrier { 40.0 } else { 41.5 })),
+                diameter: maybe(chance, stated(if carrier { 40.0 } else { chance.one(&[41.5, 41.5, 41.5, 45.0]) })),
                 spread: Some(stated(spread)),
                 drop: Some(stated(300.0)),
                 latch: Some(stated(if carrier { 21.5 } else { 20.0 })),
                 setback: Some(stated(80.0)),
+                ..HookRack::of(if carrier { HookSide::Bar } else { HookSide::Hook })
             })
         }
         Role::Hitch => {
@@ -64,7 +91,7 @@ fn kind(chance: &Chance, role: Role, end: End) -> PortKind {
             let lift = maybe(chance, Mass::from_kg(chance.one(&[900.0, 250.0])));
             PortKind::ThreePoint(ThreePoint { categories, lift, ..ThreePoint::default() })
         }
-        Role::SeatDeck => PortKind::SeatBase(SeatBase { pattern: pattern(chance), pedestal: None }),
+        Role::SeatDeck => PortKind::SeatBase(SeatBase { pattern: pattern(chance, end), pedestal: None }),
         Role::PowerTakeOff => PortKind::PowerTakeOff(PowerTakeOff {
             shaft_type: maybe(chance, chance.one(&[1, 1, 2])),
             speeds: vec![chance.one(&[540, 540, 1000])],
@@ -87,7 +114,9 @@ fn port(chance: &Chance, role: Role, end: End, at: (f64, f64), faces: Towards) -
     let jitter = chance.one(&[0.0, 0.0, 1.0, 4.0, 40.0]);
     let higher = chance.one(&[0.0, 0.0, 0.0, 30.0]);
     let place = Point3 { x: mm(at.0 + jitter), y: Length::ZERO, z: mm(at.1 + higher) };
-    let pose = Pose { at: place, faces, up: Towards::Up };
+    let faces = if chance.once_in(40) { Towards::Rear } else { faces };
+    let up = if matches!(faces, Towards::Up | Towards::Down) { Towards::Front } else { Towards::Up };
+    let pose = Pose { at: place.into(), faces, up };
     let number = chance.below(7);
     Port {
         name: format!("{role:?}-{end:?}").to_lowercase(),
@@ -140,6 +169,8 @@ fn body(chance: &Chance, id: String, mass: f64, ports: Vec<Port>) -> Body {
         ),
         listed_with: if chance.once_in(8) { vec![format!("{}0", chance.one(&["m", "f", "i"]))] } else { Vec::new() },
         label: id.clone(),
+        // Most rows speak of later units alone.
+        serials: Serials { first: (!id.ends_with('1')).then_some(100), last: None },
         id,
         ports,
         ..Body::default()
@@ -163,15 +194,14 @@ fn machine(chance: &Chance, at: usize) -> Machine {
             (Role::Wiring, Carrier, 7),
         ],
     );
-    let has_tyres = chance.once_in(2);
     let axle = |chance: &Chance, bare: f64, rated: f64| Axle {
-        track: has_tyres.then_some(mm(1200.0)),
+        track: maybe(chance, mm(1200.0)),
         tyre_width: Some(mm(300.0)),
+        static_loaded_radius: maybe(chance, mm(400.0)),
         overall_radius: maybe(chance, mm(chance.one(&[500.0, 400.0]))),
         rated: maybe(chance, Mass::from_kg(rated * chance.one(&[1.0, 1.0, 0.7]))),
-        tyre_rated: chance.one(&[false, true]).then_some(Mass::from_kg(rated * 0.45)),
+        tyre_rated: maybe(chance, Mass::from_kg(rated * chance.one(&[0.6, 0.6, 0.45]))),
         bare_load: maybe(chance, Mass::from_kg(bare)),
-        ..Axle::default()
     };
     Machine {
         body: Body { shapes: machine_shapes(chance), ..body(chance, format!("m{at}"), 1000.0, ports) },
@@ -187,7 +217,7 @@ fn machine(chance: &Chance, at: usize) -> Machine {
             height_up: mm(2100.0),
             height_folded: chance.one(&[Some(mm(1100.0)), None]),
         }),
-        cab_rear: chance.once_in(3).then_some(mm(-150.0)),
+        cab_rear: maybe(chance, mm(chance.one(&[-450.0, -450.0, -150.0]))),
         operator_seat: maybe(
             chance,
             OperatorSeat {
@@ -195,7 +225,8 @@ fn machine(chance: &Chance, at: usize) -> Machine {
                 index_z: mm(900.0),
                 turns: at.is_multiple_of(2),
                 flips_forward: !at.is_multiple_of(3),
-                slides_forward: mm(100.0),
+                slides_forward: mm(chance.one(&[0.0, 100.0, 300.0])),
+                off: maybe(chance, Work::from_hours(0.5)),
             },
         ),
         hydraulics: HydraulicSupply {
@@ -207,6 +238,9 @@ fn machine(chance: &Chance, at: usize) -> Machine {
         fitted: if chance.one(&[false, true]) { vec!["mower".to_owned()] } else { vec!["loader base".to_owned()] },
     }
 }
+
+const STATES: [SeatState; 5] =
+    [SeatState::Driving, SeatState::Turned, SeatState::Folded, SeatState::Slid, SeatState::Off];
 
 fn frame(chance: &Chance, at: usize) -> Frame {
     let ports = ports(
@@ -221,14 +255,15 @@ fn frame(chance: &Chance, at: usize) -> Frame {
     );
     Frame {
         body: Body {
-            shapes: if chance.once_in(2) {
+            shapes: if chance.seldom() {
+                Vec::new()
+            } else {
                 let low = chance.one(&[430.0, 430.0, 60.0, -20.0]);
                 block(chance, ShapeRole::FrameRail, (-400.0, low), (chance.one(&[1000.0, 1250.0]), 530.0))
-            } else {
-                Vec::new()
             },
             ..body(chance, format!("f{at}"), 80.0, ports)
         },
+        fitting: None,
         stations: chance.one(&[vec![Station::Open, Station::Cab], vec![Station::Open], vec![]]),
         excludes: if chance.one(&[false, true]) { vec!["mower".to_owned()] } else { Vec::new() },
         requires: if chance.once_in(5) { vec!["loader base".to_owned()] } else { Vec::new() },
@@ -243,13 +278,14 @@ fn seat(chance: &Chance, at: usize) -> Seat {
         if own { Vec::new() } else { ports(chance, &[(Role::SeatDeck, Carried, 9), (Role::Wiring, Carried, 3)]) };
     Seat {
         body: Body {
-            shapes: if chance.once_in(2) {
-                block(chance, ShapeRole::Seat, (chance.one(&[10.0, -150.0]), 0.0), (200.0, 400.0))
-            } else {
+            shapes: if chance.seldom() {
                 Vec::new()
+            } else {
+                block(chance, ShapeRole::Seat, (chance.one(&[10.0, -150.0]), 0.0), (200.0, 400.0))
             },
             ..body(chance, format!("s{at}"), 20.0, ports)
         },
+        fitting: None,
         kind,
         supplied_with: chance.one(&[
             SuppliedWith::Kit,
@@ -257,9 +293,14 @@ fn seat(chance: &Chance, at: usize) -> Seat {
             SuppliedWith::Implement,
             SuppliedWith::Machine,
         ]),
-        stations: chance.one(&[vec![], vec![Station::Open]]),
+        stations: chance.one(&[
+            vec![Station::Open, Station::Cab],
+            vec![Station::Open],
+            vec![Station::Open, Station::Cab],
+            vec![],
+        ]),
         index_point: maybe(chance, (mm(0.0), mm(500.0))),
-        swivel_radius: chance.once_in(2).then(|| mm(chance.one(&[350.0, 600.0]))),
+        swivel_radius: maybe(chance, mm(chance.one(&[350.0, 350.0, 600.0]))),
         front_seat: if kind == SeatKind::Turning {
             FrontSeatEffect::Turns
         } else {
@@ -273,6 +314,15 @@ fn seat(chance: &Chance, at: usize) -> Seat {
         least_room: maybe(chance, mm(150.0)),
         greatest_reach: maybe(chance, mm(900.0)),
         presence_switch: maybe(chance, !chance.once_in(4)),
+        moves: seat_moves(chance),
+    }
+}
+
+fn seat_moves(chance: &Chance) -> SeatMoves {
+    SeatMoves {
+        folds: chance.once_in(3),
+        slides: mm(chance.one(&[0.0, 0.0, 60.0])),
+        off: maybe(chance, Work::from_hours(0.25)),
     }
 }
 
@@ -292,33 +342,41 @@ fn implement(chance: &Chance, at: usize) -> Implement {
             (Role::SeatDeck, Carrier, 2),
         ],
     );
-    let hydraulics = chance.once_in(2).then(|| HydraulicNeed {
+    let kind = chance.one(&[ImplementKind::Flail, ImplementKind::DiggingArm, ImplementKind::Forks]);
+    let has_oil = if kind == ImplementKind::Forks { chance.once_in(4) } else { !chance.seldom() };
+    let hydraulics = has_oil.then(|| HydraulicNeed {
         flow_min: Some(Flow::from_m3_s(0.0004)),
-        flow_max: chance.once_in(2).then_some(Flow::from_m3_s(0.0009)),
-        pressure_min: None,
-        pressure_max: chance.once_in(2).then_some(Pressure::from_pa(1.9e7)),
+        flow_max: maybe(chance, Flow::from_m3_s(chance.one(&[0.002, 0.0009]))),
+        pressure_min: maybe(chance, Pressure::from_pa(1.5e7)),
+        pressure_max: maybe(chance, Pressure::from_pa(chance.one(&[2.5e7, 1.9e7]))),
         outlets: chance.one(&[2, 1]),
-        power_beyond: chance.once_in(4),
+        power_beyond: maybe(chance, chance.once_in(4)),
     });
     Implement {
         body: Body {
-            shapes: outline(
-                chance,
-                ShapeRole::Boom,
-                (-600.0, 0.0),
-                (if chance.once_in(3) { 330.0 } else { -100.0 }, 400.0),
-            ),
+            shapes: {
+                let far = if chance.once_in(3) { 330.0 } else { -100.0 };
+                let mut shapes = outline(chance, ShapeRole::Boom, (-600.0, 0.0), (far, 400.0));
+                if chance.once_in(3) {
+                    let front = chance.one(&[150.0, 700.0]);
+                    shapes.extend(block(chance, ShapeRole::Seat, (0.0, 500.0), (front, 700.0)));
+                }
+                shapes
+            },
             ..body(chance, format!("i{at}"), 220.0, ports)
         },
-        kind: chance.one(&[ImplementKind::Flail, ImplementKind::DiggingArm, ImplementKind::Forks]),
+        fitting: None,
+        kind,
         mount: if on_rack { Mount::Rack } else { Mount::ThreePoint },
         arm: None,
         console: maybe(chance, Point3 { x: mm(100.0), y: Length::ZERO, z: mm(400.0) }),
-        worked_from_seat: chance.one(&[false, true]),
+        worked_from_seat: chance.one(&[Some(false), Some(true), None]),
         hydraulics,
         power_least: chance.once_in(4).then_some(Power::from_w(chance.one(&[15_000.0, 25_000.0]))),
-        power_most: chance.once_in(4).then_some(Power::from_w(18_000.0)),
-        own_seat: chance.once_in(3),
+        power_most: chance.once_in(4).then_some(Power::from_w(chance.one(&[18_000.0, 40_000.0]))),
+        own_seat: maybe(chance, chance.once_in(3)),
+        own_seat_index: maybe(chance, (mm(chance.one(&[300.0, 150.0])), mm(600.0))),
+        own_seat_moves: seat_moves(chance),
         transport_width: None,
     }
 }
@@ -391,6 +449,15 @@ pub fn catalogue(chance: &Chance) -> Catalogue {
     catalogue
 }
 
+/// An option of every step.
+pub fn complete(chance: &Chance, catalogue: &Catalogue) -> Choices {
+    let mut build = Build::default();
+    for step in Step::ALL {
+        step.choose(&mut build, chance.below(options(catalogue)[step as usize]));
+    }
+    build.choices
+}
+
 /// A partial build of a catalogue, sometimes with adapters, changes and measurements.
 pub fn build(chance: &Chance, catalogue: &Catalogue) -> Build {
     let mut build = Build::default();
@@ -404,31 +471,37 @@ pub fn build(chance: &Chance, catalogue: &Catalogue) -> Build {
     }
     if !catalogue.adapters.is_empty() {
         for _ in 0..chance.below(4) {
-            build.adapters.push(AdapterId::at(chance.below(catalogue.adapters.len())));
+            build.side.adapters.push(AdapterId::at(chance.below(catalogue.adapters.len())));
         }
     }
     let items: Vec<ItemRef> = catalogue.items().collect();
     for _ in 0..chance.below(4) {
         let item = chance.one(&items);
         let Some(port) = catalogue.body(item).ports.first().map(|port| port.name.clone()) else { continue };
-        match chance.below(6) {
-            0 => build.changes.push(chance.one(&[
-                Change::FrontSeatForward,
+        match chance.below(7) {
+            0 => build.side.changes.push(chance.one(&[
+                Change::DriverSeat(chance.one(&STATES)),
+                Change::RearSeat(chance.one(&STATES)),
                 Change::FoldRollOverBar,
                 Change::TakeOff("mower".to_owned()),
                 Change::PutOn("loader base".to_owned()),
                 Change::Ballast { mass: Mass::from_kg(100.0), x: mm(2000.0) },
             ])),
-            1 => build.changes.push(Change::Drill { item, port }),
-            2 => build.changes.push(Change::OpenUp { item, port, by: mm(1.0) }),
+            1 => build.side.changes.push(Change::Drill { item, port }),
+            2 => build.side.changes.push(Change::OpenUp { item, port, by: mm(1.0) }),
             3 => {
                 let what = if chance.once_in(2) { port } else { format!("{port}/hole-1") };
-                build.looked.insert((item, what), chance.one(&[Presence::Yes, Presence::No]));
+                build.side.looked.insert((item, what), chance.one(&[Presence::Yes, Presence::No]));
             }
             4 => {
-                build.serials.insert(item, chance.one(&[50, 150]));
+                let borne: Vec<String> = catalogue.parts.keys().cloned().collect();
+                let parts = vec![if borne.is_empty() { "of-nobody".to_owned() } else { chance.one(&borne) }];
+                build.side.read.push(NumberRead { item, port, parts, by: String::new(), when: String::new() });
             }
-            _ => build.measured.push(Measurement {
+            5 => {
+                build.side.serials.insert(item, chance.one(&[50, 150]));
+            }
+            _ => build.side.measured.push(Measurement {
                 item,
                 port,
                 dimension: chance
@@ -436,6 +509,7 @@ pub fn build(chance: &Chance, catalogue: &Catalogue) -> Build {
                 value: mm(chance.one(&[100.0, 100.3, 500.5, 25.6, 140.0])),
                 tool: Tool::Caliper,
                 plus_minus: None,
+                readings: Vec::new(),
                 note: String::new(),
             }),
         }

@@ -2,12 +2,16 @@
 
 pub(crate) mod catalogues;
 pub(crate) mod chance;
+mod mending;
+mod nearest;
 mod outlines;
 mod removing;
 mod series;
+mod sets;
+mod settling;
 
 use super::reachable::{Reach, Rows, search};
-use super::{Reachable, reachable};
+use super::{Reachable, Searcher};
 use crate::build::{Build, Step, options};
 use crate::finding::Verdict;
 use crate::fit::{Desk, judge, verdict};
@@ -89,8 +93,9 @@ fn completions_agree_with_judging_every_build() {
         let build = catalogues::build(chance, desk.catalogue());
         let plain = plain(&desk, &build);
         // Once by leaving out what cannot be better, once by counting, on the same terms.
+        let mut searcher = Searcher::new(&desk);
         for most_counted in [0, usize::MAX] {
-            let found = desk.with_terms(&build, |terms| search(&desk, terms, &build, most_counted));
+            let found = searcher.with_terms(&build, |desk, terms| search(desk, terms, &build, most_counted));
             agrees(&desk, &build, &plain, &found.unwrap(), most_counted > 0);
         }
         for reach in plain.iter().flatten().flatten() {
@@ -108,13 +113,14 @@ fn completions_agree_with_judging_every_build() {
 fn a_step_without_options_completes_nothing() {
     let mut catalogue = catalogues::catalogue(&Chance::new(3));
     catalogue.seats.clear();
+    catalogue.guide = None;
     let desk = Desk::new(catalogue);
-    let found = reachable(&desk, &Build::default());
+    let found = Searcher::new(&desk).reachable(&Build::default());
     assert_eq!(found.machines, vec![None; desk.catalogue().machines.len()]);
     assert_eq!(found.carrying.len(), desk.catalogue().frames.len() + 1);
     assert_eq!(found.seats, []);
     assert_eq!(
-        reachable(&Desk::new(Catalogue::default()), &Build::default()),
+        Searcher::new(&Desk::new(Catalogue::default())).reachable(&Build::default()),
         Reachable { carrying: vec![None], ..Reachable::default() }
     );
 }
@@ -122,7 +128,7 @@ fn a_step_without_options_completes_nothing() {
 #[test]
 fn the_reason_is_the_worst_finding_of_the_build_that_is_reached() {
     let desk = Desk::new(catalogues::catalogue(&Chance::new(5)));
-    for reach in reachable(&desk, &Build::default()).machines.into_iter().flatten() {
+    for reach in Searcher::new(&desk).reachable(&Build::default()).machines.into_iter().flatten() {
         let reason = reach.reason(&desk).map(|finding| finding.verdict);
         assert_eq!(reason, Some(reach.verdict).filter(|&verdict| verdict > Verdict::BoltsUp));
     }

@@ -1,7 +1,7 @@
 //! Outlines by chance, of blocks that come near each other.
 
 use super::chance::Chance;
-use crate::item::{Carrier, Shape, ShapeRole, Step, View};
+use crate::item::{Carrier, PathCommand, Shape, ShapeRole, View};
 use crate::quantity::Length;
 
 fn mm(value: f64) -> Length {
@@ -10,13 +10,13 @@ fn mm(value: f64) -> Length {
 
 /// A rectangle in a view, from corner to corner.
 fn rectangle(role: ShapeRole, view: View, from: (f64, f64), to: (f64, f64)) -> Shape {
-    let corner = |x: f64, z: f64| Step::Line(mm(x), mm(z));
+    let corner = |x: f64, z: f64| PathCommand::Line(mm(x), mm(z));
     let path = vec![
-        Step::Move(mm(from.0), mm(from.1)),
+        PathCommand::Move(mm(from.0), mm(from.1)),
         corner(to.0, from.1),
         corner(to.0, to.1),
         corner(from.0, to.1),
-        Step::Close,
+        PathCommand::Close,
     ];
     Shape { name: "block".to_owned(), view, role, carrier: Carrier::Item, clearance: true, path }
 }
@@ -49,9 +49,12 @@ pub fn machine_shapes(chance: &Chance) -> Vec<Shape> {
     if chance.once_in(3) {
         shapes.extend(block(chance, ShapeRole::RollOverBarFolded, (-300.0, 1000.0), (-50.0, 1100.0)));
     }
-    if chance.once_in(4) {
+    if !chance.once_in(4) {
         let low = if chance.once_in(2) { 800.0 } else { 1250.0 };
         shapes.extend(block(chance, ShapeRole::Seat, (100.0, low), (500.0, low + 100.0)));
+        if chance.once_in(2) {
+            shapes.extend(block(chance, ShapeRole::SeatFolded, (250.0, low), (550.0, low + 50.0)));
+        }
     }
     shapes
 }

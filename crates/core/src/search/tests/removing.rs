@@ -5,7 +5,7 @@ use super::{catalogues, catalogues_tried};
 use crate::build::{Build, Change, Step, options};
 use crate::fit::Desk;
 use crate::item::{Catalogue, GuideRow, ItemRef, Named};
-use crate::search::reachable;
+use crate::search::Searcher;
 
 /// The catalogue without the last option of a step and what its guide says of it.
 fn without_last(catalogue: &Catalogue, step: Step) -> Catalogue {
@@ -37,13 +37,14 @@ fn without(build: &Build, item: ItemRef) -> Build {
     {
         step.clear(&mut build);
     }
-    build.changes.retain(
+    build.side.changes.retain(
         |change| !matches!(change, Change::Drill { item: of, .. } | Change::OpenUp { item: of, .. } if *of == item),
     );
-    build.measured.retain(|measurement| measurement.item != item);
-    build.looked = build.looked.iter().filter(|((of, _), _)| *of != item).map(|(k, v)| (k.clone(), *v)).collect();
-    build.serials = build.serials.iter().filter(|(of, _)| **of != item).map(|(k, v)| (*k, *v)).collect();
-    build.on_hand.remove(&item);
+    build.side.measured.retain(|measurement| measurement.item != item);
+    build.side.looked =
+        build.side.looked.iter().filter(|((of, _), _)| *of != item).map(|(k, v)| (k.clone(), *v)).collect();
+    build.side.serials = build.side.serials.iter().filter(|(of, _)| **of != item).map(|(k, v)| (*k, *v)).collect();
+    build.side.on_hand.remove(&item);
     build
 }
 
@@ -57,8 +58,10 @@ fn removing_an_option_improves_no_completion() {
         let last = options(desk.catalogue())[step as usize] - 1;
         let Some(item) = step.item(last).filter(|_| last > 0) else { continue };
         let build = without(&catalogues::build(&chance, desk.catalogue()), item);
-        let (all, fewer) =
-            (reachable(&desk, &build), reachable(&Desk::new(without_last(desk.catalogue(), step)), &build));
+        let (all, fewer) = (
+            Searcher::new(&desk).reachable(&build),
+            Searcher::new(&Desk::new(without_last(desk.catalogue(), step))).reachable(&build),
+        );
         for asked in Step::ALL {
             let count = options(desk.catalogue())[asked as usize] - usize::from(asked == step);
             for option in 0..count {

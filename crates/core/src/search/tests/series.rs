@@ -72,7 +72,12 @@ pub fn implement(chance: &Chance, before: &Implement, other: Implement) -> Imple
         4 => Implement { hydraulics: other.hydraulics, ..same },
         5 => Implement { power_least: other.power_least, ..same },
         6 => Implement { power_most: other.power_most, ..same },
-        7 => Implement { own_seat: other.own_seat, ..same },
+        7 => Implement {
+            own_seat: other.own_seat,
+            own_seat_index: other.own_seat_index,
+            own_seat_moves: other.own_seat_moves,
+            ..same
+        },
         _ => Implement { body: body(chance, &before.body, other.body), ..same },
     }
 }

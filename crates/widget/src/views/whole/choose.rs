@@ -1,30 +1,30 @@
 //! A few names to choose one of, or none.
 
+use fitup_view::{Chooser, Edit};
 use yew::prelude::*;
 
 use crate::ctx::Ctx;
+use crate::state::Action;
 use crate::views::select::{Choice, select};
 
-/// The choice: the key of what is chosen, the names, which of them is chosen, and what chooses another.
-pub fn choose(
-    ctx: &Ctx,
-    key: &str,
-    names: Vec<String>,
-    chosen: Option<usize>,
-    choose: &Callback<Option<usize>>,
-) -> Html {
-    let none = Choice { value: String::new(), shown: ctx.text("ui-none"), lang: None, chosen: chosen.is_none() };
-    let named = names.into_iter().enumerate().map(|(at, shown)| Choice {
-        value: at.to_string(),
-        shown,
+/// The choice.
+pub fn choose(ctx: &Ctx, of: &Chooser) -> Html {
+    let none = Choice { value: String::new(), shown: of.none.clone(), lang: None, chosen: of.chosen.is_none() };
+    let named = of.options.iter().map(|(id, label)| Choice {
+        value: id.clone(),
+        shown: label.clone(),
         lang: None,
-        chosen: chosen == Some(at),
+        chosen: of.chosen.as_ref() == Some(id),
     });
-    let choices = std::iter::once(none).chain(named).collect();
+    let of_sites = of.of_sites;
+    let taken = ctx.act.reform(move |id: String| {
+        let id = (!id.is_empty()).then_some(id);
+        Action::Edit(if of_sites { Edit::Site(id) } else { Edit::Trailer(id) })
+    });
     html! {
         <label class="choose">
-            <span>{ ctx.text(key) }</span>
-            { select(None, choices, choose.reform(|value: String| value.parse().ok())) }
+            <span>{ of.name.clone() }</span>
+            { select(None, std::iter::once(none).chain(named).collect(), taken) }
         </label>
     }
 }

@@ -1,29 +1,20 @@
 //! Figures of a view, each with what it is held against.
 
+use fitup_view::Fact;
 use yew::prelude::*;
 
-/// One figure: name, value, a line beneath, and whether it is out of bounds.
-pub struct Figure {
-    /// Name.
-    pub name: String,
-    /// Value with its unit; `None` = not known.
-    pub value: Option<String>,
-    /// What it is held against.
-    pub against: Option<String>,
-    /// Whether it is out of bounds.
-    pub out: bool,
-}
+use crate::ctx::verdict_class;
 
 /// The figures in cells.
-pub fn facts(figures: Vec<Figure>) -> Html {
+pub fn facts(figures: &[Fact]) -> Html {
     html! {
         <dl class="facts">
-            for (at, figure) in figures.into_iter().enumerate() {
-                <div key={at} class={classes!(figure.out.then_some("is-out is-wont"))}>
-                    <dt>{ figure.name }</dt>
+            for (at, figure) in figures.iter().enumerate() {
+                <div key={at} class={classes!(figure.out.map(|verdict| classes!("is-out", verdict_class(Some(verdict)))))}>
+                    <dt>{ figure.name.clone() }</dt>
                     <dd>
-                        { figure.value.unwrap_or_else(|| "–".to_owned()) }
-                        <span class="change">{ figure.against }</span>
+                        { figure.value.clone().unwrap_or_else(|| "–".to_owned()) }
+                        <span class="change">{ figure.against.clone() }</span>
                     </dd>
                 </div>
             }

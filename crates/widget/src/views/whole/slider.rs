@@ -1,45 +1,40 @@
 //! A slider with its value beside its name.
 
-use fitup_core::quantity::shortest;
+use fitup_view::{Edit, Slider};
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
-/// A slider.
-pub struct Slider {
-    /// What it sets.
-    pub name: String,
-    /// The value with its unit.
-    pub shown: String,
-    /// Its two ends.
-    pub range: (f64, f64),
-    /// The step between two values.
-    pub step: f64,
-    /// The value.
-    pub value: f64,
-    /// While it moves.
-    pub live: Callback<f64>,
-    /// When it is let go.
-    pub done: Callback<f64>,
-}
+use crate::ctx::Ctx;
+use crate::state::Action;
 
-/// The slider.
-pub fn slider(of: Slider) -> Html {
-    let tell = |to: Callback<f64>| move |value: Option<f64>| value.into_iter().for_each(|value| to.emit(value));
-    let (live, done) = (tell(of.live), tell(of.done));
+/// The slider: while it moves the build is tried, when it is let go it is taken. One that moves only what is looked at is never
+/// taken. `held` is where the finger holds it, ahead of what has been answered.
+pub fn slider(ctx: &Ctx, of: &Slider, held: Option<f64>) -> Html {
+    let (sets, looks_only) = (of.sets, of.looks_only);
+    let (live, done) = (ctx.act.clone(), ctx.act.clone());
+    let moved = move |value: f64| {
+        live.emit(if looks_only { Action::Place(sets, value) } else { Action::Try(Edit::Slide(sets, value)) });
+    };
+    let let_go = move |value: f64| {
+        if !looks_only {
+            done.emit(Action::Edit(Edit::Slide(sets, value)));
+        }
+    };
     html! {
-        <label class="slider">
-            <span>{ of.name }</span>
+        <label class="slider" key={of.name.clone()}>
+            <span>{ of.name.clone() }</span>
             <output>{ of.shown.clone() }</output>
             <input
-                type="range" min={shortest(of.range.0)} max={shortest(of.range.1)}
-                step={shortest(of.step)} value={shortest(of.value)} aria-valuetext={of.shown}
-                oninput={move |event: InputEvent| live(event.target_dyn_into().as_ref().and_then(number))}
-                onchange={move |event: Event| done(event.target_dyn_into().as_ref().and_then(number))}
+                type="range" min={of.least.to_string()} max={of.most.to_string()}
+                step={of.step.to_string()} value={held.unwrap_or(of.value).to_string()} aria-valuetext={of.shown.clone()}
+                oninput={move |event: InputEvent| with_number(event.target_dyn_into(), &moved)}
+                onchange={move |event: Event| with_number(event.target_dyn_into(), &let_go)}
             />
         </label>
     }
 }
 
-fn number(input: &HtmlInputElement) -> Option<f64> {
-    Some(input.value_as_number()).filter(|value| value.is_finite())
+fn with_number(input: Option<HtmlInputElement>, take: &impl Fn(f64)) {
+    let value = input.map(|input| input.value_as_number()).filter(|value| value.is_finite());
+    value.into_iter().for_each(take);
 }

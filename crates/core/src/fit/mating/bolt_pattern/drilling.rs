@@ -1,14 +1,13 @@
 //! Which bolts go through as the plates are, and where the holes for the others would have to be drilled.
 
+use super::{Hole, HoleKind, Lay, Limits, PatternFault, Plate, RESOLUTION, lay_above};
 use crate::order;
-
-use super::{Flip, Hole, HoleKind, PatternFault, RESOLUTION, Registration, Side, lay_above};
 
 /// A lay at which some of the required bolts go through, with the holes to drill for the rest.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Drilling {
     /// The lay and the pairs that fit at it.
-    pub registration: Registration,
+    pub lay: Lay,
     /// The holes to drill, as many as bolts are missing.
     pub holes: Vec<Drilled>,
 }
@@ -17,7 +16,7 @@ pub struct Drilling {
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Drilled {
     /// The plate that is drilled.
-    pub into: Side,
+    pub into: Plate,
     /// The hole of the other plate through which it is marked.
     pub through: usize,
     /// Where, in the drilled plate's own axes, metres.
@@ -41,25 +40,25 @@ const DRILLING_EFFORT: u64 = 200_000;
 /// enough holes left to mark through. Unused holes of `a` are marked onto `b` first, then those of `b` onto `a`; of several,
 /// those that come farthest from existing holes. Only clearance holes wide enough for the bolt are marked through.
 ///
-/// The work is bounded by `effort` as in [`register_within`](super::register_within).
+/// The work is bounded by `effort` as in [`lay_on_within`](super::lay_on_within).
 ///
 /// # Units
 /// Metres.
 ///
 /// # Errors
-/// As [`register`](super::register).
+/// As [`lay_on`](super::lay_on).
 ///
 /// # Examples
 /// A four-hole plate against one that lacks the two upper holes.
 /// ```
-/// use fitup_core::fit::mating::bolt_pattern::{Flip, Hole, Side, USUAL_EFFORT, drilling};
+/// use fitup_core::fit::mating::bolt_pattern::{Flip, Hole, Plate, USUAL_EFFORT, drilling};
 /// let hole = |u, v| Hole::plain(u, v, 0.0135);
 /// let a = [hole(0.0, 0.0), hole(0.1, 0.0), hole(0.1, 0.06), hole(0.0, 0.06)];
 /// let b = [hole(0.0, 0.0), hole(0.1, 0.0)];
 /// let mut effort = USUAL_EFFORT;
 /// let drilling = drilling(&a, &b, 0.012, 4, Flip::Forbidden, &mut effort)?.expect("two fit");
 /// assert_eq!(drilling.holes.len(), 2);
-/// assert!(drilling.holes.iter().all(|hole| hole.into == Side::B));
+/// assert!(drilling.holes.iter().all(|hole| hole.into == Plate::B));
 /// # Ok::<(), fitup_core::fit::mating::bolt_pattern::PatternFault>(())
 /// ```
 pub fn drilling(
@@ -67,13 +66,14 @@ pub fn drilling(
     b: &[Hole],
     bolt: f64,
     required: usize,
-    flip: Flip,
+    limits: impl Into<Limits>,
     effort: &mut u64,
 ) -> Result<Option<Drilling>, PatternFault> {
+    let limits = limits.into();
     let mut fits = |bolts: usize| {
         let share = (*effort).min(DRILLING_EFFORT);
         let mut left = share;
-        let lay = lay_above([a, b], bolt, bolts, flip, -RESOLUTION, &mut left);
+        let lay = lay_above([a, b], bolt, bolts, limits, -RESOLUTION, &mut left);
         *effort -= share - left;
         lay
     };
@@ -82,19 +82,19 @@ pub fn drilling(
     }
     let most = required.saturating_sub(1).min(a.len()).min(b.len());
     for bolts in (2..=most).rev() {
-        if let Some(registration) = fits(bolts)? {
+        if let Some(lay) = fits(bolts)? {
             let missing = required - bolts;
-            return Ok(marked(a, b, bolt, &registration, missing).map(|holes| Drilling { registration, holes }));
+            return Ok(marked(a, b, bolt, &lay, missing).map(|holes| Drilling { lay, holes }));
         }
     }
     Ok(None)
 }
 
-fn marked(a: &[Hole], b: &[Hole], bolt: f64, lay: &Registration, missing: usize) -> Option<Vec<Drilled>> {
+fn marked(a: &[Hole], b: &[Hole], bolt: f64, lay: &Lay, missing: usize) -> Option<Vec<Drilled>> {
     let mut holes = Vec::new();
     let back = lay.motion.inverse();
     for (into, from, unpaired, target, motion) in
-        [(Side::B, a, &lay.unpaired_a, b, back), (Side::A, b, &lay.unpaired_b, a, lay.motion)]
+        [(Plate::B, a, &lay.unpaired_a, b, back), (Plate::A, b, &lay.unpaired_b, a, lay.motion)]
     {
         let mut through: Vec<Drilled> = unpaired
             .iter()
@@ -118,6 +118,7 @@ fn marked(a: &[Hole], b: &[Hole], bolt: f64, lay: &Registration, missing: usize)
 
 #[cfg(test)]
 mod tests {
+    use super::super::Flip;
     use super::*;
 
     fn mm(u: f64, v: f64) -> Hole {
@@ -142,9 +143,9 @@ mod tests {
         let mut b = rectangle();
         b[2] = mm(80.0, 60.0);
         let drilling = drilling(&rectangle(), &b, 0.012, 4, Flip::Forbidden, &mut 100_000).unwrap().expect("three fit");
-        assert_eq!(drilling.registration.pairs.len(), 3);
+        assert_eq!(drilling.lay.pairs.len(), 3);
         let [hole] = drilling.holes[..] else { panic!("one hole is missing") };
-        assert_eq!((hole.into, hole.through), (Side::B, 2));
+        assert_eq!((hole.into, hole.through), (Plate::B, 2));
         // Where the three fit perfectly the plates lie edge on edge.
         assert!((hole.u - 0.1).abs() < 1e-3 && (hole.v - 0.06).abs() < 1e-3);
         assert!((hole.nearest.unwrap() - 0.02).abs() < 1e-3);
@@ -155,7 +156,7 @@ mod tests {
         let few = [mm(0.0, 0.0), mm(100.0, 0.0)];
         let found = drilling(&few, &rectangle(), 0.012, 4, Flip::Forbidden, &mut 100_000).unwrap().expect("two fit");
         assert_eq!(found.holes.len(), 2);
-        assert!(found.holes.iter().all(|hole| hole.into == Side::A));
+        assert!(found.holes.iter().all(|hole| hole.into == Plate::A));
         let mut along: Vec<f64> = found.holes.iter().map(|hole| hole.v.abs()).collect();
         along.sort_by(f64::total_cmp);
         assert!(close(along[0], 0.06) && close(along[1], 0.06), "{along:?}");

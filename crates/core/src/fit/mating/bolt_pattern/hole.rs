@@ -56,13 +56,48 @@ impl Hole {
         Self { slot: Some(Slot { travel, direction }), ..self }
     }
 
+    /// The same hole seen through the plate's back, u to the other side.
+    #[must_use]
+    pub fn through_the_back(self) -> Self {
+        let mirrored = |slot: Slot| Slot { direction: core::f64::consts::PI - slot.direction, ..slot };
+        Self { u: 0.0 - self.u, slot: self.slot.map(mirrored), ..self }
+    }
+
     /// Half the travel as a vector, zero for a round hole.
-    pub(super) fn half_travel(&self) -> [f64; 2] {
+    pub(in crate::fit::mating) fn half_travel(&self) -> [f64; 2] {
         self.slot.map_or([0.0, 0.0], |slot| {
             let (sin, cos) = libm::sincos(slot.direction);
             [0.5 * slot.travel * cos, 0.5 * slot.travel * sin]
         })
     }
+}
+
+/// A pattern as the plate that it faces has it: u reversed, slots with it.
+///
+/// Patterns are written as one looks at their own face. Where two plates face each other, each sees the other through its
+/// back, so the second is mirrored before [`lay_on`](super::lay_on), [`opening`](super::opening()) and
+/// [`drilling`](super::drilling()); a place that these give in the second plate's axes is mirrored back by reversing u.
+///
+/// # Frame
+/// Each pattern in its own face: u to the right as one looks at it, v up.
+///
+/// # Examples
+/// A plate with a third hole at the right meets one with its third hole at the left, and not its own twin.
+/// ```
+/// use fitup_core::fit::mating::bolt_pattern::{Flip, Hole, facing_pattern, lay_on};
+/// let hole = |u, v| Hole::plain(u, v, 0.0135);
+/// let right = [hole(0.0, 0.0), hole(0.0, 0.06), hole(0.1, 0.0)];
+/// let left = [hole(0.0, 0.0), hole(0.0, 0.06), hole(-0.1, 0.0)];
+/// let fits = |a: &[Hole], b: &[Hole]| {
+///     let registered = lay_on(a, &facing_pattern(b), 0.012, 3, Flip::Forbidden)?;
+///     Ok::<_, fitup_core::fit::mating::bolt_pattern::PatternFault>(registered.found().is_some_and(|best| best.fits()))
+/// };
+/// assert!(fits(&right, &left)?);
+/// assert!(!fits(&right, &right)?);
+/// # Ok::<(), fitup_core::fit::mating::bolt_pattern::PatternFault>(())
+/// ```
+pub fn facing_pattern(holes: &[Hole]) -> Vec<Hole> {
+    holes.iter().map(|hole| hole.through_the_back()).collect()
 }
 
 /// How far apart the centres of two round holes may lie with a bolt of diameter `bolt` through both.

@@ -1,24 +1,35 @@
 //! Does one plate's bolt pattern go on another's, and with how much to spare?
 //!
 //! Two plates are laid on each other: shifted, turned, and where the plate allows it flipped, until the bolts go through.
-//! [`register`] finds the lay and the pairing of holes that leave the greatest least margin. [`opening()`] and
+//! [`lay_on`] finds the lay and the pairing of holes that leave the greatest least margin. [`opening()`] and
 //! [`drilling()`] say what the workshop could do where that margin is negative.
 
+mod centred;
 mod drilling;
 mod hole;
+mod limits;
 mod opening;
 mod pair;
+mod probability;
 mod search;
 mod shift;
 mod turn;
+mod worst_case;
 
+pub use centred::centred;
 pub use drilling::{Drilled, Drilling, drilling};
-pub use hole::{Hole, HoleKind, Slot, allowance};
+pub use hole::{Hole, HoleKind, Slot, allowance, facing_pattern};
+pub use limits::Limits;
 pub use opening::{GREATEST_OPENING, Opened, Opening, opening};
+pub(super) use pair::beyond;
+pub use probability::{
+    HalfRange, HoleErrors, Law, MOST_EXACT, PatternProbability, ProbabilityFault, WorstMargin, pattern_probability,
+};
+pub use worst_case::{HoleError, WorstCase, worst_case};
 
 use super::LARGEST;
 use crate::order;
-use search::{Centre, Found, Plates, Searched, search};
+use search::{Centre, Pairing, Plates, Searched, search};
 
 /// How exactly a margin is found, metres: 1e-6 mm. A margin this little below zero counts as zero.
 ///
@@ -29,7 +40,7 @@ pub const RESOLUTION: f64 = 1e-9;
 /// The most holes a pattern may have to be compared at all. Own choice, far above any plate's.
 pub const MOST_HOLES: usize = 500;
 
-/// The work spent by [`register`] before it says "undecided", in single hole-to-hole comparisons: well under a second.
+/// The work spent by [`lay_on`] before it says "undecided", in single hole-to-hole comparisons: well under a second.
 ///
 /// Ordinary plates need a few hundred. Own choice.
 pub const USUAL_EFFORT: u64 = 4_000_000;
@@ -78,7 +89,7 @@ pub struct PairedHoles {
 
 /// The best lay of the second plate on the first.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Registration {
+pub struct Lay {
     /// The least margin over all pairs, as great as any lay can make it, metres.
     pub margin: f64,
     /// A lay that reaches it. Where the margin is limited by the play of a hole itself, many lays do.
@@ -91,7 +102,7 @@ pub struct Registration {
     pub unpaired_b: Vec<usize>,
 }
 
-impl Registration {
+impl Lay {
     /// Whether all bolts go through.
     pub fn fits(&self) -> bool {
         self.margin >= -RESOLUTION
@@ -100,9 +111,9 @@ impl Registration {
 
 /// What came of laying one pattern on the other.
 #[derive(Clone, Debug, PartialEq)]
-pub enum Registered {
+pub enum Laid {
     /// The best lay.
-    Found(Registration),
+    Found(Lay),
     /// Fewer pairs than required could ever take the bolt, wherever the plates lie.
     NoPairing {
         /// The most pairs that could.
@@ -111,25 +122,25 @@ pub enum Registered {
     /// The patterns are too large and too irregular to settle with the effort allowed.
     Undecided {
         /// The best lay met with so far, if any: its margin is reached.
-        at_least: Option<Registration>,
+        at_least: Option<Lay>,
         /// No lay has a margin above this, metres.
         at_most: f64,
     },
 }
 
-impl Registered {
+impl Laid {
     /// The best lay, where it is known.
-    pub fn found(&self) -> Option<&Registration> {
+    pub fn found(&self) -> Option<&Lay> {
         match self {
-            Registered::Found(registration) => Some(registration),
-            Registered::NoPairing { .. } | Registered::Undecided { .. } => None,
+            Laid::Found(lay) => Some(lay),
+            Laid::NoPairing { .. } | Laid::Undecided { .. } => None,
         }
     }
 }
 
 /// Which of the two patterns.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Side {
+pub enum Plate {
     /// The first.
     A,
     /// The second.
@@ -142,28 +153,28 @@ pub enum PatternFault {
     /// A coordinate, diameter or travel is not a finite number.
     NotANumber {
         /// In which pattern.
-        side: Side,
+        side: Plate,
         /// Which hole.
         hole: usize,
     },
     /// A coordinate, diameter or travel is beyond [`LARGEST`].
     TooLarge {
         /// In which pattern.
-        side: Side,
+        side: Plate,
         /// Which hole.
         hole: usize,
     },
     /// A diameter is zero or negative.
     NoDiameter {
         /// In which pattern.
-        side: Side,
+        side: Plate,
         /// Which hole.
         hole: usize,
     },
     /// A slot's travel is negative.
     NegativeTravel {
         /// In which pattern.
-        side: Side,
+        side: Plate,
         /// Which hole.
         hole: usize,
     },
@@ -174,7 +185,7 @@ pub enum PatternFault {
     /// More holes than [`MOST_HOLES`].
     TooManyHoles {
         /// In which pattern.
-        side: Side,
+        side: Plate,
         /// How many.
         holes: usize,
     },
@@ -193,7 +204,7 @@ pub enum PatternFault {
 ///
 /// # Valid for
 /// Rigid flat plates and straight bolts square to them. Up to [`MOST_HOLES`] holes a plate; very large irregular patterns may
-/// come back [`Registered::Undecided`], never wrong.
+/// come back [`Laid::Undecided`], never wrong.
 ///
 /// # Accuracy
 /// The margin is the global optimum to within [`RESOLUTION`]: every set of pairs and every turn is either tried or
@@ -208,43 +219,49 @@ pub enum PatternFault {
 /// # Examples
 /// M12 in 13.5 mm holes, both plates drilled alike but one pitch 1 mm longer: each bolt gives 0.5 mm of its 1.5 mm.
 /// ```
-/// use fitup_core::fit::mating::bolt_pattern::{Flip, Hole, register};
+/// use fitup_core::fit::mating::bolt_pattern::{Flip, Hole, lay_on};
 /// let a = [Hole::plain(0.0, 0.0, 0.0135), Hole::plain(0.100, 0.0, 0.0135)];
 /// let b = [Hole::plain(0.0, 0.0, 0.0135), Hole::plain(0.101, 0.0, 0.0135)];
-/// let registered = register(&a, &b, 0.012, 2, Flip::Forbidden)?;
-/// let best = registered.found().expect("two pairs are possible");
+/// let laid = lay_on(&a, &b, 0.012, 2, Flip::Forbidden)?;
+/// let best = laid.found().expect("two pairs are possible");
 /// assert!((best.margin - 0.0010).abs() < 1e-9);
 /// assert!(best.fits());
 /// # Ok::<(), fitup_core::fit::mating::bolt_pattern::PatternFault>(())
 /// ```
-pub fn register(a: &[Hole], b: &[Hole], bolt: f64, required: usize, flip: Flip) -> Result<Registered, PatternFault> {
-    let mut effort = USUAL_EFFORT;
-    register_within(a, b, bolt, required, flip, &mut effort)
-}
-
-/// [`register`] with a bound of your own on the work, counted in single hole-to-hole comparisons.
-///
-/// What was spent is taken from `effort`.
-///
-/// # Errors
-/// As [`register`].
-pub fn register_within(
+pub fn lay_on(
     a: &[Hole],
     b: &[Hole],
     bolt: f64,
     required: usize,
-    flip: Flip,
+    limits: impl Into<Limits>,
+) -> Result<Laid, PatternFault> {
+    let mut effort = USUAL_EFFORT;
+    lay_on_within(a, b, bolt, required, limits, &mut effort)
+}
+
+/// [`lay_on`] with a bound of your own on the work, counted in single hole-to-hole comparisons.
+///
+/// What was spent is taken from `effort`.
+///
+/// # Errors
+/// As [`lay_on`].
+pub fn lay_on_within(
+    a: &[Hole],
+    b: &[Hole],
+    bolt: f64,
+    required: usize,
+    limits: impl Into<Limits>,
     effort: &mut u64,
-) -> Result<Registered, PatternFault> {
+) -> Result<Laid, PatternFault> {
     check(a, b, bolt, required)?;
     let possible = most_pairs(a, b, bolt);
     if possible < required {
-        return Ok(Registered::NoPairing { possible });
+        return Ok(Laid::NoPairing { possible });
     }
-    let (best, searched) = best_lay(a, b, bolt, required, flip, f64::NEG_INFINITY, effort);
+    let (best, searched) = best_lay(a, b, bolt, required, limits.into(), f64::NEG_INFINITY, effort);
     Ok(match best {
-        Some(registration) if !searched.cut_short => Registered::Found(registration),
-        at_least => Registered::Undecided { at_least, at_most: searched.at_most },
+        Some(lay) if !searched.cut_short => Laid::Found(lay),
+        at_least => Laid::Undecided { at_least, at_most: searched.at_most },
     })
 }
 
@@ -253,15 +270,15 @@ fn lay_above(
     [a, b]: [&[Hole]; 2],
     bolt: f64,
     required: usize,
-    flip: Flip,
+    limits: Limits,
     least: f64,
     effort: &mut u64,
-) -> Result<Option<Registration>, PatternFault> {
+) -> Result<Option<Lay>, PatternFault> {
     check(a, b, bolt, required)?;
     if most_pairs(a, b, bolt) < required {
         return Ok(None);
     }
-    Ok(best_lay(a, b, bolt, required, flip, least, effort).0)
+    Ok(best_lay(a, b, bolt, required, limits, least, effort).0)
 }
 
 fn best_lay(
@@ -269,10 +286,10 @@ fn best_lay(
     b: &[Hole],
     bolt: f64,
     required: usize,
-    flip: Flip,
+    limits: Limits,
     least: f64,
     effort: &mut u64,
-) -> (Option<Registration>, Searched) {
+) -> (Option<Lay>, Searched) {
     // The pattern with fewer holes gives the rows: fewer of them have to be left out.
     let swapped = b.len() < a.len();
     let (rows, cols) = if swapped { (b, a) } else { (a, b) };
@@ -280,13 +297,14 @@ fn best_lay(
     let plates = Plates {
         rows: centres(rows, row_middle, Face::AsDrawn),
         cols: centres(cols, col_middle, Face::AsDrawn),
-        flipped_cols: (flip == Flip::Allowed).then(|| centres(cols, col_middle, Face::Flipped)),
+        flipped_cols: (limits.flip == Flip::Allowed).then(|| centres(cols, col_middle, Face::Flipped)),
         allowances: rows.iter().flat_map(|row| cols.iter().map(|col| allowance(row, col, bolt))).collect(),
         required,
+        turns: limits.turns(),
     };
     let searched = search(&plates, least, effort);
     let best = searched.best.as_ref();
-    (best.map(|found| registration(found, a, b, bolt, [row_middle, col_middle], swapped)), searched)
+    (best.map(|found| lay_of(found, a, b, bolt, [row_middle, col_middle], swapped)), searched)
 }
 
 /// The most pairs that could take the bolt at once, wherever the plates lie.
@@ -304,7 +322,7 @@ fn check(a: &[Hole], b: &[Hole], bolt: f64, required: usize) -> Result<(), Patte
     if required == 0 {
         return Err(PatternFault::NothingRequired);
     }
-    for (side, holes) in [(Side::A, a), (Side::B, b)] {
+    for (side, holes) in [(Plate::A, a), (Plate::B, b)] {
         if holes.len() > MOST_HOLES {
             return Err(PatternFault::TooManyHoles { side, holes: holes.len() });
         }
@@ -344,14 +362,14 @@ fn centres(holes: &[Hole], middle: [f64; 2], face: Face) -> Vec<Centre> {
 }
 
 /// Puts what the search found back into the plates' own axes.
-fn registration(
-    found: &Found,
+fn lay_of(
+    found: &Pairing,
     a: &[Hole],
     b: &[Hole],
     bolt: f64,
     [row_middle, col_middle]: [[f64; 2]; 2],
     swapped: bool,
-) -> Registration {
+) -> Lay {
     let face = if found.flipped { Face::Flipped } else { Face::AsDrawn };
     let mirror = if found.flipped { -1.0 } else { 1.0 };
     let (sin, cos) = libm::sincos(found.pose.turn);
@@ -376,10 +394,13 @@ fn registration(
     debug_assert!(pairs.iter().all(|pair| allowance(&a[pair.a], &b[pair.b], bolt).is_some()));
     let unpaired_a = (0..a.len()).filter(|i| pairs.iter().all(|pair| pair.a != *i)).collect();
     let unpaired_b = (0..b.len()).filter(|i| pairs.iter().all(|pair| pair.b != *i)).collect();
-    Registration { margin: -found.pose.worst, motion, pairs, unpaired_a, unpaired_b }
+    Lay { margin: -found.pose.worst, motion, pairs, unpaired_a, unpaired_b }
 }
 
 impl Motion {
+    /// Neither flip nor turn nor shift.
+    pub const NONE: Self = Self { face: Face::AsDrawn, turn: 0.0, shift_u: 0.0, shift_v: 0.0 };
+
     /// Where a point of the second plate comes to lie in the axes of the first.
     ///
     /// # Examples

@@ -1,8 +1,7 @@
 //! Which clearance holes would have to be opened up, and by how much, for the bolts to go through.
 
+use super::{Hole, HoleKind, Lay, Limits, PatternFault, Plate, RESOLUTION, lay_above};
 use crate::order;
-
-use super::{Flip, Hole, HoleKind, PatternFault, RESOLUTION, Registration, Side, lay_above};
 
 /// The most a hole may be opened up, metres in diameter: 1 mm.
 ///
@@ -13,7 +12,7 @@ pub const GREATEST_OPENING: f64 = 1e-3;
 #[derive(Clone, Debug, PartialEq)]
 pub struct Opening {
     /// The lay at which they do. Its margins are those of the holes as they are now, for holes not smaller than the bolt.
-    pub registration: Registration,
+    pub lay: Lay,
     /// The holes, first pattern first.
     pub holes: Vec<Opened>,
     /// The greatest of the enlargements, metres in diameter.
@@ -24,7 +23,7 @@ pub struct Opening {
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Opened {
     /// In which pattern.
-    pub side: Side,
+    pub side: Plate,
     /// Which hole.
     pub hole: usize,
     /// By how much, metres in diameter.
@@ -35,7 +34,7 @@ pub struct Opened {
 ///
 /// `None` when no such opening does it, when none is needed, or when the patterns could not be settled. A pair that is
 /// short by `s` is mended by opening one clearance hole by `2 s`, or both by `s` where one alone would have to grow too much.
-/// The work is bounded by `effort` as in [`register_within`](super::register_within).
+/// The work is bounded by `effort` as in [`lay_on_within`](super::lay_on_within).
 ///
 /// # Units
 /// Metres.
@@ -44,7 +43,7 @@ pub struct Opened {
 /// Holes with enough material round them; that is for the eye at the plate.
 ///
 /// # Errors
-/// As [`register`](super::register).
+/// As [`lay_on`](super::lay_on).
 ///
 /// # Examples
 /// One pitch is 3.4 mm longer: each of the two pairs is short by 0.2 mm, so one hole of each is opened by 0.4 mm.
@@ -63,16 +62,17 @@ pub fn opening(
     b: &[Hole],
     bolt: f64,
     required: usize,
-    flip: Flip,
+    limits: impl Into<Limits>,
     effort: &mut u64,
 ) -> Result<Option<Opening>, PatternFault> {
+    let limits = limits.into();
     // Holes a little too small are first brought to the bolt's diameter; the bolt itself has no play in them yet.
     let raised = [raised(a, bolt), raised(b, bolt)];
     // The lay with the greatest least margin asks for the least opening where all pairs can be opened alike. Where some can
     // take less than others, the lay that goes with every hole opened to the limit may still do.
     let limit = [enlarged(a), enlarged(b)];
     for (holes, least) in [(&raised, -GREATEST_OPENING - RESOLUTION), (&limit, -RESOLUTION)] {
-        let lay = lay_above([&holes[0], &holes[1]], bolt, required, flip, least, effort)?;
+        let lay = lay_above([&holes[0], &holes[1]], bolt, required, limits, least, effort)?;
         if let Some(opening) = lay.and_then(|lay| opened([a, b], &raised, holes, lay)) {
             return Ok(Some(opening));
         }
@@ -81,10 +81,9 @@ pub fn opening(
 }
 
 /// The holes to open at a lay found with holes `laid`; `None` if one would have to grow too much, or none at all.
-fn opened(now: [&[Hole]; 2], raised: &[Vec<Hole>; 2], laid: &[Vec<Hole>; 2], lay: Registration) -> Option<Opening> {
+fn opened(now: [&[Hole]; 2], raised: &[Vec<Hole>; 2], laid: &[Vec<Hole>; 2], mut lay: Lay) -> Option<Opening> {
     let mut holes = Vec::new();
-    let mut registration = lay;
-    for pair in &mut registration.pairs {
+    for pair in &mut lay.pairs {
         let index = [pair.a, pair.b];
         let mut done = [0.0; 2];
         let mut room = [0.0; 2];
@@ -96,17 +95,17 @@ fn opened(now: [&[Hole]; 2], raised: &[Vec<Hole>; 2], laid: &[Vec<Hole>; 2], lay
         }
         let short = if pair.margin < -RESOLUTION { -2.0 * pair.margin } else { 0.0 };
         let more = shared(short, room[0], room[1])?;
-        holes.push(Opened { side: Side::A, hole: pair.a, by: done[0] + more[0] });
-        holes.push(Opened { side: Side::B, hole: pair.b, by: done[1] + more[1] });
+        holes.push(Opened { side: Plate::A, hole: pair.a, by: done[0] + more[0] });
+        holes.push(Opened { side: Plate::B, hole: pair.b, by: done[1] + more[1] });
     }
-    registration.margin = registration.pairs.iter().map(|pair| pair.margin).fold(f64::INFINITY, f64::min);
+    lay.margin = lay.pairs.iter().map(|pair| pair.margin).fold(f64::INFINITY, f64::min);
     holes.retain(|opened| opened.by > 0.0);
     if holes.is_empty() {
         return None;
     }
     order::sort_by_key(&mut holes, |opened| (opened.side, opened.hole));
     let greatest = holes.iter().map(|opened| opened.by).fold(0.0, f64::max);
-    Some(Opening { registration, holes, greatest })
+    Some(Opening { lay, holes, greatest })
 }
 
 /// How much of the enlargement `needed` each of two holes takes: one alone where it can, else both alike, else as they can.
@@ -143,13 +142,14 @@ fn raised(holes: &[Hole], bolt: f64) -> Vec<Hole> {
 
 #[cfg(test)]
 mod tests {
+    use super::super::Flip;
     use super::*;
 
     fn mm(u: f64, v: f64, diameter: f64) -> Hole {
         Hole::plain(u * 1e-3, v * 1e-3, diameter * 1e-3)
     }
 
-    fn opened_mm(a: &[Hole], b: &[Hole], required: usize) -> Option<Vec<(Side, usize, f64)>> {
+    fn opened_mm(a: &[Hole], b: &[Hole], required: usize) -> Option<Vec<(Plate, usize, f64)>> {
         let opening = opening(a, b, 0.012, required, Flip::Forbidden, &mut 100_000).expect("well formed")?;
         let greatest = opening.holes.iter().map(|hole| hole.by).fold(0.0, f64::max);
         assert!((opening.greatest - greatest).abs() < 1e-15);
@@ -167,9 +167,9 @@ mod tests {
         let a = [mm(0.0, 0.0, 13.0), mm(100.0, 0.0, 13.0)];
         let b = [Hole::tapped(0.0, 0.0, 0.012), Hole::tapped(0.1018, 0.0, 0.012)];
         // 1.8 mm apart, 0.5 mm of play at each: 0.4 mm short at each, taken up by 0.8 mm in diameter.
-        assert_eq!(opened_mm(&a, &b, 2), Some(vec![(Side::A, 0, 0.8), (Side::A, 1, 0.8)]));
+        assert_eq!(opened_mm(&a, &b, 2), Some(vec![(Plate::A, 0, 0.8), (Plate::A, 1, 0.8)]));
         // Swapped, the clearance holes are the second plate's.
-        assert_eq!(opened_mm(&b, &a, 2), Some(vec![(Side::B, 0, 0.8), (Side::B, 1, 0.8)]));
+        assert_eq!(opened_mm(&b, &a, 2), Some(vec![(Plate::B, 0, 0.8), (Plate::B, 1, 0.8)]));
     }
 
     #[test]
@@ -177,7 +177,7 @@ mod tests {
         let a = [mm(0.0, 0.0, 12.5), mm(100.0, 0.0, 12.5)];
         let b = [mm(0.0, 0.0, 12.5), mm(102.4, 0.0, 12.5)];
         // 2.4 mm apart, 0.5 mm of play at each: 0.7 mm short, 1.4 mm in diameter, 0.7 mm in each hole.
-        let all = |by| vec![(Side::A, 0, by), (Side::A, 1, by), (Side::B, 0, by), (Side::B, 1, by)];
+        let all = |by| vec![(Plate::A, 0, by), (Plate::A, 1, by), (Plate::B, 0, by), (Plate::B, 1, by)];
         assert_eq!(opened_mm(&a, &b, 2), Some(all(0.7)));
     }
 
@@ -196,14 +196,14 @@ mod tests {
     fn a_hole_smaller_than_the_bolt_is_brought_to_it() {
         let a = [mm(0.0, 0.0, 11.5), mm(100.0, 0.0, 13.0)];
         let b = [mm(0.0, 0.0, 13.0), mm(100.0, 0.0, 13.0)];
-        assert_eq!(opened_mm(&a, &b, 2), Some(vec![(Side::A, 0, 0.5)]));
+        assert_eq!(opened_mm(&a, &b, 2), Some(vec![(Plate::A, 0, 0.5)]));
         let small = [mm(0.0, 0.0, 10.9), mm(100.0, 0.0, 13.0)];
         assert_eq!(opened_mm(&small, &b, 2), None, "1.1 mm is too much");
         // Brought to the bolt and still short by 0.15 mm at each: both mates take 0.3 mm.
         let b = [mm(0.0, 0.0, 12.0), mm(100.8, 0.0, 12.0)];
         let a = [mm(0.0, 0.0, 11.5), mm(100.0, 0.0, 13.0)];
         let opened = opened_mm(&a, &b, 2).expect("little is missing");
-        assert!(opened.contains(&(Side::A, 0, 0.8)), "{opened:?}");
+        assert!(opened.contains(&(Plate::A, 0, 0.8)), "{opened:?}");
     }
 
     #[test]
@@ -213,7 +213,7 @@ mod tests {
         let a = [mm(0.0, 0.0, 12.0), mm(100.0, 0.0, 12.0)];
         let b = [Hole::tapped(0.0, 0.0, 0.012), mm(101.4, 0.0, 12.0)];
         let opened = opened_mm(&a, &b, 2).expect("an uneven lay does it");
-        assert_eq!(opened[0].0, Side::A);
+        assert_eq!(opened[0].0, Plate::A);
         assert!(opened.iter().all(|(_, _, by)| *by <= 1.0), "{opened:?}");
     }
 

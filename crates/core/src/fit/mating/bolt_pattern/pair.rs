@@ -1,9 +1,7 @@
 //! Two holes taken together, and what their distance says before any motion is tried.
 
-use crate::order;
-
 /// A vector or point of the plane.
-pub(super) type P = [f64; 2];
+pub(in crate::fit::mating) type P = [f64; 2];
 
 pub(super) fn dot(a: P, b: P) -> f64 {
     a[0] * b[0] + a[1] * b[1]
@@ -52,6 +50,12 @@ pub(super) struct Arc {
 }
 
 impl Arc {
+    /// Whether a turn lies in it.
+    pub(super) fn holds(self, turn: f64) -> bool {
+        self.half >= core::f64::consts::PI
+            || libm::remainder(turn - self.mid, core::f64::consts::TAU).abs() <= self.half
+    }
+
     /// An arc that contains everything both contain; `None` when they share nothing.
     ///
     /// Two arcs that together go round the circle may share two stretches; the narrower arc is then kept whole.
@@ -110,7 +114,7 @@ fn reach(p: &Pair, q: &Pair) -> f64 {
 
 /// Distance from `x` to the parallelogram of all `i s + j r` with `i`, `j` in −1..1, and the outward unit normal there (zero
 /// when `x` lies within). One or both of `s`, `r` may be zero.
-pub(super) fn beyond(x: P, s: P, r: P) -> (f64, P) {
+pub(in crate::fit::mating) fn beyond(x: P, s: P, r: P) -> (f64, P) {
     let no_s = s == [0.0, 0.0];
     let no_r = r == [0.0, 0.0];
     if no_s && no_r {
@@ -145,7 +149,7 @@ pub(super) fn beyond(x: P, s: P, r: P) -> (f64, P) {
 }
 
 fn from_segment(x: P, half: P) -> (f64, P) {
-    let along = order::within(dot(x, half) / dot(half, half), -1.0, 1.0);
+    let along = (dot(x, half) / dot(half, half)).clamp(-1.0, 1.0);
     from_point([x[0] - along * half[0], x[1] - along * half[1]])
 }
 

@@ -1,10 +1,12 @@
 //! Which hole goes with which: pairs are taken one after the other, and a branch is left as soon as no motion lets the
 //! pairs taken so far do better than the best full set found.
 
+use crate::order;
+use core::f64::consts::PI;
+
 use super::pair::{Arc, P, Pair, aligned, beyond, joint_arc, joint_margin_bound, length, minus, turned};
 use super::shift::Until;
 use super::turn::{Pose, Rooms, WORTH, best_turn};
-use crate::order;
 
 /// Two patterns about their own middles, with what each pair of holes allows.
 #[derive(Debug)]
@@ -16,6 +18,8 @@ pub(super) struct Plates {
     /// Row by row, `None` where no bolt goes through.
     pub allowances: Vec<Option<f64>>,
     pub required: usize,
+    /// The turns that count.
+    pub turns: Arc,
 }
 
 /// A hole's centre and half travel.
@@ -27,7 +31,7 @@ pub(super) struct Centre {
 
 /// The best full set of pairs with its pose.
 #[derive(Clone, Debug)]
-pub(super) struct Found {
+pub(super) struct Pairing {
     pub flipped: bool,
     pub pose: Pose,
     pub pairs: Vec<Pair>,
@@ -36,7 +40,7 @@ pub(super) struct Found {
 /// What the search came to.
 #[derive(Debug)]
 pub(super) struct Searched {
-    pub best: Option<Found>,
+    pub best: Option<Pairing>,
     /// No motion has a least margin above this.
     pub at_most: f64,
     /// The search ended before every branch was settled.
@@ -94,7 +98,7 @@ struct Search<'a> {
     ceiling: f64,
     cols: &'a [Centre],
     flipped: bool,
-    best: Option<Found>,
+    best: Option<Pairing>,
     /// Only a worst excess below this is of interest.
     mark: f64,
     rooms: Rooms,
@@ -139,7 +143,7 @@ impl Search<'_> {
         }
         if let Some(pair) = best {
             let pose = Pose { turn: 0.0, shift: minus(pair.a, pair.b), worst: -pair.allowance, support: None };
-            self.best = Some(Found { flipped: false, pose, pairs: vec![pair] });
+            self.best = Some(Pairing { flipped: false, pose, pairs: vec![pair] });
         }
     }
 
@@ -226,7 +230,7 @@ impl Search<'_> {
                     continue;
                 }
                 // An excess at the mark is of no interest; the arc is that of the margins still above it.
-                if let Some(arc) = joint_arc(&p, &q, -self.mark) {
+                if let Some(arc) = self.arc(&p, &q) {
                     self.work += SEEDING;
                     seeds.push(Seed { first: p, second: q, next: second + 1, arc });
                 }
@@ -245,7 +249,7 @@ impl Search<'_> {
             if self.done() {
                 break;
             }
-            let Some(arc) = joint_arc(&seed.first, &seed.second, -self.mark) else { continue };
+            let Some(arc) = self.arc(&seed.first, &seed.second) else { continue };
             let near = Pose { turn: seed.arc.mid, shift: [0.0, 0.0], worst: f64::INFINITY, support: None };
             self.taken.clear();
             self.taken.extend([seed.first, seed.second]);
@@ -268,6 +272,9 @@ impl Search<'_> {
                 return;
             }
             let pose = laid(&seed.first, &seed.second);
+            if !self.plates.turns.holds(pose.turn) {
+                continue;
+            }
             if let Some(worst) = self.nearest(seed, &pose, mark) {
                 mark = worst;
                 best = Some((worst, self.taken.clone(), pose));
@@ -277,7 +284,8 @@ impl Search<'_> {
         self.taken = pairs;
         self.keep(Pose { worst, ..near });
         // The same pairs, better laid: turns at which two of them cannot both do better are left out from the start.
-        let mut arc = Arc { mid: near.turn, half: core::f64::consts::PI };
+        let turns = self.plates.turns;
+        let mut arc = if turns.half < PI { turns } else { Arc { mid: near.turn, half: PI } };
         for (place, second) in self.taken.iter().enumerate() {
             let first = &self.taken[usize::from(place == 0)];
             let Some(met) = joint_arc(first, second, -self.mark).and_then(|other| arc.meet(other)) else { return };
@@ -332,9 +340,14 @@ impl Search<'_> {
         (worst < mark && self.taken.len() == self.plates.required).then_some(worst)
     }
 
+    /// The turns that count at which two pairs can both do better than the mark; `None` if there are none.
+    fn arc(&self, p: &Pair, q: &Pair) -> Option<Arc> {
+        joint_arc(p, q, -self.mark)?.meet(self.plates.turns)
+    }
+
     fn keep(&mut self, pose: Pose) {
         self.mark = pose.worst - WORTH;
-        self.best = Some(Found { flipped: self.flipped, pose, pairs: self.taken.clone() });
+        self.best = Some(Pairing { flipped: self.flipped, pose, pairs: self.taken.clone() });
     }
 
     fn pose(&mut self, arc: Arc, near: &Pose, until: Until) -> Option<Pose> {
@@ -437,7 +450,7 @@ fn turn_size(seed: &Seed) -> f64 {
 fn ceiling(plates: &Plates) -> f64 {
     let width = plates.cols.len();
     let nth = |mut best: Vec<f64>| {
-        order::sort_numbers(&mut best);
+        order::sort(&mut best, f64::total_cmp);
         best.len().checked_sub(plates.required).map_or(f64::NEG_INFINITY, |place| best[place])
     };
     let mut rows = vec![f64::NEG_INFINITY; plates.rows.len()];

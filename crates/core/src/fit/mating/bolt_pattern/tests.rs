@@ -1,4 +1,4 @@
-//! What the registration answers in ordinary, odd and hostile cases.
+//! What laying answers in ordinary, odd and hostile cases.
 
 use super::*;
 use core::f64::consts::{FRAC_PI_2, PI, TAU};
@@ -40,9 +40,9 @@ fn mirrored(holes: &[Hole]) -> Vec<Hole> {
 }
 
 #[track_caller]
-fn best(a: &[Hole], b: &[Hole], required: usize, flip: Flip) -> Registration {
-    match register(a, b, BOLT, required, flip).expect("well formed") {
-        Registered::Found(found) => found,
+fn best(a: &[Hole], b: &[Hole], required: usize, flip: Flip) -> Lay {
+    match lay_on(a, b, BOLT, required, flip).expect("well formed") {
+        Laid::Found(found) => found,
         other => panic!("not found: {other:?}"),
     }
 }
@@ -178,16 +178,16 @@ fn slots_in_both_plates_add_up() {
 
 #[test]
 fn threads_against_threads_and_tight_holes_make_no_pair() {
-    let none = |a: &[Hole], b: &[Hole], required| register(a, b, BOLT, required, Flip::Allowed);
+    let none = |a: &[Hole], b: &[Hole], required| lay_on(a, b, BOLT, required, Flip::Allowed);
     let threads = [tapped(0.0, 0.0), tapped(100.0, 0.0)];
     let plain = [mm(0.0, 0.0, 13.0), mm(100.0, 0.0, 13.0)];
-    assert_eq!(none(&threads, &threads, 1), Ok(Registered::NoPairing { possible: 0 }));
-    assert_eq!(none(&plain, &plain, 3), Ok(Registered::NoPairing { possible: 2 }));
-    assert_eq!(none(&[], &plain, 1), Ok(Registered::NoPairing { possible: 0 }));
-    assert_eq!(none(&[], &[], 1), Ok(Registered::NoPairing { possible: 0 }));
+    assert_eq!(none(&threads, &threads, 1), Ok(Laid::NoPairing { possible: 0 }));
+    assert_eq!(none(&plain, &plain, 3), Ok(Laid::NoPairing { possible: 2 }));
+    assert_eq!(none(&[], &plain, 1), Ok(Laid::NoPairing { possible: 0 }));
+    assert_eq!(none(&[], &[], 1), Ok(Laid::NoPairing { possible: 0 }));
     let tight = [mm(0.0, 0.0, 11.999), mm(100.0, 0.0, 12.0)];
-    assert_eq!(none(&tight, &plain, 2), Ok(Registered::NoPairing { possible: 1 }));
-    assert_eq!(none(&tight, &threads, 2), Ok(Registered::NoPairing { possible: 1 }));
+    assert_eq!(none(&tight, &plain, 2), Ok(Laid::NoPairing { possible: 1 }));
+    assert_eq!(none(&tight, &threads, 2), Ok(Laid::NoPairing { possible: 1 }));
     // A thread and a clearance hole on each plate: crosswise two pairs are possible, and both can be met by turning.
     let mixed = [tapped(0.0, 0.0), mm(100.0, 0.0, 13.0)];
     assert_margin(&mixed, &mixed, 2, Flip::Forbidden, 0.5);
@@ -230,38 +230,38 @@ fn the_margins_are_those_of_the_lay() {
 #[test]
 fn faults_name_plate_and_hole() {
     let good = [mm(0.0, 0.0, 13.0)];
-    let fault = |a: &[Hole], b: &[Hole]| register(a, b, BOLT, 1, Flip::Forbidden).expect_err("must be refused");
+    let fault = |a: &[Hole], b: &[Hole]| lay_on(a, b, BOLT, 1, Flip::Forbidden).expect_err("must be refused");
     let bad = |change: &dyn Fn(&mut Hole)| {
         let mut hole = good[0].slotted(0.002, 0.0);
         change(&mut hole);
         fault(&good, &[good[0], hole])
     };
-    let not_a_number = PatternFault::NotANumber { side: Side::B, hole: 1 };
+    let not_a_number = PatternFault::NotANumber { side: Plate::B, hole: 1 };
     assert_eq!(bad(&|h| h.u = f64::NAN), not_a_number);
     assert_eq!(bad(&|h| h.v = f64::INFINITY), not_a_number);
     assert_eq!(bad(&|h| h.diameter = f64::NAN), not_a_number);
     assert_eq!(bad(&|h| h.slot = Some(Slot { travel: f64::NAN, direction: 0.0 })), not_a_number);
     assert_eq!(bad(&|h| h.slot = Some(Slot { travel: 0.0, direction: f64::NAN })), not_a_number);
-    assert_eq!(bad(&|h| h.u = 1.1e6), PatternFault::TooLarge { side: Side::B, hole: 1 });
-    assert_eq!(bad(&|h| h.diameter = 0.0), PatternFault::NoDiameter { side: Side::B, hole: 1 });
-    assert_eq!(bad(&|h| h.diameter = -0.013), PatternFault::NoDiameter { side: Side::B, hole: 1 });
+    assert_eq!(bad(&|h| h.u = 1.1e6), PatternFault::TooLarge { side: Plate::B, hole: 1 });
+    assert_eq!(bad(&|h| h.diameter = 0.0), PatternFault::NoDiameter { side: Plate::B, hole: 1 });
+    assert_eq!(bad(&|h| h.diameter = -0.013), PatternFault::NoDiameter { side: Plate::B, hole: 1 });
     let negative = Some(Slot { travel: -0.001, direction: 0.0 });
-    assert_eq!(bad(&|h| h.slot = negative), PatternFault::NegativeTravel { side: Side::B, hole: 1 });
-    assert_eq!(fault(&[mm(0.0, 0.0, -1.0)], &good), PatternFault::NoDiameter { side: Side::A, hole: 0 });
+    assert_eq!(bad(&|h| h.slot = negative), PatternFault::NegativeTravel { side: Plate::B, hole: 1 });
+    assert_eq!(fault(&[mm(0.0, 0.0, -1.0)], &good), PatternFault::NoDiameter { side: Plate::A, hole: 0 });
     for bolt in [0.0, -0.012, f64::NAN, f64::INFINITY] {
-        assert_eq!(register(&good, &good, bolt, 1, Flip::Forbidden), Err(PatternFault::NoBolt));
+        assert_eq!(lay_on(&good, &good, bolt, 1, Flip::Forbidden), Err(PatternFault::NoBolt));
     }
-    assert_eq!(register(&good, &good, BOLT, 0, Flip::Forbidden), Err(PatternFault::NothingRequired));
+    assert_eq!(lay_on(&good, &good, BOLT, 0, Flip::Forbidden), Err(PatternFault::NothingRequired));
     let many = vec![good[0]; 10_000];
-    let too_many = Err(PatternFault::TooManyHoles { side: Side::A, holes: 10_000 });
-    assert_eq!(register(&many, &good, BOLT, 1, Flip::Forbidden), too_many);
-    assert!(register(&vec![good[0]; MOST_HOLES], &good, BOLT, 1, Flip::Forbidden).is_ok());
+    let too_many = Err(PatternFault::TooManyHoles { side: Plate::A, holes: 10_000 });
+    assert_eq!(lay_on(&many, &good, BOLT, 1, Flip::Forbidden), too_many);
+    assert!(lay_on(&vec![good[0]; MOST_HOLES], &good, BOLT, 1, Flip::Forbidden).is_ok());
 }
 
 #[test]
 fn a_pattern_at_the_edge_of_what_is_a_length_is_no_trouble() {
     let huge = [Hole::plain(1e6, 1e6, 1e6), Hole::plain(-1e6, 1e6, 1e6)];
-    let found = register(&huge, &huge, 1e5, 2, Flip::Allowed).unwrap();
+    let found = lay_on(&huge, &huge, 1e5, 2, Flip::Allowed).unwrap();
     assert!((found.found().unwrap().margin - 9e5).abs() < 1e-3);
 }
 
@@ -271,15 +271,15 @@ fn too_little_effort_is_admitted_with_true_bounds() {
     let b: Vec<Hole> =
         circle(30, 100.4, 13.5).iter().enumerate().map(|(i, h)| Hole { v: h.v + 1e-5 * i as f64, ..*h }).collect();
     let full = best(&a, &b, 30, Flip::Allowed);
-    match register_within(&a, &b, BOLT, 30, Flip::Allowed, &mut 1_000).unwrap() {
-        Registered::Undecided { at_least, at_most } => {
+    match lay_on_within(&a, &b, BOLT, 30, Flip::Allowed, &mut 1_000).unwrap() {
+        Laid::Undecided { at_least, at_most } => {
             assert!(at_most >= full.margin);
             assert!(at_least.is_none_or(|lay| lay.margin <= full.margin + RESOLUTION));
         }
         other => panic!("a thousand comparisons cannot settle thirty holes: {other:?}"),
     }
-    let undecided = Registered::Undecided { at_least: None, at_most: 0.0 };
-    assert_eq!((undecided.found(), Registered::NoPairing { possible: 0 }.found()), (None, None));
+    let undecided = Laid::Undecided { at_least: None, at_most: 0.0 };
+    assert_eq!((undecided.found(), Laid::NoPairing { possible: 0 }.found()), (None, None));
 }
 
 /// Holes strewn over a plate of 600 mm by 600 mm, the same at every run; every third a slot where `slots`.
@@ -310,8 +310,8 @@ fn strewn_holes_take_no_more_than_the_effort_allowed() {
     ] {
         let (a, b) = (strewn(count, 1, slots), strewn(count, 2, slots));
         let mut effort = USUAL_EFFORT;
-        let registered = register_within(&a, &b, BOLT, required, Flip::Allowed, &mut effort).unwrap();
-        assert!(matches!(registered, Registered::Undecided { .. }), "{count} holes, {required} bolts: {registered:?}");
+        let laid = lay_on_within(&a, &b, BOLT, required, Flip::Allowed, &mut effort).unwrap();
+        assert!(matches!(laid, Laid::Undecided { .. }), "{count} holes, {required} bolts: {laid:?}");
         assert_eq!(effort, 0, "all of it was spent, and no more could be");
     }
 }
@@ -320,8 +320,8 @@ fn strewn_holes_take_no_more_than_the_effort_allowed() {
 fn that_strewn_holes_do_not_meet_is_known_long_before_how_far_they_miss() {
     let (a, b) = (strewn(16, 1, false), strewn(16, 2, false));
     let mut effort = USUAL_EFFORT / 50;
-    match register_within(&a, &b, BOLT, 16, Flip::Allowed, &mut effort).unwrap() {
-        Registered::Undecided { at_least: Some(lay), at_most } => {
+    match lay_on_within(&a, &b, BOLT, 16, Flip::Allowed, &mut effort).unwrap() {
+        Laid::Undecided { at_least: Some(lay), at_most } => {
             assert!(at_most <= -16e-3 && lay.margin < at_most, "{at_most} {}", lay.margin);
         }
         other => panic!("a fiftieth of the work does not settle it: {other:?}"),
@@ -336,8 +336,8 @@ fn every_bound_is_true_however_early_the_search_ends() {
             let full = best(&a, &b, required, Flip::Allowed).margin;
             for effort in [0, 1, 30, 100, 300, 1_000, 3_000, 10_000, 30_000, 100_000] {
                 let mut left = effort;
-                match register_within(&a, &b, BOLT, required, Flip::Allowed, &mut left).unwrap() {
-                    Registered::Undecided { at_least, at_most } => {
+                match lay_on_within(&a, &b, BOLT, required, Flip::Allowed, &mut left).unwrap() {
+                    Laid::Undecided { at_least, at_most } => {
                         assert!(at_most >= full - RESOLUTION, "{seed} {effort}: {at_most} {full}");
                         assert!(at_least.is_none_or(|lay| lay.margin <= full + RESOLUTION), "{seed} {effort}");
                         assert_eq!(left, 0);

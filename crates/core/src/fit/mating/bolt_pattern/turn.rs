@@ -4,11 +4,11 @@
 //! held still or turned along with the second pattern, and give an explicit wave below the least worst excess. Where such a wave
 //! lies above the best value found so far, the turns are done with; the rest is tried again from a better place.
 
+use crate::order;
 use core::f64::consts::{FRAC_PI_2, PI, TAU};
 
 use super::pair::{Arc, P, Pair, cross, dot, turned};
 use super::shift::{CLOSED, Shifted, StillRoom, Support, Until, best_shift};
-use crate::order;
 
 /// An improvement smaller than this, in metres, is not looked for.
 ///
@@ -73,7 +73,7 @@ pub(super) fn best_turn(
     rooms.stack.clear();
     rooms.stack.push(Stretch { lo, hi, left: None, right: None });
     let near = arc.mid + libm::remainder(near.turn - arc.mid, TAU);
-    let mut first = Some(order::within(near, lo, hi));
+    let mut first = Some(near.max(lo).min(hi));
     while let Some(stretch) = rooms.stack.pop() {
         if *work > limit || floor >= mark {
             return best;
@@ -262,7 +262,7 @@ fn open_parts(wave: &Wave, lo: f64, hi: f64, mark: f64, part: &mut dyn FnMut(f64
             kink += PI;
         }
     }
-    order::sort_numbers(&mut cuts[1..count]);
+    order::sort(&mut cuts[1..count], f64::total_cmp);
     cuts[count] = hi;
     for piece in cuts[..=count].windows(2) {
         below(wave, piece[0], piece[1], mark, part);
@@ -295,7 +295,7 @@ fn below(wave: &Wave, lo: f64, hi: f64, mark: f64, part: &mut dyn FnMut(f64, f64
         return;
     }
     let crest = libm::atan2(sine, cosine);
-    let shut = libm::acos(order::within(needed / amplitude, -1.0, 1.0));
+    let shut = libm::acos((needed / amplitude).clamp(-1.0, 1.0));
     let mut from = lo;
     let mut centre = crest + TAU * libm::ceil((lo - shut - crest) / TAU);
     while from < hi {

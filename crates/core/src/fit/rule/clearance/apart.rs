@@ -1,17 +1,11 @@
 //! How far two placed items' parts are apart.
 
+use super::outline::Standing;
 use crate::build::Placement;
-use crate::fit::solid::{Area, SIMPLIFYING, Solid, Solids, bounds_at, run_at};
+use crate::fit::desk::solid::{Area, SIMPLIFYING, Solid, bounds_at, run_at};
 use crate::item::{FLATTENING, ShapeRole, View};
 use crate::plane::{Bounds, between_x, gap, overlap, overlap_somewhere};
 use crate::quantity::Length;
-
-/// An item where it stands.
-#[derive(Clone, Copy)]
-pub(super) struct Standing<'a> {
-    pub solids: &'a Solids,
-    pub at: Placement,
-}
 
 /// Two parts that come too close.
 #[derive(Debug, Clone, PartialEq)]
@@ -36,8 +30,8 @@ pub(super) fn closest<'a>(
     wanted: Length,
 ) -> Option<Close<'a>> {
     let mut worst: Option<Close<'a>> = None;
-    for part in a.solids.parts.iter().filter(|part| a_roles.contains(&part.role)) {
-        for other in b.solids.parts.iter().filter(|part| b_roles.contains(&part.role)) {
+    for part in a.outline.parts().filter(|part| a_roles.contains(&part.role)) {
+        for other in b.outline.parts().filter(|part| b_roles.contains(&part.role)) {
             let Some(close) = between(a, part, b, other, wanted) else { continue };
             let is_worse = |known: &Close| (close.is_certain, -close.gap.m()) > (known.is_certain, -known.gap.m());
             if worst.as_ref().is_none_or(is_worse) {
@@ -103,7 +97,7 @@ fn may_meet(
     strip: Option<Bounds>,
     within: f64,
 ) -> bool {
-    let (Some(areas), Some(others)) = (a.solids.view(view, role), b.solids.view(view, other)) else { return true };
+    let (Some(areas), Some(others)) = (a.outline.view(view, role), b.outline.view(view, other)) else { return true };
     let reaches =
         |bounds: &Bounds| strip.is_none_or(|strip| bounds.least.0 <= strip.most.0 && bounds.most.0 >= strip.least.0);
     let boxes = |at: &Placement, areas: &[Area]| -> Vec<Bounds> {
@@ -127,7 +121,7 @@ fn meet(
             Some(strip) => between_x(&run, strip.least.0, strip.most.0),
             None => run,
         };
-        Some(standing.solids.view(view, role)?.iter().map(|area| cut(run_at(view, &standing.at, area))).collect())
+        Some(standing.outline.view(view, role)?.iter().map(|area| cut(run_at(view, &standing.at, area))).collect())
     };
     let (runs, others) = (runs(a)?, runs(b)?);
     Some(runs.iter().any(|run| {

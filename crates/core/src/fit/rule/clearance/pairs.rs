@@ -27,9 +27,9 @@ pub(super) struct Pair {
     pub wanted: Length,
 }
 
-/// What an implement carries along.
+/// What an implement carries along, its own seat apart: that is used, and judged as a seat, or it comes off.
 const IMPLEMENT: &[ShapeRole] =
-    &[Boom, Dipper, Bucket, Cylinder, Stabiliser, Console, Control, Tool, Guard, Weight, Body, Seat];
+    &[Boom, Dipper, Bucket, Cylinder, Stabiliser, Console, Control, Tool, Guard, Weight, Body];
 
 /// Every pair. Gaps: common practice, no source; a larger one asks for more looks, a smaller one lets parts rub that sway on
 /// their joints.

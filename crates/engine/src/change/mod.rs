@@ -1,0 +1,14 @@
+//! What is done to a build: edits as the core knows them, and how those of a page are understood.
+
+mod edit;
+mod entry;
+mod lower;
+mod merge;
+mod pick;
+mod recognise;
+
+pub use edit::Edit;
+pub use entry::{measured, number, numbers};
+pub use lower::{Refused, ballast_place, edited, step_of};
+pub use merge::merge;
+pub use pick::Pick;

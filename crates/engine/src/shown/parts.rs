@@ -1,0 +1,56 @@
+//! Parts to buy: what the build needs, what is on hand, what it costs.
+
+use fitup_core::fit::{Answer, ComeBy, PartsLine};
+use fitup_view as view;
+
+use super::ctx::Ctx;
+
+/// The table of parts.
+pub fn parts(ctx: Ctx, answer: &Answer) -> view::Parts {
+    let parts = &answer.parts;
+    let reader = ctx.words.reader();
+    let line = |line: &PartsLine| view::PartsLine {
+        item: Some((ctx.id(line.item), line.come_by == ComeBy::OnHand)),
+        kind: ctx.words.kind(line.item),
+        label: ctx.label(line.item).to_owned(),
+        quantity: reader.count(line.quantity.into()),
+        price: match line.come_by {
+            ComeBy::OnHand => ctx.text("ui-on-hand"),
+            ComeBy::ComesWith(other) => ctx.text_with("ui-comes-with", &[("item", ctx.label(other).into())]),
+            ComeBy::Buy => line.price.map_or_else(|| ctx.text("ui-price-on-request"), |price| ctx.money(price)),
+        },
+    };
+    let fitting = |fitting: &String| view::PartsLine {
+        item: None,
+        kind: String::new(),
+        label: fitting.clone(),
+        quantity: reader.count(1),
+        price: ctx.text("come-by-elsewhere"),
+    };
+    // Fittings belong to the items that need them: without items there are none.
+    let fittings = parts.fittings.iter().filter(|_| !parts.lines.is_empty());
+    view::Parts {
+        lines: parts.lines.iter().map(line).chain(fittings.map(fitting)).collect(),
+        total: total(ctx, answer),
+        work: ctx.words.strip_total(&answer.strip),
+        bolts: bolts(ctx, answer),
+    }
+}
+
+/// The bolts of the joints, and the holes to make for them.
+fn bolts(ctx: Ctx, answer: &Answer) -> Option<(String, Vec<String>)> {
+    let lines: Vec<String> =
+        answer.bolts.iter().flat_map(|bolts| ctx.words.bolt_lines(ctx.catalogue(), bolts)).collect();
+    (!lines.is_empty()).then(|| (ctx.text("bolts-title"), lines))
+}
+
+/// What is to buy comes to, or the least of it where prices are missing.
+pub fn total(ctx: Ctx, answer: &Answer) -> String {
+    match (answer.parts.total, answer.parts.known()) {
+        (Some(total), (_, 0)) => ctx.money(total),
+        (_, (known, open)) => {
+            let known = ctx.money(known);
+            ctx.text_with("total-at-least", &[("known", known.into()), ("open", open.into())])
+        }
+    }
+}

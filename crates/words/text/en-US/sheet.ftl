@@ -1,0 +1,3 @@
+### What is written otherwise in the United States.
+
+ui-catalogue = Catalog

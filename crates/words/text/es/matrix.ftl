@@ -1,0 +1,10 @@
+### The table of every machine with every implement, on paper and on a page of its own.
+
+matrix-title = Qué va con qué
+matrix-edition = Edición { $edition }
+matrix-lead = Para cada máquina con cada implemento: la mejor respuesta que dan un bastidor de montaje y un asiento cualesquiera, y por qué no es mejor.
+matrix-legend = Qué significan las respuestas
+matrix-with = con { $frame }, { $seat }
+matrix-nearest = lo más cercano: { $frame }, { $seat }
+matrix-none = El catálogo no tiene ningún asiento para completar un conjunto.
+matrix-progress = { $done } de { $machines } máquinas, quedan unos { $seconds } s
