@@ -1,6 +1,8 @@
 //! A small server for the built site, strict as a dealer's would be.
 
+use std::error::Error;
 use std::fs;
+use std::net::{SocketAddr, TcpListener};
 use std::path::{Component, Path, PathBuf};
 
 use tiny_http::{Header, Request, Response, Server, StatusCode};
@@ -27,30 +29,36 @@ pub fn command(arguments: &[String]) -> Result<(), Failure> {
         release()?;
     }
     let site = flag_value(arguments, "--from")?.map_or_else(dist, PathBuf::from);
-    let server = listen(port)?;
-    println!("http://{}/", server.server_addr());
+    let (address, servers) = listen(port).map_err(|error| {
+        failure(format!("listening on 127.0.0.1:{port}"), error.to_string(), "choose another with --port N")
+    })?;
+    println!("http://{address}/");
     eprintln!("serving {} (stop with Ctrl-C)", site.display());
     std::thread::scope(|scope| {
-        for _ in 0..WORKERS {
-            scope.spawn(|| {
-                for request in server.incoming_requests() {
-                    // A visitor who hangs up is no failure of the server.
-                    let _ = answer(request, &site);
-                }
-            });
+        for server in &servers {
+            for _ in 0..WORKERS {
+                scope.spawn(|| {
+                    for request in server.incoming_requests() {
+                        // A visitor who hangs up is no failure of the server.
+                        let _ = answer(request, &site);
+                    }
+                });
+            }
         }
     });
     Ok(())
 }
 
-/// Requests answered at the same time: one slow visitor does not hold up the rest. A browser may leave as many answers half read
-/// as it has connections, six for a page and as many for its workers.
-const WORKERS: usize = 32;
+/// Listeners on the one port, as many as a browser opens connections: six for a page and as many for its workers. A server reads
+/// from four connections at a time; one that is kept open holds its reader until the browser lets it go.
+const SERVERS: usize = 12;
+/// Requests each listener answers at the same time: one slow visitor does not hold up the rest.
+const WORKERS: usize = 4;
 
-fn listen(port: u16) -> Result<Server, Failure> {
-    let address = format!("127.0.0.1:{port}");
-    Server::http(&address)
-        .map_err(|error| failure(format!("listening on {address}"), error.to_string(), "choose another with --port N"))
+fn listen(port: u16) -> Result<(SocketAddr, Vec<Server>), Box<dyn Error + Send + Sync>> {
+    let listener = TcpListener::bind(("127.0.0.1", port))?;
+    let servers = (0..SERVERS).map(|_| Server::from_listener(listener.try_clone()?, None)).collect::<Result<_, _>>()?;
+    Ok((listener.local_addr()?, servers))
 }
 
 fn answer(request: Request, site: &Path) -> std::io::Result<()> {

@@ -7,6 +7,11 @@ fn after_one_visit_the_site_works_with_its_server_gone() {
     browse("offline", LAPTOP, async |page| {
         page.open("").await?;
         page.until("the service worker to be in charge", "navigator.serviceWorker.controller !== null").await?;
+        page.until(
+            "the catalogue to be kept",
+            "window.kept || void caches.match('catalogue/demo.json').then((kept) => window.kept = kept !== undefined)",
+        )
+        .await?;
         let port = page.site().port();
         page.site().stop();
         assert!(std::net::TcpStream::connect(("127.0.0.1", port)).is_err(), "the server still answers");
