@@ -31,6 +31,15 @@ impl<'a> At<'a> {
         Self { above: Some(self), step: Place::Field(field) }
     }
 
+    /// The name of the last field on the way here.
+    pub fn last(&self) -> &'a str {
+        match (self.step, self.above) {
+            (Place::Field(field), _) => field,
+            (_, Some(above)) => above.last(),
+            (_, None) => "",
+        }
+    }
+
     /// An element of the list here.
     #[must_use]
     pub const fn index(&'a self, index: usize) -> Self {

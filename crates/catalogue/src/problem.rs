@@ -83,10 +83,39 @@ codes! {
     UnknownTable, Error, "unknown-table", ["found", "suggestion"];
     /// A table of the authoring form that has to be there.
     MissingTable, Error, "missing-table", ["table"];
+    /// A second sheet for a table.
+    DuplicateTable, Error, "duplicate-table", ["found"];
+    /// A column whose heading is none of the table's.
+    UnknownColumn, Error, "unknown-column", ["found", "suggestion"];
+    /// Something stands in a column without a heading.
+    NoHeading, Error, "no-heading", ["found"];
+    /// A heading with a unit that is not the header's.
+    UnitInHeading, Error, "unit-in-heading", ["found", "expected"];
+    /// Merged cells: only the first of them holds anything.
+    /// `found` is the range.
+    MergedCells, Error, "merged-cells", ["found"];
+    /// Rows that the workbook hides.
+    HiddenRows, Warning, "hidden-rows", ["first", "last"];
+    /// What a failed formula left in a cell.
+    CellError, Error, "cell-error", ["found"];
+    /// A formula whose value is not stored.
+    FormulaWithoutValue, Error, "formula-without-value", [];
+    /// A date where none belongs.
+    DateInstead, Error, "date-instead", ["found"];
+    /// A name with blanks before or after it.
+    BlanksAround, Error, "blanks-around", ["found", "suggestion"];
+    /// A list whose members are parted by commas.
+    CommaInList, Error, "comma-in-list", ["found", "suggestion"];
 
     // Values that are not what the format wants.
     /// A value of another sort.
     WrongType, Error, "wrong-type", ["found", "expected"];
+    /// Text where a number belongs.
+    NotNumber, Error, "not-number", ["found", "suggestion"];
+    /// A number with its unit beside it.
+    NumberWithUnit, Error, "number-with-unit", ["found", "number", "unit"];
+    /// Text where yes or no belongs.
+    NotFlag, Error, "not-flag", ["found"];
     /// A field the record does not have.
     UnknownField, Error, "unknown-field", ["found", "expected", "suggestion"];
     /// A field the record has to have.
@@ -277,13 +306,26 @@ pub struct Problem {
     pub args: Vec<(&'static str, String)>,
     /// Where the value starts in what was read, if it is known.
     pub(crate) at: Option<u32>,
+    /// The second place that it speaks of, if there is one: the argument `other`.
+    pub other: Option<Position>,
+    /// Where the value of the second place starts.
+    pub(crate) other_at: Option<u32>,
 }
 
 impl Problem {
     /// A problem at a path.
     #[expect(clippy::needless_pass_by_value, reason = "a place is small and made for the call")]
     pub fn new(code: Code, path: impl ToString) -> Self {
-        Self { code, path: path.to_string(), row: String::new(), position: None, args: Vec::new(), at: None }
+        Self {
+            code,
+            path: path.to_string(),
+            row: String::new(),
+            position: None,
+            args: Vec::new(),
+            at: None,
+            other: None,
+            other_at: None,
+        }
     }
 
     /// With an argument more.

@@ -100,6 +100,9 @@ pub(crate) fn examine(tree: Node<'_>, depth: Depth) -> (Option<(CatalogueFile, C
     let mut problems = report.into_problems();
     for problem in &mut problems {
         problem.row = tree::row_id(tree, &problem.path);
+        if let Some(other) = problem.arg("other") {
+            problem.other_at = Some(tree::find(tree, other).at);
+        }
         if problem.at.is_none() && problem.code != Code::MoreProblems {
             problem.at = Some(tree::find(tree, &problem.path).at);
         }

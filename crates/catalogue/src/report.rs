@@ -108,6 +108,10 @@ impl Report {
         let near_enough = (found.chars().count() / 3).max(1);
         let mut best: Option<(usize, &str)> = None;
         for candidate in candidates {
+            // What differs in its numbers is another thing, however near: `arm-2` is not meant by `arm-3`.
+            if digits(candidate) != digits(found) {
+                continue;
+            }
             if candidate.len() > LONGEST_SUGGESTION || candidate.len().abs_diff(found.len()) > 4 * near_enough {
                 continue;
             }
@@ -143,6 +147,11 @@ impl Report {
     }
 }
 
+/// The digits of a name, one after the other.
+fn digits(name: &str) -> impl PartialEq + use<> {
+    name.bytes().filter(u8::is_ascii_digit).collect::<Vec<u8>>()
+}
+
 /// Whether `path` is `outer` or leads on from it.
 fn is_within(path: &str, outer: &str) -> bool {
     path.strip_prefix(outer).is_some_and(|rest| rest.is_empty() || rest.starts_with(['.', '[']))
@@ -174,6 +183,8 @@ mod tests {
         assert_eq!(report.nearest("axle_ancor", known), Some("axle_anchor".into()));
         assert_eq!(report.nearest("RACK", known), Some("rack".into()));
         assert_eq!(report.nearest("hitch", known), None);
+        assert_eq!(report.nearest("arm-3", ["arm-1", "arm-2"]), None);
+        assert_eq!(report.nearest("amr-2", ["arm-1", "arm-2"]), Some("arm-2".into()));
         assert_eq!(report.nearest(&"x".repeat(1000), known), None);
     }
 

@@ -6,7 +6,7 @@ use std::collections::BTreeSet;
 use std::sync::LazyLock;
 
 use fitup_catalogue::decode::{self, Filled};
-use fitup_catalogue::tables::{Sheet, read_sheets};
+use fitup_catalogue::tables::{Cell, Merged, Sheet, read_sheets, sheets};
 use fitup_catalogue::{Code, Position, Problem, SORTS, Severity, read, read_bytes, read_closely};
 
 const GOOD: &str = include_str!("minimal.json");
@@ -26,11 +26,17 @@ const CASES: &[Case] = &[
     (Code::UnknownFormat, "format", "\"format\": 1,", "\"format\": \"1\","),
     (Code::WrongType, "", "{\n  \"format\": 1,", "[{\n  \"format\": 1,"),
     // Values that are not what the format wants.
-    (Code::WrongType, "machines[0].mass", "\"mass\": 780", "\"mass\": \"780 kg\""),
+    (Code::NumberWithUnit, "machines[0].mass", "\"mass\": 780", "\"mass\": \"780 kg\""),
+    (Code::NotNumber, "machines[0].wheelbase", WHEELBASE, "\"n/a\""),
     (Code::WrongType, "frames[0].price", "\"price\": 1250", "\"price\": null"),
     (Code::WrongType, "machines[0].front_axle", "{\"oscillating\": {\"pivot_height\": 330}}", "3"),
-    (Code::WrongType, "machines[0].operator_seat.turns", "\"turns\": false", "\"turns\": \"no\""),
-    (Code::WrongType, "seats[0].front_seat", "\"front_seat\": \"flips_forward\"", "\"front_seat\": \"slides_forward\""),
+    (Code::NotFlag, "machines[0].operator_seat.turns", "\"turns\": false", "\"turns\": \"no\""),
+    (
+        Code::MissingField,
+        "seats[0].front_seat",
+        "\"front_seat\": \"flips_forward\"",
+        "\"front_seat\": \"slides_forward\"",
+    ),
     (Code::UnknownField, "machines[0].wheelbas", "\"wheelbase\"", "\"wheelbas\""),
     (Code::UnknownField, "currency", "\"edition\"", "\"currency\": \"USD\", \"edition\""),
     (Code::UnknownField, "machines[0].wheelbase.plusminus", "\"plus_minus\": 5", "\"plusminus\": 5"),
@@ -241,7 +247,20 @@ const CASES: &[Case] = &[
 static SPECIAL: LazyLock<Vec<(Code, &str, Vec<Problem>)>> = LazyLock::new(special);
 
 fn table(name: &str) -> Sheet {
-    Sheet { name: name.into(), shown: name.into(), rows: Vec::new() }
+    Sheet::of(name, name, Vec::new())
+}
+
+/// The problems of the good file's tables after a change to the table of sites.
+fn sites(change: impl FnOnce(&mut Vec<Sheet>, usize)) -> Vec<Problem> {
+    let mut tables = sheets(&read_closely(GOOD).0.expect("the good file is good").0);
+    let nth = tables.iter().position(|sheet| sheet.name == "sites").expect("it has sites");
+    change(&mut tables, nth);
+    read_sheets(&tables).1
+}
+
+/// The problems after a cell of the sites' row is changed.
+fn site(column: usize, cell: Cell) -> Vec<Problem> {
+    sites(|tables, nth| tables[nth].rows[1][column] = cell)
 }
 
 fn special() -> Vec<(Code, &'static str, Vec<Problem>)> {
@@ -292,6 +311,25 @@ fn special() -> Vec<(Code, &'static str, Vec<Problem>)> {
         (Code::OutlineTooDetailed, "frames[0].shapes[3].path", read(&detailed).problems),
         (Code::MissingTable, "", read_sheets(&[table("machine")]).1),
         (Code::UnknownTable, "", read_sheets(&[table("machine")]).1),
+        (Code::DuplicateTable, "", sites(|tables, nth| tables.push(tables[nth].clone()))),
+        (Code::UnknownColumn, "", sites(|tables, nth| tables[nth].rows[0][2] = Cell::Text("gate".into()))),
+        (Code::NoHeading, "", sites(|tables, nth| tables[nth].rows[1].push(Cell::Text("ask Tom".into())))),
+        (Code::UnitInHeading, "", sites(|tables, nth| tables[nth].rows[0][2] = Cell::Text("gate_width [in]".into()))),
+        (Code::MergedCells, "", sites(|tables, nth| tables[nth].merged.push(Merged { first: (0, 2), last: (0, 3) }))),
+        (Code::HiddenRows, "", sites(|tables, nth| tables[nth].hidden.push(2))),
+        (Code::CellError, "", site(2, Cell::Error("#REF!".into()))),
+        (Code::FormulaWithoutValue, "", site(2, Cell::Formula)),
+        (Code::DateInstead, "", site(1, Cell::Date("2025-03-01".into()))),
+        (Code::BlanksAround, "", site(0, Cell::Text("churchyard ".into()))),
+        (
+            Code::CommaInList,
+            "",
+            sites(|tables, _| {
+                let frames = tables.iter_mut().find(|sheet| sheet.name == "frames").expect("it has frames");
+                let at = frames.rows[0].iter().position(|cell| cell.text() == "requires").expect("the column");
+                frames.rows[1][at] = Cell::Text("loader base, belly mower".into());
+            }),
+        ),
         (Code::ListedCannotMate, "guide.sets[0]", read_closely(&misfit).1),
     ]
 }
@@ -410,7 +448,7 @@ fn all_problems_come_in_one_run_and_in_the_order_of_the_file() {
         found,
         [
             ("unknown-unit", "units.length"),
-            ("wrong-type", "machines[0].mass"),
+            ("not-number", "machines[0].mass"),
             ("unknown-word", "machines[0].station"),
             ("unknown-field", "machines[0].colour"),
             ("not-positive", "machines[0].ports[0].kind.bolt_pattern.holes[0].diameter"),

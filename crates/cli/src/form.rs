@@ -4,7 +4,9 @@ use std::fs;
 use std::io::Read;
 use std::path::{Path, PathBuf};
 
-use fitup_catalogue::tables::{Sheet, csv, read_sheets, sheet_of_csv, sheets, sheets_of_workbook, template, workbook};
+use fitup_catalogue::tables::{
+    Sheet, csv, kept, read_sheets, sheet_of_csv, sheets, sheets_of_workbook, template, workbook,
+};
 use fitup_catalogue::wire::CatalogueFile;
 use fitup_catalogue::{Problem, read_bytes, read_closely, write};
 use fitup_core::item::Catalogue;
@@ -34,10 +36,12 @@ pub fn form_of(path: &str) -> Result<Form, String> {
     }
     match as_path.extension().and_then(|ending| ending.to_str()).map(str::to_lowercase).as_deref() {
         Some("json") => Ok(Form::Json),
-        Some("xlsx") => Ok(Form::Workbook),
+        Some("xlsx" | "ods") => Ok(Form::Workbook),
         None if as_path.is_file() => Ok(Form::Json),
         None => Ok(Form::Folder),
-        Some(other) => Err(format!("{path}: a catalogue is a .json file, an .xlsx workbook or a folder, not .{other}")),
+        Some(other) => {
+            Err(format!("{path}: a catalogue is a .json file, an .xlsx or .ods workbook or a folder, not .{other}"))
+        }
     }
 }
 
@@ -50,6 +54,8 @@ pub struct FormRead {
     pub problems: Vec<Problem>,
     /// The text, of a JSON file.
     pub text: Option<String>,
+    /// The tables, of a folder or a workbook.
+    pub sheets: Option<Vec<Sheet>>,
 }
 
 /// Reads a catalogue in any form; `-` is JSON from the standard input.
@@ -57,23 +63,19 @@ pub struct FormRead {
 /// # Errors
 /// What cannot be read, and why.
 pub fn read(path: &str) -> Result<FormRead, String> {
-    let found = |(read, problems): (Option<(CatalogueFile, _)>, Vec<Problem>)| FormRead {
-        file: read.map(|(file, _)| file),
-        problems,
-        text: None,
-    };
-    match form_of(path)? {
-        Form::Json => {
-            let bytes = bytes_of(path)?;
-            match String::from_utf8(bytes) {
-                Ok(text) => Ok(FormRead { text: Some(text.clone()), ..found(read_closely(&text)) }),
-                Err(error) => Ok(FormRead { file: None, problems: read_bytes(error.as_bytes()).problems, text: None }),
-            }
+    if form_of(path)? != Form::Json {
+        let sheets = sheets_of(path)?;
+        let (read, problems) = read_sheets(&sheets);
+        return Ok(FormRead { file: read.map(|(file, _)| file), problems, text: None, sheets: Some(sheets) });
+    }
+    match String::from_utf8(bytes_of(path)?) {
+        Ok(text) => {
+            let (read, problems) = read_closely(&text);
+            Ok(FormRead { file: read.map(|(file, _)| file), problems, text: Some(text), sheets: None })
         }
-        Form::Folder => Ok(found(read_sheets(&sheets_of_folder(path)?))),
-        Form::Workbook => {
-            let sheets = sheets_of_workbook(&bytes_of(path)?).map_err(|error| format!("{path}: {error}"))?;
-            Ok(found(read_sheets(&sheets)))
+        Err(error) => {
+            let problems = read_bytes(error.as_bytes()).problems;
+            Ok(FormRead { file: None, problems, text: None, sheets: None })
         }
     }
 }
@@ -83,27 +85,31 @@ pub fn read(path: &str) -> Result<FormRead, String> {
 /// # Errors
 /// What cannot be read, and why.
 pub fn open(path: &str) -> Result<(Option<Catalogue>, Vec<Problem>), String> {
-    let found = match form_of(path)? {
-        Form::Json => {
-            let reading = read_bytes(&bytes_of(path)?);
-            return Ok((reading.catalogue, reading.problems));
-        }
-        Form::Folder => read_sheets(&sheets_of_folder(path)?),
-        Form::Workbook => {
-            read_sheets(&sheets_of_workbook(&bytes_of(path)?).map_err(|error| format!("{path}: {error}"))?)
-        }
-    };
-    Ok((found.0.map(|(_, catalogue)| catalogue), found.1))
+    if form_of(path)? == Form::Json {
+        let reading = read_bytes(&bytes_of(path)?);
+        return Ok((reading.catalogue, reading.problems));
+    }
+    let (read, problems) = read_sheets(&sheets_of(path)?);
+    Ok((read.map(|(_, catalogue)| catalogue), problems))
 }
 
-/// Writes a catalogue in the form that the path stands for.
+/// The tables of a folder or a workbook.
+fn sheets_of(path: &str) -> Result<Vec<Sheet>, String> {
+    match form_of(path)? {
+        Form::Workbook => sheets_of_workbook(&bytes_of(path)?).map_err(|error| format!("{path}: {error}")),
+        _ => sheets_of_folder(path),
+    }
+}
+
+/// Writes a catalogue in the form that the path stands for. What was read as tables goes into tables
+/// with everything that is the keeper's own: notes, remarks, further sheets.
 ///
 /// # Errors
 /// What cannot be written, and why; also when something is there already, unless `over` it.
-pub fn write_file(path: &str, file: &CatalogueFile, over: bool) -> Result<(), String> {
+pub fn write_file(path: &str, file: &CatalogueFile, read: Option<&[Sheet]>, over: bool) -> Result<(), String> {
     match form_of(path)? {
         Form::Json => store(Path::new(path), write(file).as_bytes(), over),
-        _ => write_sheets(path, &sheets(file), over),
+        _ => write_sheets(path, &read.map_or_else(|| sheets(file), kept), over),
     }
 }
 
@@ -119,6 +125,9 @@ pub fn write_template(path: &str) -> Result<(), String> {
 }
 
 fn write_sheets(path: &str, sheets: &[Sheet], over: bool) -> Result<(), String> {
+    if path.to_lowercase().ends_with(".ods") {
+        return Err(format!("{path}: workbooks are read in both kinds and written as .xlsx"));
+    }
     if form_of(path)? == Form::Workbook {
         let bytes = workbook(sheets).map_err(|error| format!("{path}: {error}"))?;
         return store(Path::new(path), &bytes, over);
@@ -189,6 +198,7 @@ mod tests {
         assert_eq!(form_of("Book.XLSX"), Ok(Form::Workbook));
         assert_eq!(form_of("tables"), Ok(Form::Folder));
         assert_eq!(form_of("tables.v2/"), Ok(Form::Folder));
-        assert!(form_of("book.ods").is_err());
+        assert_eq!(form_of("book.ods"), Ok(Form::Workbook));
+        assert!(form_of("book.doc").is_err());
     }
 }

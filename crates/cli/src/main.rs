@@ -35,7 +35,7 @@ enum Task {
     },
     /// Find everything that is wrong with a catalogue. Exit 1 if there is anything.
     Check {
-        /// A JSON file, a folder of CSV tables or an .xlsx workbook; `-` reads JSON from the standard input.
+        /// A JSON file, a folder of CSV tables or a workbook (.xlsx, .ods); `-` reads JSON from the standard input.
         file: String,
         /// How problems are printed.
         #[arg(long, value_enum, default_value_t)]
@@ -128,7 +128,7 @@ fn convert_task(words: &Words, from: &str, to: &str, force: bool) -> Result<Exit
     if to == "-" {
         print_text(&fitup_catalogue::write(&catalogue))?;
     } else {
-        form::write_file(to, &catalogue, force)?;
+        form::write_file(to, &catalogue, found.sheets.as_deref(), force)?;
     }
     Ok(ExitCode::SUCCESS)
 }

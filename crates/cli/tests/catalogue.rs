@@ -65,8 +65,8 @@ fn a_wrong_cell_is_told_by_file_row_and_column() {
     assert_eq!(
         told,
         format!(
-            "{}:sites.csv:2:gate_width: error[wrong-type]: Found text, expected a number. \
-             Write a value of the expected sort, or leave an optional field out.\n",
+            "{}:sites.csv:2:gate_width: error[not-number]: “twelve hundred” is not a number. Write the number alone, \
+             with a decimal point and nothing between thousands; leave it out if it is not known.\n",
             text(&tables)
         )
     );
@@ -93,7 +93,7 @@ fn a_template_is_a_start_and_is_not_written_over_work() {
 fn what_cannot_be_read_exits_2_and_says_why() {
     for (arguments, why) in [
         (["check", "nowhere.json"], "nowhere.json: No such file"),
-        (["check", "catalogue.ods"], "not .ods"),
+        (["check", "catalogue.doc"], "not .doc"),
         (["check", "no-such-folder/"], "no-such-folder/"),
     ] {
         let output = fitup(&arguments);

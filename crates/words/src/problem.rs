@@ -34,7 +34,7 @@ impl Words {
     pub fn problem(&self, problem: &Problem) -> ProblemText {
         let key = format!("problem-{}", problem.code.as_str());
         let args: Vec<(&str, Arg)> =
-            problem.args.iter().map(|(name, value)| (*name, self.problem_arg(problem.code, name, value))).collect();
+            problem.args.iter().map(|(name, value)| (*name, self.problem_arg(problem, name, value))).collect();
         let mend = match problem.arg("suggestion") {
             Some(_) => self.ui("problem-suggestion", &args),
             None => self.ui(&format!("{key}.mend"), &args),
@@ -44,7 +44,14 @@ impl Words {
 
     fn problem_place(&self, problem: &Problem) -> String {
         // The numbers of lines and rows are names: they are not grouped.
-        let position = match &problem.position {
+        let position = self.position(problem.position.as_ref());
+        let parts = [position.as_str(), problem.path.as_str(), problem.row.as_str()];
+        parts.into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join(" · ")
+    }
+
+    /// A place in what was read.
+    fn position(&self, position: Option<&Position>) -> String {
+        match position {
             Some(Position::Text { line, column }) => {
                 let args = [("line", line.to_string().into()), ("column", column.to_string().into())];
                 self.ui("problem-line-column", &args)
@@ -55,14 +62,15 @@ impl Words {
                 self.ui("problem-cell", &args)
             }
             None => String::new(),
-        };
-        let parts = [position.as_str(), problem.path.as_str(), problem.row.as_str()];
-        parts.into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join(" · ")
+        }
     }
 
     /// The reader's own words are put into words of the language; what a file holds stays as it is.
-    fn problem_arg(&self, code: Code, name: &str, value: &str) -> Arg {
-        match (code, name) {
+    fn problem_arg(&self, problem: &Problem, name: &str, value: &str) -> Arg {
+        match (problem.code, name) {
+            // Where the other row is, for people; a path only where nothing was read.
+            (_, "other") if problem.other.is_some() => self.position(problem.other.as_ref()).into(),
+            (Code::HiddenRows, "last") if problem.arg("first") == Some(value) => choice(NONE),
             (Code::WrongType, _) | (Code::Syntax, "expected") => self.ui(&format!("sort-{value}"), &[]).into(),
             (Code::Syntax, "found") if value == "end-of-file" => choice(value),
             (Code::NotExactlyOne, "found") if value.is_empty() => choice(NONE),

@@ -94,9 +94,23 @@ fn part(number: &str, known: &Known<'_>, at: At<'_>, report: &mut Report) {
     if known.parts.contains_key(number) || report.skips() {
         return;
     }
-    let suggestion = report.nearest(number, known.parts.keys().copied());
+    // Part numbers are all near one another: only one that is the same but for how it is written is meant.
+    let meant = plain_number(number);
+    let suggestion = known.parts.keys().find(|other| plain_number(other) == meant).map(|&other| other.to_owned());
     let problem = Problem::new(Code::UnknownPart, at).with("found", shortened(number));
     report.add(with_suggestion(problem, suggestion));
+}
+
+/// A part number without what people write now so, now so: capitals, blanks, hyphens, dots, strokes; and
+/// with the digits that letters are taken for.
+pub fn plain_number(number: &str) -> String {
+    let kept = number.chars().filter(|c| c.is_alphanumeric()).flat_map(char::to_uppercase);
+    kept.map(|c| match c {
+        'O' => '0',
+        'I' => '1',
+        c => c,
+    })
+    .collect()
 }
 
 fn with_suggestion(problem: Problem, suggestion: Option<String>) -> Problem {

@@ -41,8 +41,14 @@ pub fn chosen<'t>(
         }
     };
     let index = find(text, start, words, at, report)?;
-    if alone[index] != content.is_none() {
-        wrong_type(node, if alone[index] { "text" } else { "record" }, at, report);
+    if !alone[index] && content.is_none() {
+        // The word without what goes with it: `new` without how many.
+        report.fault(Code::MissingField, at, start, || vec![("field", format!("{}.{}", at.last(), words[index]))]);
+        report.invented(at);
+        return None;
+    }
+    if alone[index] && content.is_some() {
+        wrong_type(node, "text", at, report);
         return None;
     }
     Some((index, content.unwrap_or(node)))

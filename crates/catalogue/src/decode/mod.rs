@@ -20,7 +20,7 @@ pub use crate::at::At;
 pub use crate::report::Report;
 pub use choice::{chosen, word};
 pub use record::{Need, Record, bare, nullable, optional, required};
-pub use value::Filled;
+pub use value::{Filled, not_number};
 
 /// What a value of the file decodes into.
 pub trait Decode: Sized {

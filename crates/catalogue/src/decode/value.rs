@@ -19,9 +19,16 @@ const GREATEST_TEXT: usize = 65_536;
 
 impl Decode for f64 {
     fn decode(node: Node<'_>, at: At<'_>, report: &mut Report) -> Self {
-        let Kind::Number(number) = node.kind else {
-            wrong_type(node, "number", at, report);
-            return 0.0;
+        let number = match node.kind {
+            Kind::Number(number) => number,
+            Kind::Text(text) => {
+                not_number(text, node.at, at, report);
+                return 0.0;
+            }
+            _ => {
+                wrong_type(node, "number", at, report);
+                return 0.0;
+            }
         };
         match decimal(number) {
             Some(value) if value.abs() <= GREATEST_NUMBER => return value,
@@ -57,9 +64,16 @@ wholes!(u8, u16, u32, u64, usize);
 
 /// A whole number from 0 to `greatest`.
 fn whole(node: Node<'_>, greatest: u64, at: At<'_>, report: &mut Report) -> u64 {
-    let Kind::Number(number) = node.kind else {
-        wrong_type(node, "whole-number", at, report);
-        return 0;
+    let number = match node.kind {
+        Kind::Number(number) => number,
+        Kind::Text(text) => {
+            not_number(text, node.at, at, report);
+            return 0;
+        }
+        _ => {
+            wrong_type(node, "whole-number", at, report);
+            return 0;
+        }
     };
     match number.parse::<u64>() {
         Ok(value) if value <= greatest => return value,
@@ -73,6 +87,37 @@ fn whole(node: Node<'_>, greatest: u64, at: At<'_>, report: &mut Report) -> u64 
     0
 }
 
+/// Reports text where a number belongs, with the number that it says if it says one.
+pub fn not_number(text: &str, start: u32, at: At<'_>, report: &mut Report) {
+    let written = text.trim();
+    let digits = written.find(|c: char| !(c.is_ascii_digit() || ['.', '+', '-'].contains(&c))).unwrap_or(written.len());
+    let (number, rest) = written.split_at(digits);
+    let unit = rest.trim_start();
+    let is_unit = unit.len() <= 8 && unit.starts_with(|c: char| c.is_alphabetic() || "\"'′″°%$€£".contains(c));
+    if is_unit && decimal(number).is_some() {
+        report.fault(Code::NumberWithUnit, at, start, || {
+            vec![("found", shortened(text)), ("number", number.to_owned()), ("unit", unit.to_owned())]
+        });
+        return;
+    }
+    report.fault(Code::NotNumber, at, start, || {
+        let mut args = vec![("found", shortened(text))];
+        args.extend(meant(written).map(|number| ("suggestion", number)));
+        args
+    });
+}
+
+/// The number that a text means for certain: one in quotation marks, or one whose comma can only be
+/// a decimal one. Three digits after a single comma may be thousands.
+fn meant(written: &str) -> Option<String> {
+    if decimal(written).is_some() {
+        return Some(written.to_owned());
+    }
+    let (whole, part) = written.split_once(',')?;
+    let number = format!("{whole}.{part}");
+    (!part.is_empty() && (part.len() != 3 || whole == "0") && decimal(&number).is_some()).then_some(number)
+}
+
 fn out_of_range(node: Node<'_>, number: &str, (least, greatest): (f64, f64), at: At<'_>, report: &mut Report) {
     report.fault(Code::NumberOutOfRange, at, node.at, || {
         vec![("found", shortened(number)), ("least", shortest(least)), ("greatest", shortest(greatest))]
@@ -81,11 +126,12 @@ fn out_of_range(node: Node<'_>, number: &str, (least, greatest): (f64, f64), at:
 
 impl Decode for bool {
     fn decode(node: Node<'_>, at: At<'_>, report: &mut Report) -> Self {
-        let Kind::Flag(flag) = node.kind else {
-            wrong_type(node, "flag", at, report);
-            return false;
-        };
-        flag
+        match node.kind {
+            Kind::Flag(flag) => return flag,
+            Kind::Text(text) => report.fault(Code::NotFlag, at, node.at, || vec![("found", shortened(text))]),
+            _ => wrong_type(node, "flag", at, report),
+        }
+        false
     }
 
     fn invented() -> Self {
@@ -229,10 +275,27 @@ mod tests {
     }
 
     #[test]
+    fn text_in_the_place_of_a_number_says_what_it_probably_means() {
+        for (text, code, args) in [
+            ("16,5", Code::NotNumber, &["16,5", "16.5"][..]),
+            ("0,125", Code::NotNumber, &["0,125", "0.125"]),
+            ("1,520", Code::NotNumber, &["1,520"]),
+            ("780", Code::NotNumber, &["780", "780"]),
+            ("n/a", Code::NotNumber, &["n/a"]),
+            ("1520 mm", Code::NumberWithUnit, &["1520 mm", "1520", "mm"]),
+            ("60\\\"", Code::NumberWithUnit, &["60\"", "60", "\""]),
+        ] {
+            assert_eq!(told::<f64>(&format!("\"{text}\"")), [(code, args.iter().map(|&arg| arg.into()).collect())]);
+        }
+        assert_eq!(told::<u32>("\"two\"")[0].0, Code::NotNumber);
+        assert_eq!(told::<bool>("\"x\""), [(Code::NotFlag, vec!["x".into()])]);
+    }
+
+    #[test]
     fn a_list_of_another_length_says_both_and_an_empty_one_that_it_is() {
         assert_eq!(read("[1, 2]"), Ok([1.0, 2.0]));
         assert_eq!(told::<[f64; 2]>("[1]"), [(Code::WrongCount, vec!["1".into(), "2".into()])]);
-        assert_eq!(told::<[f64; 2]>("[1, \"a\"]")[0].0, Code::WrongType);
+        assert_eq!(told::<[f64; 2]>("[1, \"a\"]")[0].0, Code::NotNumber);
         assert_eq!(told::<[f64; 2]>("{}")[0].0, Code::WrongType);
         assert_eq!(read("[7]"), Ok(Filled(vec![7u8])));
         assert_eq!(told::<Filled<u8>>("[]"), [(Code::EmptyList, Vec::new())]);

@@ -14,15 +14,32 @@ pub enum Cell {
     Number(f64),
     /// Yes or no.
     Flag(bool),
+    /// A date that the spreadsheet made of what was typed, as ISO 8601 writes it.
+    Date(String),
+    /// What a formula that failed left behind: `#REF!`.
+    Error(String),
+    /// A formula whose value is not stored.
+    Formula,
 }
 
 impl Cell {
+    /// A cell that holds a text, or what a formula that failed left of one.
+    pub fn of_text(text: &str) -> Self {
+        if text.is_empty() {
+            Self::Empty
+        } else if is_error(text.trim()) {
+            Self::Error(text.trim().to_owned())
+        } else {
+            Self::Text(text.to_owned())
+        }
+    }
+
     /// Whether nothing stands in it, blanks aside.
     pub fn is_blank(&self) -> bool {
         match self {
             Self::Empty => true,
             Self::Text(text) => text.trim().is_empty(),
-            Self::Number(_) | Self::Flag(_) => false,
+            _ => false,
         }
     }
 
@@ -30,11 +47,31 @@ impl Cell {
     pub fn text(&self) -> String {
         match self {
             Self::Empty => String::new(),
-            Self::Text(text) => text.clone(),
             Self::Number(number) => decimal(*number),
             Self::Flag(flag) => (if *flag { "yes" } else { "no" }).into(),
+            Self::Text(text) | Self::Date(text) | Self::Error(text) => text.clone(),
+            Self::Formula => "=".into(),
         }
     }
+}
+
+/// Whether a text is what spreadsheets show of a formula that failed: `#REF!`, `#NAME?`, `#N/A` in
+/// whatever language, `Err:502`.
+fn is_error(text: &str) -> bool {
+    let in_capitals = |text: &str| text.chars().all(|c| !c.is_lowercase() && !c.is_whitespace());
+    text.strip_prefix('#').is_some_and(|name| {
+        (name.ends_with(['!', '?']) && name.chars().count() > 2 && in_capitals(name))
+            || ["N/A", "NV", "N/D"].contains(&name)
+    }) || text
+        .strip_prefix("Err:")
+        .is_some_and(|number| number.len() == 3 && number.bytes().all(|b| b.is_ascii_digit()))
+}
+
+/// Whether a row, a column or a sheet is the keeper's own, by its first cell, its heading or its
+/// name: it begins with `#`, a blank after it. A part number such as `#4711` is not.
+pub fn is_own(text: &str) -> bool {
+    let text = text.trim_start();
+    text.strip_prefix('#').is_some_and(|rest| rest.is_empty() || rest.starts_with(char::is_whitespace))
 }
 
 /// Text as a cell holds it. Spreadsheets take text that begins with one of some signs for a
@@ -49,11 +86,11 @@ pub fn unguarded(text: &str) -> &str {
     text.strip_prefix('\'').unwrap_or(text)
 }
 
-/// A list as it stands in one cell: `a; b`. A member with a semicolon, a quotation mark or blanks at its
+/// A list as it stands in one cell: `a; b`. A member with a semicolon, a comma, a quotation mark or blanks at its
 /// ends stands in quotation marks, those within doubled.
 pub fn joined<'a>(members: impl IntoIterator<Item = &'a str>) -> String {
     let quoted = |member: &str| {
-        let is_plain = !member.is_empty() && !member.contains([';', '"']) && member.trim() == member;
+        let is_plain = !member.is_empty() && !member.contains([';', ',', '"']) && member.trim() == member;
         if is_plain { member.to_owned() } else { format!("\"{}\"", member.replace('"', "\"\"")) }
     };
     members.into_iter().map(quoted).collect::<Vec<_>>().join("; ")
@@ -106,6 +143,19 @@ mod tests {
         assert_eq!(members(" "), Vec::<String>::new());
         assert_eq!(members("a;"), ["a"]);
         assert_eq!(joined(["a;b", "say \"x\"", ""]), "\"a;b\"; \"say \"\"x\"\"\"; \"\"");
+    }
+
+    #[test]
+    fn what_failed_is_told_from_what_is_written() {
+        for text in ["#REF!", "#N/A", "#BEZUG!", "#¡REF!", "#NAME?", "Err:502", " #DIV/0! "] {
+            assert!(matches!(Cell::of_text(text), Cell::Error(_)), "{text}");
+        }
+        for text in ["#4711", "# a note!", "#", "Err: 502", "really?", "#2!"] {
+            assert_eq!(Cell::of_text(text), Cell::Text(text.into()));
+        }
+        for (text, own) in [("# note", true), ("#", true), (" #\tx", true), ("#4711", false), ("note", false)] {
+            assert_eq!(is_own(text), own, "{text}");
+        }
     }
 
     proptest! {

@@ -5,8 +5,11 @@ use super::{Cell, Sheet};
 /// The text of a table's CSV file.
 pub fn csv(sheet: &Sheet) -> String {
     let mut writer = csv::WriterBuilder::new().from_writer(Vec::new());
+    let widest = sheet.rows.iter().map(Vec::len).max().unwrap_or(0);
     for row in &sheet.rows {
-        writer.write_record(row.iter().map(Cell::text)).expect("rows of one length go into memory");
+        // Rows of a workbook end with their last cell.
+        let cells = row.iter().map(Cell::text).chain(std::iter::repeat_n(String::new(), widest - row.len()));
+        writer.write_record(cells).expect("rows of one length go into memory");
     }
     let bytes = writer.into_inner().expect("memory does not fail");
     String::from_utf8(bytes).expect("what is written is text")
@@ -25,13 +28,12 @@ pub fn sheet_of_csv(name: &str, shown: &str, text: &str) -> Result<Sheet, String
     let delimiter = u8::try_from(separator).unwrap_or(b',');
     let mut reader =
         csv::ReaderBuilder::new().has_headers(false).flexible(true).delimiter(delimiter).from_reader(text.as_bytes());
-    let cell = |text: &str| if text.is_empty() { Cell::Empty } else { Cell::Text(text.to_owned()) };
     let mut rows = Vec::new();
     for record in reader.records() {
         let record = record.map_err(|error| format!("{shown}: {error}"))?;
-        rows.push(record.iter().map(cell).collect());
+        rows.push(record.iter().map(Cell::of_text).collect());
     }
-    Ok(Sheet { name: name.to_owned(), shown: shown.to_owned(), rows })
+    Ok(Sheet::of(name, shown, rows))
 }
 
 #[cfg(test)]

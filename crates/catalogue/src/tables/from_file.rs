@@ -42,7 +42,7 @@ fn sheet(table: &Table, rows: Vec<Vec<Cell>>) -> Sheet {
     let keys = table.keys.iter().map(|key| (*key).to_owned());
     let headings = keys.chain(table.columns.iter().map(Column::heading)).map(Cell::Text).collect();
     let rows = std::iter::once(headings).chain(rows).collect();
-    Sheet { name: table.name.to_owned(), shown: table.name.to_owned(), rows }
+    Sheet::of(table.name, table.name, rows)
 }
 
 fn rows(table: &Table, file: &Value) -> Vec<Vec<Cell>> {

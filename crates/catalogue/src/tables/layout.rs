@@ -36,6 +36,10 @@ pub struct Column {
     pub required: bool,
     /// Of a choice, the words that a record goes with.
     pub with_record: Vec<String>,
+    /// The words that may stand there, if they are counted.
+    pub words: Vec<String>,
+    /// Of a number, the quantity whose unit the header states: `length`.
+    pub quantity: Option<String>,
     /// What it means.
     pub meaning: String,
 }
@@ -148,16 +152,22 @@ impl<'s> Walk<'s> {
 
     fn value(&self, field: &'s Value, path: Vec<String>, required: bool, meaning: &str, columns: &mut Vec<Column>) {
         let plain = self.plain(field);
+        let (quantity, words) = (quantity(field), words(plain));
         let mut push = |path: Vec<String>, sort, with_record| {
-            columns.push(Column { path, sort, required, with_record, meaning: meaning.to_owned() });
+            let (quantity, words) = (quantity.clone(), words.clone());
+            columns.push(Column { path, sort, required, with_record, words, quantity, meaning: meaning.to_owned() });
         };
         if let Some(long) = plain["anyOf"].as_array().and_then(|forms| forms.get(1)) {
             push(path.clone(), Sort::Stated, Vec::new());
+            let quantity = quantity.clone();
             let long = self.plain(long);
             for beside in ["plus_minus", "source"] {
                 let field = &long["properties"][beside];
                 let path = path.iter().cloned().chain([beside.to_owned()]).collect();
                 self.value(field, path, false, field["description"].as_str().unwrap_or_default(), columns);
+                if let Some(column) = columns.last_mut().filter(|_| beside == "plus_minus") {
+                    column.quantity.clone_from(&quantity);
+                }
             }
         } else if let Some(options) = plain["oneOf"].as_array() {
             let contents = || options.iter().filter_map(|option| option["properties"].as_object()).flatten();
@@ -185,6 +195,9 @@ impl<'s> Walk<'s> {
             if !member["properties"].is_object() {
                 let is_number = member["type"] == "number" || member["type"] == "integer";
                 push(path, if is_number { Sort::Numbers } else { Sort::Texts }, Vec::new());
+                if let Some(column) = columns.last_mut() {
+                    column.words = self::words(member);
+                }
             }
         } else {
             let kinds = &plain["type"];
@@ -200,6 +213,24 @@ impl<'s> Walk<'s> {
             push(path, sort, Vec::new());
         }
     }
+}
+
+/// The quantity that a schema is of: the name of the type that it refers to, in small letters.
+fn quantity(field: &Value) -> Option<String> {
+    if let Some(name) = field["$ref"].as_str().and_then(|path| path.rsplit('/').next()) {
+        let name = name.strip_prefix("Stated").filter(|name| !name.is_empty() && *name != "Number").unwrap_or(name);
+        return Some(name.to_lowercase());
+    }
+    field["anyOf"].as_array().and_then(|forms| forms.first()).and_then(quantity)
+}
+
+/// The words of a schema that has some.
+fn words(plain: &Value) -> Vec<String> {
+    let word = |option: &Value| {
+        let content = option["properties"].as_object().and_then(|fields| fields.keys().next()).map(String::as_str);
+        option["const"].as_str().or(content).map(str::to_owned)
+    };
+    plain["oneOf"].as_array().into_iter().flatten().filter_map(word).collect()
 }
 
 #[cfg(test)]
@@ -233,5 +264,31 @@ mod tests {
         assert_eq!(sort("pin_points", "diameter.plus_minus"), Some(Sort::Number));
         assert_eq!(sort("parts", "replaced.by"), Some(Sort::Texts));
         assert_eq!(sort("trailers", "ramp.angle"), Some(Sort::Number));
+    }
+
+    #[test]
+    fn columns_know_their_words_and_quantities() {
+        let tables = tables();
+        let column = |table: &str, heading: &str| {
+            let table = tables.iter().find(|one| one.name == table).unwrap();
+            table.columns.iter().find(|column| column.heading() == heading).unwrap()
+        };
+        for (table, heading, quantity) in [
+            ("machines", "rear.track", "length"),
+            ("machines", "wheelbase", "length"),
+            ("machines", "wheelbase.plus_minus", "length"),
+            ("machines", "mass", "mass"),
+            ("machines", "price", "money"),
+            ("machines", "hydraulics.relief", "pressure"),
+            ("trailers", "ramp.angle", "angle"),
+            ("holes", "u", "length"),
+        ] {
+            assert_eq!(column(table, heading).quantity.as_deref(), Some(quantity), "{heading}");
+        }
+        assert_eq!(column("machines", "years.first").quantity, None);
+        assert_eq!(column("machines", "station").words, ["open", "cab"]);
+        assert_eq!(column("machines", "stock").words, ["new", "used", "discontinued"]);
+        assert_eq!(column("frames", "stations").words, ["open", "cab"]);
+        assert_eq!(column("machines", "label").words, Vec::<String>::new());
     }
 }

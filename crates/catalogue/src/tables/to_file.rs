@@ -1,129 +1,98 @@
 //! From tables to the file, every cell with its place.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use bumpalo::Bump;
 use fitup_core::item::Catalogue;
 
-use super::cell::{members, unguarded};
+use super::cell::{is_own, members, unguarded};
+use super::draft::{Draft, Held, shorten_stated};
+use super::follows::Follows;
+use super::headings::{Matched, heading_and_unit, is_own_row};
 use super::layout::{Column, ITEMS, Place, Sort, Table, tables};
 use super::{Cell, Sheet};
 use crate::problem::{Code, Position, Problem, Severity};
 use crate::read::{Depth, examine};
 use crate::report::Report;
 use crate::shortened::shortened;
-use crate::tree::{Entry, Kind, Node};
+use crate::tree::{Kind, Node};
 use crate::wire::{CatalogueFile, FORMAT};
 
 /// Reads tables as a catalogue file is read, guide and all: the file and the catalogue if no
 /// problem is an error, and every problem with its table, row and column.
 pub fn read_sheets(sheets: &[Sheet]) -> (Option<(CatalogueFile, Catalogue)>, Vec<Problem>) {
     let memory = Bump::new();
-    let mut reader = Reader { memory: &memory, cells: vec![(0, 1, String::new())], report: Report::new() };
+    let mut reader = Reader {
+        memory: &memory,
+        cells: vec![(0, 1, String::new())],
+        report: Report::new(),
+        follows: Follows::default(),
+        units: units(sheets),
+    };
     let tree = reader.file(sheets);
     let mut problems = reader.report.into_problems();
     let (read, found) = examine(tree, Depth::Close);
-    problems.extend(found);
+    let cell = |at: Option<u32>| at.and_then(|at| reader.cells.get(at as usize));
+    problems.extend(found.into_iter().filter(|problem| !reader.follows.explains(problem, cell(problem.at))));
     problems.sort_by_key(|problem| problem.at);
+    let position = |at: Option<u32>| {
+        let (sheet, row, column) = cell(at)?;
+        let table = sheets.get(*sheet).map_or_else(String::new, |sheet| sheet.shown.clone());
+        Some(Position::Cell { table, row: *row, column: column.clone() })
+    };
     for problem in &mut problems {
-        if let Some((sheet, row, column)) = problem.at.and_then(|at| reader.cells.get(at as usize)) {
-            let table = sheets.get(*sheet).map_or_else(String::new, |sheet| sheet.shown.clone());
-            problem.position = Some(Position::Cell { table, row: *row, column: column.clone() });
-        }
+        problem.position = position(problem.at);
+        problem.other = position(problem.other_at);
     }
     let is_usable = problems.iter().all(|problem| problem.code.severity() == Severity::Warning);
     (read.filter(|_| is_usable), problems)
 }
 
-/// A value on its way into the tree.
-#[derive(Debug)]
-struct Draft<'t> {
-    at: u32,
-    held: Held<'t>,
+/// The header's unit of each quantity, as far as the table of the catalogue itself states it.
+fn units(sheets: &[Sheet]) -> BTreeMap<String, String> {
+    let Some(sheet) = sheets.iter().find(|sheet| is_table(sheet, "catalogue")) else { return BTreeMap::new() };
+    let is_read = |row: &&Vec<Cell>| !is_own_row(row) && !row.iter().all(Cell::is_blank);
+    let (Some(headings), Some(row)) = (sheet.rows.first(), sheet.rows.iter().skip(1).find(is_read)) else {
+        return BTreeMap::new();
+    };
+    let unit = |(heading, cell): (&Cell, &Cell)| {
+        let text = heading.text();
+        let quantity = heading_and_unit(&text).0.strip_prefix("units.")?.to_owned();
+        Some((quantity, cell.text().trim().to_owned())).filter(|(_, unit)| !unit.is_empty())
+    };
+    headings.iter().zip(row).filter_map(unit).collect()
 }
 
-#[derive(Debug)]
-enum Held<'t> {
-    Leaf(Kind<'t>),
-    List(Vec<Draft<'t>>),
-    Record(Vec<(String, Draft<'t>)>),
-}
-
-impl<'t> Draft<'t> {
-    const fn record(at: u32) -> Self {
-        Self { at, held: Held::Record(Vec::new()) }
-    }
-
-    /// The value of a field, made if it is not there yet.
-    fn field(&mut self, name: &str, at: u32) -> &mut Self {
-        if !matches!(self.held, Held::Record(_)) {
-            self.held = Held::Record(Vec::new());
-        }
-        let Held::Record(fields) = &mut self.held else { unreachable!("it was made a record") };
-        let index = fields.iter().position(|(field, _)| field == name).unwrap_or_else(|| {
-            fields.push((name.to_owned(), Self::record(at)));
-            fields.len() - 1
-        });
-        &mut fields[index].1
-    }
-
-    fn along(&mut self, path: &[String], at: u32) -> &mut Self {
-        path.iter().fold(self, |draft, name| draft.field(name, at))
-    }
-
-    fn existing(&mut self, path: &[String]) -> Option<&mut Self> {
-        path.iter().try_fold(self, |draft, name| match &mut draft.held {
-            Held::Record(fields) => fields.iter_mut().find(|(field, _)| field == name).map(|(_, value)| value),
-            _ => None,
-        })
-    }
-
-    fn push(&mut self, member: Self) {
-        if let Held::List(list) = &mut self.held {
-            list.push(member);
-        } else {
-            self.held = Held::List(vec![member]);
-        }
-    }
-
-    fn frozen(self, memory: &'t Bump) -> Node<'t> {
-        let kind = match self.held {
-            Held::Leaf(kind) => kind,
-            Held::List(list) => {
-                let nodes: Vec<Node> = list.into_iter().map(|draft| draft.frozen(memory)).collect();
-                Kind::List(memory.alloc_slice_copy(&nodes))
-            }
-            Held::Record(fields) => {
-                let entry = |(name, value): (String, Self)| {
-                    let value = value.frozen(memory);
-                    Entry { at: value.at, name: memory.alloc_str(&name), value }
-                };
-                let entries: Vec<Entry> = fields.into_iter().map(entry).collect();
-                Kind::Record(memory.alloc_slice_copy(&entries))
-            }
-        };
-        Node { at: self.at, kind }
-    }
+/// Whether a sheet is that of a table. Spreadsheets take names that differ in capitals for one.
+fn is_table(sheet: &Sheet, name: &str) -> bool {
+    sheet.name.trim().eq_ignore_ascii_case(name)
 }
 
 /// Where an item is: its table and its row there.
 type ItemAt = (&'static str, usize);
 
-struct Reader<'t> {
+/// Rows that others belong to.
+#[derive(Default)]
+struct Rows {
+    items: BTreeMap<String, ItemAt>,
+    ports: BTreeMap<(String, String), (ItemAt, usize)>,
+    /// Ports whose own row names no item that is there.
+    astray: BTreeSet<String>,
+    /// What was told of not being there, each once a sheet.
+    told: BTreeSet<(usize, String, String)>,
+}
+
+/// What reads the sheets.
+pub struct Reader<'t> {
     memory: &'t Bump,
     /// Sheet, row and column of every place in the tree.
     cells: Vec<(usize, u32, String)>,
-    report: Report,
-}
-
-/// A sheet with the columns that its headings name.
-struct Matched<'s> {
-    index: usize,
-    sheet: &'s Sheet,
-    /// Where each key column stands.
-    keys: Vec<Option<usize>>,
-    /// The table's columns and where they stand.
-    columns: Vec<(Column, usize)>,
+    /// What is wrong with the sheets themselves.
+    pub report: Report,
+    /// What follows from it.
+    pub follows: Follows,
+    /// The header's unit of each quantity.
+    pub units: BTreeMap<String, String>,
 }
 
 impl<'t> Reader<'t> {
@@ -133,24 +102,27 @@ impl<'t> Reader<'t> {
         let mut file = Draft::record(0);
         let format = self.memory.alloc_str(&FORMAT.to_string());
         file.field("format", 0).held = Held::Leaf(Kind::Number(format));
-        let mut items: BTreeMap<String, ItemAt> = BTreeMap::new();
-        let mut ports: BTreeMap<(String, String), (ItemAt, usize)> = BTreeMap::new();
+        let mut rows = Rows::default();
         for table in &tables {
-            let Some((index, sheet)) = sheets.iter().enumerate().find(|(_, sheet)| sheet.name == table.name) else {
+            let mut of_table = sheets.iter().enumerate().filter(|(_, sheet)| is_table(sheet, table.name));
+            let Some((index, sheet)) = of_table.next() else {
                 if table.place == Place::Top {
                     self.report.add(Problem::new(Code::MissingTable, "").with("table", table.name));
                 }
                 continue;
             };
+            for (again, sheet) in of_table {
+                let at = self.place(again, 1, "");
+                self.problem(Code::DuplicateTable, at, &sheet.shown, None);
+            }
             let matched = self.matched(index, sheet, table);
             let mut count = 0;
-            for (at, row) in (1..).zip(&sheet.rows) {
-                let is_note = matches!(row.first(), Some(Cell::Text(text)) if text.starts_with('#'));
-                if at == 1 || is_note || row.iter().all(Cell::is_blank) {
+            for (at, row) in (1..).zip(&sheet.rows).skip(1) {
+                if is_own_row(row) || matched.is_blank(row) {
                     continue;
                 }
-                let record = self.row(&matched, at, row);
-                self.put(&mut file, table, &matched, (at, row, count), record, &mut items, &mut ports);
+                let record = self.row(&matched, table, at, row);
+                self.put(&mut file, table, &matched, (at, row, count), record, &mut rows);
                 count += 1;
             }
         }
@@ -159,7 +131,7 @@ impl<'t> Reader<'t> {
 
     fn unknown_tables(&mut self, sheets: &[Sheet], tables: &[Table]) {
         for (index, sheet) in sheets.iter().enumerate() {
-            if tables.iter().any(|table| table.name == sheet.name) {
+            if is_own(&sheet.name) || tables.iter().any(|table| is_table(sheet, table.name)) {
                 continue;
             }
             let suggestion = self.report.nearest(&sheet.name, tables.iter().map(|table| table.name));
@@ -168,21 +140,15 @@ impl<'t> Reader<'t> {
         }
     }
 
-    #[expect(clippy::too_many_arguments, reason = "a row with its place, and the rows it may belong to")]
     fn put(
         &mut self,
         file: &mut Draft<'t>,
         table: &Table,
-        matched: &Matched<'_>,
+        matched: &Matched,
         (at, row, count): (u32, &[Cell], usize),
         record: Draft<'t>,
-        items: &mut BTreeMap<String, ItemAt>,
-        ports: &mut BTreeMap<(String, String), (ItemAt, usize)>,
+        rows: &mut Rows,
     ) {
-        let key = |nth: usize| -> String {
-            let cell = matched.keys.get(nth).copied().flatten().and_then(|column| row.get(column));
-            cell.map(|cell| unguarded(&cell.text()).to_owned()).unwrap_or_default()
-        };
         match table.place {
             Place::Top => {
                 // One row; what a second one says stands beside the first and is told by the fields.
@@ -192,93 +158,91 @@ impl<'t> Reader<'t> {
             }
             Place::List(path) => {
                 if let Some(table) = ITEMS.iter().find(|name| **name == table.name) {
-                    items.entry(id_of(&record)).or_insert((table, count));
+                    rows.items.entry(record.leaf_text("id")).or_insert((table, count));
                 }
                 let path: Vec<String> = path.iter().map(|field| (*field).to_owned()).collect();
                 file.along(&path, record.at).push(record);
             }
             Place::OfItem(field) => {
-                let item = key(0);
-                let Some(&found) = items.get(&item) else { return self.unknown_key(matched, at, 0, &item, items) };
-                let Some(draft) = item_draft(file, found) else { return };
+                let Some(item) = self.key(table, matched, at, row, 0) else { return self.follows.lose(table.name) };
+                let found = rows.items.get(&item).copied();
+                let Some((found, draft)) = found.and_then(|found| Some((found, item_draft(file, found)?))) else {
+                    if field == "ports" {
+                        rows.astray.insert(record.leaf_text("name"));
+                    }
+                    return self.no_item(table, matched, at, &item, rows);
+                };
                 let list = draft.field(field, record.at);
                 if field == "ports" {
                     let nth = if let Held::List(list) = &list.held { list.len() } else { 0 };
-                    ports.entry((item, name_of(&record))).or_insert((found, nth));
+                    rows.ports.entry((item, record.leaf_text("name"))).or_insert((found, nth));
                 }
                 list.push(record);
             }
             Place::OfPort(paths) => {
-                let (item, port) = (key(0), key(1));
-                let Some(&(found, nth)) = ports.get(&(item.clone(), port.clone())) else {
-                    if items.contains_key(&item) {
-                        let of_item = ports.keys().filter(|(of, _)| *of == item).map(|(_, port)| port.as_str());
-                        let suggestion = self.report.nearest(&port, of_item);
-                        let place = self.place(matched.index, at, "port");
-                        return self.problem(Code::UnknownReference, place, &port, suggestion);
-                    }
-                    return self.unknown_key(matched, at, 0, &item, items);
-                };
+                let keys = [0, 1].map(|nth| self.key(table, matched, at, row, nth));
+                let [Some(item), Some(port)] = keys else { return self.follows.lose(table.name) };
+                let found = rows.ports.get(&(item.clone(), port.clone())).copied();
+                let Some((found, nth)) = found else { return self.no_port(table, matched, at, [item, port], rows) };
                 let Some(Held::List(list)) = item_draft(file, found).map(|item| &mut item.field("ports", 0).held)
                 else {
                     return;
                 };
                 let Some(port) = list.get_mut(nth) else { return };
                 let path =
-                    paths.iter().find(|path| has(port, &path[..2])).or(paths.first()).copied().unwrap_or_default();
+                    paths.iter().find(|path| port.has(&path[..2])).or(paths.first()).copied().unwrap_or_default();
                 let path: Vec<String> = path.iter().map(|field| (*field).to_owned()).collect();
                 port.along(&path, record.at).push(record);
             }
         }
     }
 
-    fn unknown_key(&mut self, matched: &Matched<'_>, at: u32, nth: usize, key: &str, items: &BTreeMap<String, ItemAt>) {
-        let suggestion = self.report.nearest(key, items.keys().map(String::as_str));
-        let place = self.place(matched.index, at, if nth == 0 { "item" } else { "port" });
-        self.problem(Code::UnknownReference, place, key, suggestion);
+    /// What names the row above, if what names it can be read.
+    fn key(&mut self, table: &Table, matched: &Matched, at: u32, row: &[Cell], nth: usize) -> Option<String> {
+        let column = matched.keys.get(nth).copied().flatten()?;
+        let heading = table.keys[nth];
+        if self.follows.cells.contains(&(matched.index, at, heading.to_owned())) {
+            return None;
+        }
+        let cell = row.get(column).unwrap_or(&Cell::Empty);
+        let place = self.place(matched.index, at, heading);
+        if !self.is_whole(cell, place) {
+            return None;
+        }
+        if matches!(cell, Cell::Date(_)) {
+            self.problem(Code::DateInstead, place, &cell.text(), None);
+            return None;
+        }
+        let text = cell.text();
+        Some(self.trimmed(unguarded(&text), place).to_owned())
     }
 
-    fn matched<'s>(&mut self, index: usize, sheet: &'s Sheet, table: &Table) -> Matched<'s> {
-        let empty = Vec::new();
-        let headings = sheet.rows.first().unwrap_or(&empty);
-        let mut matched = Matched { index, sheet, keys: vec![None; table.keys.len()], columns: Vec::new() };
-        for (at, cell) in headings.iter().enumerate() {
-            let heading = cell.text().trim().to_owned();
-            if heading.is_empty() {
-                continue;
-            }
-            let place = self.place(index, 1, &heading);
-            if let Some(key) = table.keys.iter().position(|key| *key == heading) {
-                matched.keys[key] = Some(at);
-            } else if let Some(column) = table.columns.iter().find(|column| column.heading() == heading) {
-                if matched.columns.iter().any(|(known, _)| known.path == column.path) {
-                    self.report.fault_at(Code::DuplicateField, place, vec![("field", shortened(&heading))]);
-                } else {
-                    matched.columns.push((column.clone(), at));
-                }
-            } else {
-                let known: Vec<String> = table
-                    .keys
-                    .iter()
-                    .map(|key| (*key).to_owned())
-                    .chain(table.columns.iter().map(Column::heading))
-                    .collect();
-                let suggestion = self.report.nearest(&heading, known.iter().map(String::as_str));
-                let mut args = vec![("found", shortened(&heading)), ("expected", known.join(", "))];
-                args.extend(suggestion.map(|near| ("suggestion", near)));
-                self.report.fault_at(Code::UnknownField, place, args);
-            }
+    /// Tells of an item that is not there, once a sheet: what belongs to it all fails alike.
+    fn no_item(&mut self, table: &Table, matched: &Matched, at: u32, item: &str, rows: &mut Rows) {
+        self.follows.lose(table.name);
+        if rows.told.insert((matched.index, item.to_owned(), String::new())) {
+            let suggestion = self.report.nearest(item, rows.items.keys().map(String::as_str));
+            let place = self.place(matched.index, at, "item");
+            self.no_row(place, item, "items", suggestion);
         }
-        for (key, found) in table.keys.iter().zip(&matched.keys) {
-            if found.is_none() {
-                let place = self.place(index, 1, "");
-                self.report.fault_at(Code::MissingField, place, vec![("field", (*key).to_owned())]);
-            }
-        }
-        matched
     }
 
-    fn row(&mut self, matched: &Matched<'_>, at: u32, row: &[Cell]) -> Draft<'t> {
+    fn no_port(&mut self, table: &Table, matched: &Matched, at: u32, [item, port]: [String; 2], rows: &mut Rows) {
+        if !rows.items.contains_key(&item) {
+            return self.no_item(table, matched, at, &item, rows);
+        }
+        self.follows.lose(table.name);
+        // A port that is told of itself to be nobody's is not told again by every hole of it.
+        let is_new = !rows.astray.contains(&port) && rows.told.insert((matched.index, item.clone(), port.clone()));
+        if is_new {
+            let of_item = rows.ports.keys().filter(|(of, _)| *of == item).map(|(_, port)| port.as_str());
+            let suggestion = self.report.nearest(&port, of_item);
+            let place = self.place(matched.index, at, "port");
+            self.no_row(place, &port, "ports", suggestion);
+        }
+    }
+
+    fn row(&mut self, matched: &Matched, table: &Table, at: u32, row: &[Cell]) -> Draft<'t> {
         let mut record = Draft::record(self.place(matched.index, at, ""));
         for (column, index) in &matched.columns {
             let cell = row.get(*index).unwrap_or(&Cell::Empty);
@@ -287,26 +251,32 @@ impl<'t> Reader<'t> {
             if !is_filled && !is_required_text {
                 continue;
             }
-            let place = self.place(matched.index, at, &column.heading());
-            match column.sort {
-                Sort::Choice => {}
-                Sort::Stated => {
-                    let held = self.held(Sort::Number, cell, place);
-                    let value = record.along(&column.path, place).field("value", place);
-                    (value.at, value.held) = (place, held);
-                }
-                sort => {
-                    let held = self.held(sort, cell, place);
-                    let value = record.along(&column.path, place);
-                    (value.at, value.held) = (place, held);
-                }
+            let heading = column.heading();
+            if self.follows.cells.contains(&(matched.index, at, heading.clone())) && cell.is_blank() {
+                continue;
             }
+            let place = self.place(matched.index, at, &heading);
+            if !self.is_whole(cell, place) || !self.is_no_date(column, cell, place) {
+                self.follows.cells.insert((matched.index, at, heading));
+                continue;
+            }
+            if column.sort == Sort::Choice {
+                continue;
+            }
+            let Some(held) = self.held(column, table, cell, place) else {
+                self.follows.cells.insert((matched.index, at, heading));
+                continue;
+            };
+            let value = record.along(&column.path, place);
+            let value = if column.sort == Sort::Stated { value.field("value", place) } else { value };
+            (value.at, value.held) = (place, held);
         }
         for (column, index) in &matched.columns {
             match column.sort {
                 Sort::Choice => {
                     let cell = row.get(*index).unwrap_or(&Cell::Empty);
-                    if !cell.is_blank() {
+                    let is_told = self.follows.cells.contains(&(matched.index, at, column.heading()));
+                    if !cell.is_blank() && !is_told {
                         let place = self.place(matched.index, at, &column.heading());
                         self.choose(&mut record, column, cell.text().trim(), place);
                     }
@@ -315,8 +285,29 @@ impl<'t> Reader<'t> {
                 _ => {}
             }
         }
-        let _ = matched.sheet;
         record
+    }
+
+    /// Whether a cell holds what was put into it, not what a formula failed to reckon.
+    fn is_whole(&mut self, cell: &Cell, place: u32) -> bool {
+        match cell {
+            Cell::Error(found) => self.problem(Code::CellError, place, found, None),
+            Cell::Formula => self.report.fault_at(Code::FormulaWithoutValue, place, Vec::new()),
+            _ => return true,
+        }
+        false
+    }
+
+    /// Whether a cell is no date, or one where a date may stand.
+    fn is_no_date(&mut self, column: &Column, cell: &Cell, place: u32) -> bool {
+        let may_stand = ["date", "edition", "note", "notice"];
+        let is_wrong = matches!(cell, Cell::Date(_))
+            && !(column.sort == Sort::Text
+                && column.path.last().is_some_and(|name| may_stand.contains(&name.as_str())));
+        if is_wrong {
+            self.problem(Code::DateInstead, place, &cell.text(), None);
+        }
+        !is_wrong
     }
 
     /// Sets the word of a choice beside what the other columns say of it.
@@ -338,62 +329,80 @@ impl<'t> Reader<'t> {
         }
     }
 
-    fn held(&mut self, sort: Sort, cell: &Cell, place: u32) -> Held<'t> {
+    fn held(&mut self, column: &Column, table: &Table, cell: &Cell, place: u32) -> Option<Held<'t>> {
         let memory = self.memory;
         let text = |text: &str| Kind::Text(memory.alloc_str(text));
         let number = |written: &str| {
             let written = written.trim();
+            // The form of a number in JSON, as far as spreadsheets write it otherwise.
             let is_number =
                 written.parse::<f64>().is_ok() && written.bytes().all(|b| b.is_ascii_digit() || b"+-.eE".contains(&b));
             if is_number { Kind::Number(memory.alloc_str(written)) } else { text(written) }
         };
         let held = cell.text();
-        Held::Leaf(match sort {
+        Some(Held::Leaf(match column.sort {
+            Sort::Text if is_name(table, column) => text(self.trimmed(unguarded(&held), place)),
             Sort::Text => text(unguarded(&held)),
             Sort::Number | Sort::Stated => number(&held),
             Sort::Flag => match held.trim().to_lowercase().as_str() {
                 "yes" | "true" => Kind::Flag(true),
                 "no" | "false" => Kind::Flag(false),
-                _ => text(&held),
+                _ => text(held.trim()),
             },
             Sort::Word | Sort::Choice => text(held.trim()),
             Sort::Texts | Sort::Numbers => {
+                let written = unguarded(&held);
+                let all = members(written);
+                if written.contains(',') && all.iter().any(|member| member.contains(',')) && !written.contains('"') {
+                    let apart = all.iter().flat_map(|member| member.split(',')).map(str::trim);
+                    let apart: Vec<&str> = apart.filter(|member| !member.is_empty()).collect();
+                    self.problem(Code::CommaInList, place, written, Some(apart.join("; ")));
+                    return None;
+                }
                 let member = |member: String| {
-                    let kind = if sort == Sort::Texts { text(&member) } else { number(&member) };
+                    let kind = if column.sort == Sort::Texts { text(&member) } else { number(&member) };
                     Draft { at: place, held: Held::Leaf(kind) }
                 };
-                return Held::List(members(unguarded(&held)).into_iter().map(member).collect());
+                return Some(Held::List(all.into_iter().map(member).collect()));
             }
-        })
+        }))
     }
 
-    fn place(&mut self, sheet: usize, row: u32, column: &str) -> u32 {
+    /// A name without the blanks about it, which are told: nobody sees them, and no other row has them.
+    fn trimmed<'s>(&mut self, text: &'s str, place: u32) -> &'s str {
+        let trimmed = text.trim();
+        if trimmed.len() < text.len() && !trimmed.is_empty() {
+            self.problem(Code::BlanksAround, place, text, Some(trimmed.to_owned()));
+        }
+        trimmed
+    }
+
+    /// The number of a new place.
+    pub fn place(&mut self, sheet: usize, row: u32, column: &str) -> u32 {
         self.cells.push((sheet, row, column.to_owned()));
         u32::try_from(self.cells.len() - 1).unwrap_or(u32::MAX)
     }
 
-    fn problem(&mut self, code: Code, at: u32, found: &str, suggestion: Option<String>) {
+    /// Tells what was found at a place, and what was probably meant.
+    pub fn problem(&mut self, code: Code, at: u32, found: &str, suggestion: Option<String>) {
         let mut args = vec![("found", shortened(found))];
-        if code == Code::UnknownReference {
-            args.push(("table", "items".to_owned()));
-        }
         args.extend(suggestion.map(|near| ("suggestion", near)));
         self.report.fault_at(code, at, args);
     }
+
+    fn no_row(&mut self, at: u32, found: &str, table: &str, suggestion: Option<String>) {
+        let mut args = vec![("found", shortened(found)), ("table", table.to_owned())];
+        args.extend(suggestion.map(|near| ("suggestion", near)));
+        self.report.fault_at(Code::UnknownReference, at, args);
+    }
 }
 
-/// A stated number without half range and source is the number alone.
-fn shorten_stated(record: &mut Draft<'_>, path: &[String]) {
-    let Some(stated) = record.existing(path) else { return };
-    if let Held::Record(fields) = &mut stated.held
-        && fields.len() == 1
-        && let Some((name, value)) = fields.pop()
-    {
-        if name == "value" {
-            *stated = value;
-        } else {
-            fields.push((name, value));
-        }
+/// Whether a column's texts are names that other rows repeat letter for letter.
+fn is_name(table: &Table, column: &Column) -> bool {
+    let names = ["id", "number", "item", "part", "machine", "frame", "seat", "implement"];
+    match column.path.as_slice() {
+        [one] => names.contains(&one.as_str()) || (table.name == "ports" && one == "name"),
+        _ => false,
     }
 }
 
@@ -402,23 +411,4 @@ fn item_draft<'d, 't>(file: &'d mut Draft<'t>, (table, index): ItemAt) -> Option
         Held::List(rows) => rows.get_mut(index),
         _ => None,
     }
-}
-
-fn leaf_text(record: &Draft<'_>, field: &str) -> String {
-    let Held::Record(fields) = &record.held else { return String::new() };
-    let value = fields.iter().find(|(name, _)| name == field).map(|(_, value)| &value.held);
-    if let Some(Held::Leaf(Kind::Text(text))) = value { (*text).to_owned() } else { String::new() }
-}
-
-fn id_of(record: &Draft<'_>) -> String {
-    leaf_text(record, "id")
-}
-
-fn name_of(record: &Draft<'_>) -> String {
-    leaf_text(record, "name")
-}
-
-fn has(draft: &mut Draft<'_>, path: &[&str]) -> bool {
-    let path: Vec<String> = path.iter().map(|field| (*field).to_owned()).collect();
-    draft.existing(&path).is_some()
 }

@@ -1,5 +1,7 @@
 //! From paths to places, and from bytes to lines and columns.
 
+use fitup_core::order;
+
 use super::{Kind, Node};
 use crate::problem::{Position, Problem};
 use crate::shortened::shortened;
@@ -36,8 +38,18 @@ pub fn locate(text: &str, problems: &mut [Problem]) {
         return;
     }
     let located = problems.iter_mut().filter_map(|problem| problem.at.map(|at| (at as usize, &mut problem.position)));
+    let lines = Lines::of(text);
     let (bytes, positions): (Vec<usize>, Vec<_>) = located.unzip();
-    for (position, found) in positions.into_iter().zip(Lines::of(text).positions(&bytes)) {
+    for (position, found) in positions.into_iter().zip(lines.positions(&bytes)) {
+        *position = Some(found);
+    }
+    // The second places are in no order.
+    let seconds =
+        problems.iter_mut().filter_map(|problem| problem.other_at.map(|at| (at as usize, &mut problem.other)));
+    let mut seconds: Vec<(usize, &mut Option<Position>)> = seconds.collect();
+    order::sort_by_key(&mut seconds, |(at, _)| *at);
+    let (bytes, positions): (Vec<usize>, Vec<_>) = seconds.into_iter().unzip();
+    for (position, found) in positions.into_iter().zip(lines.positions(&bytes)) {
         *position = Some(found);
     }
 }

@@ -126,6 +126,10 @@ fn stated(node: Node<'_>, at: At<'_>, report: &mut Report) -> StatedNumber {
         Kind::Number(_) => {
             StatedNumber { value: f64::decode(node, at, report), plus_minus: None, source: Source::default() }
         }
+        Kind::Text(text) => {
+            crate::decode::not_number(text, node.at, at, report);
+            StatedNumber::invented()
+        }
         _ => {
             crate::decode::wrong_type(node, "number-or-stated", at, report);
             StatedNumber::invented()

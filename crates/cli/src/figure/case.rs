@@ -204,7 +204,7 @@ mod tests {
                 {"id": "a", "error": "case \"a\", key \"inputs\" (line 1, column 2): The field “inputs” is missing. Add it."},
                 {"id": 7, "result": 2.0},
                 {"id": null, "error": format!("case 3 of the list (line 1, column 46): Found a number, expected a record. {mend}")},
-                {"id": null, "error": format!("case 4 of the list, key \"x\" (line 1, column 66): Found text, expected a number. {mend}")},
+                {"id": null, "error": "case 4 of the list, key \"x\" (line 1, column 66): “no” is not a number. Write the number alone, with a decimal point and nothing between thousands; leave it out if it is not known."},
                 {"id": ["d"], "error": format!("case [\"d\"], key \"inputs\" (line 1, column 98): Found a number, expected a record. {mend}")},
                 {"id": "e", "error": "case \"e\", key \"x\" (line 2, column 45): is too low"},
             ])
@@ -227,7 +227,7 @@ mod tests {
         assert!(unknown.contains("There is no field “wheelbase” here. Did you mean “wheelbase_mm”?"), "{unknown}");
         assert!(told("inputs.wheelbase_mm").contains("is missing"));
         assert!(told("inputs.bolts").contains("(line 1, column 41): -1.5 is not a whole number"));
-        assert!(told("inputs.items[0].points_mm[1][1]").contains("Found text, expected a number"));
+        assert!(told("inputs.items[0].points_mm[1][1]").contains("is not a number"));
         assert!(told("inputs.items[0].points_mm[2]").contains("Values in the list: 1; needed: 2"));
         assert!(told("inputs.items[1].points_mm").contains("(line 2, column 103): The list is empty"));
     }

@@ -49,5 +49,5 @@ pub(super) fn csv(catalogue: &Catalogue, words: &Words, cells: &[Cell]) -> Strin
         ];
         rows.push(row.map(field).to_vec());
     }
-    csv_of(&Sheet { name: "matrix".to_owned(), shown: "matrix.csv".to_owned(), rows })
+    csv_of(&Sheet::of("matrix", "matrix.csv", rows))
 }

@@ -43,12 +43,43 @@ problem-newer-format = Die Datei hat Format { $found }, neuer als Format { $expe
 problem-unknown-format = Ein Format „{ $found }“ gibt es nicht.
     .mend = Das Format ist die Zahl { $expected }.
 problem-unknown-table = Eine Tabelle „{ $found }“ gibt es im Format nicht.
-    .mend = Entfernen oder den Namen berichtigen.
+    .mend = Den Namen berichtigen, oder ihn mit # und einem Leerzeichen beginnen, wenn es ein eigenes Blatt ist.
 problem-missing-table = Die Tabelle „{ $table }“ fehlt.
     .mend = Die Tabelle ergänzen.
+problem-duplicate-table = „{ $found }“ ist ein zweites Blatt für eine Tabelle, die schon da ist; gelesen wurde nichts davon.
+    .mend = Seine Zeilen ins erste Blatt setzen, oder den Namen mit # und einem Leerzeichen beginnen.
+problem-unknown-column = Die Tabelle hat keine Spalte „{ $found }“.
+    .mend = Die Überschrift berichtigen, oder sie mit # und einem Leerzeichen beginnen, wenn es eine eigene Spalte ist.
+problem-no-heading = „{ $found }“ steht in einer Spalte ohne Überschrift und fiele weg.
+    .mend = Die Überschrift in Zeile 1 schreiben; „remarks“, wenn es eine eigene Notiz ist.
+problem-unit-in-heading = Die Überschrift sagt { $found }, der Kopf aber { $expected }.
+    .mend = Alle Zahlen der Spalte in { $expected } schreiben, und die Überschrift auch.
+problem-merged-cells = Die Zellen { $found } sind verbunden: nur die erste davon enthält etwas.
+    .mend = Die Verbindung aufheben und jede Zelle ausfüllen.
+problem-hidden-rows = { $last ->
+    [none] Zeile { $first } ist ausgeblendet und wird
+   *[other] Die Zeilen { $first } bis { $last } sind ausgeblendet und werden
+} trotzdem gelesen.
+    .mend = Die Zeilen einblenden und löschen, was nicht mehr gilt.
+problem-cell-error = Die Zelle enthält den Fehler { $found }, keinen Wert.
+    .mend = Die Formel berichtigen oder den Wert selbst schreiben.
+problem-formula-without-value = Die Zelle enthält eine Formel, aber nicht deren Wert.
+    .mend = Die Arbeitsmappe in einer Tabellenkalkulation öffnen, rechnen lassen und speichern; oder den Wert selbst schreiben.
+problem-date-instead = Die Zelle enthält das Datum { $found }, das die Tabellenkalkulation aus der Eingabe gemacht hat.
+    .mend = Der Zelle das Format „Text“ geben und neu eingeben.
+problem-blanks-around = „{ $found }“ hat davor oder dahinter Leerzeichen.
+    .mend = Die Leerzeichen entfernen.
+problem-comma-in-list = „{ $found }“ hat ein Komma, wo eine Liste gelesen wird: es wäre ein einziger Eintrag.
+    .mend = Die Einträge durch Semikolon trennen; ein Eintrag mit eigenem Komma kommt in gerade Anführungszeichen.
 
 problem-wrong-type = Gefunden: { $found }, erwartet: { $expected }.
     .mend = Einen Wert der erwarteten Art schreiben oder ein entbehrliches Feld weglassen.
+problem-not-number = „{ $found }“ ist keine Zahl.
+    .mend = Nur die Zahl schreiben, mit Dezimalpunkt und ohne Tausenderzeichen; weglassen, wenn sie nicht bekannt ist.
+problem-number-with-unit = „{ $found }“ hat „{ $unit }“ neben der Zahl.
+    .mend = Nur { $number } schreiben, wenn das in der Einheit des Kopfes ist; sonst erst umrechnen.
+problem-not-flag = „{ $found }“ ist weder ja noch nein.
+    .mend = In einer Tabelle yes oder no schreiben, in JSON true oder false; weglassen, wenn es nicht bekannt ist.
 problem-unknown-field = Ein Feld „{ $found }“ gibt es hier nicht.
     .mend = Möglich sind: { $expected }.
 problem-missing-field = Das Feld „{ $field }“ fehlt.

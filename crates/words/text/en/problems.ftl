@@ -46,12 +46,43 @@ problem-newer-format = The file is in format { $found }, newer than format { $ex
 problem-unknown-format = There is no format “{ $found }”.
     .mend = The format is the number { $expected }.
 problem-unknown-table = There is no table “{ $found }” in the format.
-    .mend = Remove it, or correct its name.
+    .mend = Correct its name, or begin it with # and a blank if it is a sheet of your own.
 problem-missing-table = The table “{ $table }” is missing.
     .mend = Add it.
+problem-duplicate-table = “{ $found }” is a second sheet for a table that is there already; nothing of it was read.
+    .mend = Put its rows into the first sheet, or begin its name with # and a blank.
+problem-unknown-column = The table has no column “{ $found }”.
+    .mend = Correct the heading, or begin it with # and a blank if the column is your own.
+problem-no-heading = “{ $found }” stands in a column without a heading and would be left out.
+    .mend = Write the heading into row 1; “remarks” if it is a note of your own.
+problem-unit-in-heading = The heading says { $found }, but the header says { $expected }.
+    .mend = Write every number of the column in { $expected }, and the heading too.
+problem-merged-cells = The cells { $found } are merged: only the first of them holds anything.
+    .mend = Unmerge them and fill in each cell.
+problem-hidden-rows = { $last ->
+    [none] Row { $first } is hidden
+   *[other] Rows { $first } to { $last } are hidden
+} and read like any other.
+    .mend = Show the rows, and delete what no longer holds.
+problem-cell-error = The cell holds the error { $found }, not a value.
+    .mend = Mend the formula, or write the value itself.
+problem-formula-without-value = The cell holds a formula, but not its value.
+    .mend = Open the workbook in a spreadsheet, let it calculate, and save it; or write the value itself.
+problem-date-instead = The cell holds the date { $found }, which the spreadsheet made of what was typed.
+    .mend = Give the cell the format “text” and type it again.
+problem-blanks-around = “{ $found }” has blanks before or after it.
+    .mend = Remove the blanks.
+problem-comma-in-list = “{ $found }” has a comma where a list is read: it would be one entry.
+    .mend = Put semicolons between the entries; an entry that has a comma of its own goes in double quotes.
 
 problem-wrong-type = Found { $found }, expected { $expected }.
     .mend = Write a value of the expected sort, or leave an optional field out.
+problem-not-number = “{ $found }” is not a number.
+    .mend = Write the number alone, with a decimal point and nothing between thousands; leave it out if it is not known.
+problem-number-with-unit = “{ $found }” has “{ $unit }” beside the number.
+    .mend = Write { $number } alone if that is in the unit of the header; else convert it first.
+problem-not-flag = “{ $found }” is neither yes nor no.
+    .mend = Write yes or no in a table, true or false in JSON; leave it out if it is not known.
 problem-unknown-field = There is no field “{ $found }” here.
     .mend = Allowed here: { $expected }.
 problem-missing-field = The field “{ $field }” is missing.

@@ -43,12 +43,43 @@ problem-newer-format = El archivo está en el formato { $found }, más nuevo que
 problem-unknown-format = No existe el formato «{ $found }».
     .mend = El formato es el número { $expected }.
 problem-unknown-table = No existe la tabla «{ $found }» en el formato.
-    .mend = Quítela o corrija su nombre.
+    .mend = Corrija su nombre, o empiécelo con # y un espacio si es una hoja propia.
 problem-missing-table = Falta la tabla «{ $table }».
     .mend = Añada lo que falta.
+problem-duplicate-table = «{ $found }» es una segunda hoja de una tabla que ya está; no se ha leído nada de ella.
+    .mend = Ponga sus filas en la primera hoja, o empiece su nombre con # y un espacio.
+problem-unknown-column = La tabla no tiene ninguna columna «{ $found }».
+    .mend = Corrija el encabezado, o empiécelo con # y un espacio si la columna es propia.
+problem-no-heading = «{ $found }» está en una columna sin encabezado y se perdería.
+    .mend = Escriba el encabezado en la fila 1; «remarks» si es una nota propia.
+problem-unit-in-heading = El encabezado dice { $found }, pero la cabecera dice { $expected }.
+    .mend = Escriba todos los números de la columna en { $expected }, y también el encabezado.
+problem-merged-cells = Las celdas { $found } están combinadas: solo la primera contiene algo.
+    .mend = Sepárelas y rellene cada celda.
+problem-hidden-rows = { $last ->
+    [none] La fila { $first } está oculta y se lee
+   *[other] Las filas { $first } a { $last } están ocultas y se leen
+} como las demás.
+    .mend = Muestre las filas y borre lo que ya no valga.
+problem-cell-error = La celda contiene el error { $found }, no un valor.
+    .mend = Corrija la fórmula, o escriba el valor mismo.
+problem-formula-without-value = La celda contiene una fórmula, pero no su valor.
+    .mend = Abra el libro en una hoja de cálculo, deje que calcule y guárdelo; o escriba el valor mismo.
+problem-date-instead = La celda contiene la fecha { $found }, en la que la hoja de cálculo convirtió lo escrito.
+    .mend = Dé a la celda el formato «texto» y escríbalo de nuevo.
+problem-blanks-around = «{ $found }» tiene espacios delante o detrás.
+    .mend = Quite los espacios.
+problem-comma-in-list = «{ $found }» tiene una coma donde se lee una lista: sería una sola entrada.
+    .mend = Separe las entradas con punto y coma; la que lleve una coma propia va entre comillas rectas.
 
 problem-wrong-type = Encontrado: { $found }; esperado: { $expected }.
     .mend = Escriba un valor de la clase esperada, o deje fuera un campo opcional.
+problem-not-number = «{ $found }» no es un número.
+    .mend = Escriba solo el número, con punto decimal y sin separar los millares; déjelo vacío si no se conoce.
+problem-number-with-unit = «{ $found }» lleva «{ $unit }» junto al número.
+    .mend = Escriba solo { $number } si está en la unidad de la cabecera; si no, conviértalo antes.
+problem-not-flag = «{ $found }» no es ni sí ni no.
+    .mend = Escriba yes o no en una tabla, true o false en JSON; déjelo vacío si no se sabe.
 problem-unknown-field = Aquí no existe el campo «{ $found }».
     .mend = Valores posibles: { $expected }.
 problem-missing-field = Falta el campo «{ $field }».

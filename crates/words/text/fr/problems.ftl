@@ -43,12 +43,43 @@ problem-newer-format = Le fichier est au format { $found }, plus récent que le 
 problem-unknown-format = Il n’y a pas de format « { $found } ».
     .mend = Le format est le nombre { $expected }.
 problem-unknown-table = Il n’y a pas de table « { $found } » dans le format.
-    .mend = Retirez-la, ou corrigez son nom.
+    .mend = Corrigez son nom, ou commencez-le par # et une espace si c’est une feuille à vous.
 problem-missing-table = La table « { $table } » manque.
     .mend = Ajoutez ce qui manque.
+problem-duplicate-table = « { $found } » est une deuxième feuille pour une table déjà présente ; rien n’en a été lu.
+    .mend = Mettez ses lignes dans la première feuille, ou commencez son nom par # et une espace.
+problem-unknown-column = La table n’a pas de colonne « { $found } ».
+    .mend = Corrigez l’en-tête, ou commencez-le par # et une espace si la colonne est à vous.
+problem-no-heading = « { $found } » se trouve dans une colonne sans en-tête et serait perdu.
+    .mend = Écrivez l’en-tête dans la ligne 1 ; « remarks » si c’est une note à vous.
+problem-unit-in-heading = L’en-tête dit { $found }, mais l’en-tête du fichier dit { $expected }.
+    .mend = Écrivez tous les nombres de la colonne en { $expected }, et l’en-tête aussi.
+problem-merged-cells = Les cellules { $found } sont fusionnées : seule la première contient quelque chose.
+    .mend = Annulez la fusion et remplissez chaque cellule.
+problem-hidden-rows = { $last ->
+    [none] La ligne { $first } est masquée, mais elle est lue
+   *[other] Les lignes { $first } à { $last } sont masquées, mais elles sont lues
+} comme les autres.
+    .mend = Affichez les lignes et supprimez ce qui ne vaut plus.
+problem-cell-error = La cellule contient l’erreur { $found }, pas une valeur.
+    .mend = Corrigez la formule, ou écrivez la valeur elle-même.
+problem-formula-without-value = La cellule contient une formule, mais pas sa valeur.
+    .mend = Ouvrez le classeur dans un tableur, laissez-le calculer et enregistrez-le ; ou écrivez la valeur elle-même.
+problem-date-instead = La cellule contient la date { $found }, que le tableur a faite de la saisie.
+    .mend = Donnez à la cellule le format « texte » et saisissez de nouveau.
+problem-blanks-around = « { $found } » a des espaces avant ou après.
+    .mend = Retirez les espaces.
+problem-comma-in-list = « { $found } » a une virgule là où une liste est lue : ce serait une seule entrée.
+    .mend = Séparez les entrées par des points-virgules ; celle qui a sa propre virgule se met entre guillemets droits.
 
 problem-wrong-type = Trouvé : { $found } ; attendu : { $expected }.
     .mend = Écrivez une valeur de la sorte attendue, ou laissez de côté un champ facultatif.
+problem-not-number = « { $found } » n’est pas un nombre.
+    .mend = Écrivez le nombre seul, avec un point décimal et rien entre les milliers ; laissez vide s’il n’est pas connu.
+problem-number-with-unit = « { $found } » a « { $unit } » à côté du nombre.
+    .mend = Écrivez seulement { $number } si c’est dans l’unité de l’en-tête ; sinon convertissez d’abord.
+problem-not-flag = « { $found } » n’est ni oui ni non.
+    .mend = Écrivez yes ou no dans une table, true ou false en JSON ; laissez vide si ce n’est pas connu.
 problem-unknown-field = Il n’y a pas de champ « { $found } » ici.
     .mend = Valeurs possibles : { $expected }.
 problem-missing-field = Le champ « { $field } » manque.

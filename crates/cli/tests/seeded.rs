@@ -1,0 +1,172 @@
+//! Mistakes that keepers make, each seeded alone into good tables: it is told once, at its cell, with
+//! a mend that leads on; nothing else is told beside it.
+//!
+//! Covers: catalogue/src/tables, catalogue/src/check, words/src/problem.rs.
+
+use fitup_catalogue::tables::{Cell, Merged, Sheet, read_sheets, sheets};
+use fitup_catalogue::{Position, read_closely};
+use fitup_words::{Lang, Units, Words};
+
+const GOOD: &str = include_str!("../../catalogue/tests/minimal.json");
+
+/// The good tables, to be spoilt.
+struct Tables(Vec<Sheet>);
+
+impl Tables {
+    fn good() -> Self {
+        Self(sheets(&read_closely(GOOD).0.expect("the good file is good").0))
+    }
+
+    fn sheet(&mut self, name: &str) -> &mut Sheet {
+        self.0.iter_mut().find(|sheet| sheet.name == name).expect("the table")
+    }
+
+    /// A cell by table, row as the spreadsheet counts, and heading.
+    fn cell(&mut self, table: &str, row: usize, heading: &str) -> &mut Cell {
+        let sheet = self.sheet(table);
+        let at = sheet.rows[0].iter().position(|cell| cell.text().split(" [").next() == Some(heading));
+        let at = at.unwrap_or_else(|| panic!("{table} has the column {heading}"));
+        &mut sheet.rows[row - 1][at]
+    }
+
+    fn text(&mut self, table: &str, row: usize, heading: &str, text: &str) {
+        *self.cell(table, row, heading) = Cell::of_text(text);
+    }
+
+    /// One more row like another.
+    fn again(&mut self, table: &str, row: usize) {
+        let sheet = self.sheet(table);
+        let like = sheet.rows[row - 1].clone();
+        sheet.rows.push(like);
+    }
+}
+
+/// A mistake: its name, what makes it, the place it is told at, and words of the sentence and the mend.
+type Mistake = (&'static str, fn(&mut Tables), &'static str, &'static str, &'static str);
+
+#[rustfmt::skip]
+const MISTAKES: &[Mistake] = &[
+    // Spreadsheets.
+    ("a column without a heading", |t| t.sheet("sites").rows[1].push(Cell::Text("ask first".into())),
+        "sites:2:I", "“ask first” stands in a column without a heading", "remarks"),
+    ("a heading rubbed out", |t| t.text("machines", 1, "turning_radius", ""),
+        "machines:2:AN", "“2300” stands in a column without a heading", "row 1"),
+    ("a misspelled heading", |t| t.text("sites", 1, "gate_width", "gate_wdth"),
+        "sites:1:gate_wdth", "no column “gate_wdth”", "“gate_width”"),
+    ("a heading of one’s own without a sign", |t| t.sheet("sites").rows[0].push(Cell::Text("checked by".into())),
+        "sites:1:checked by", "no column “checked by”", "begin it with #"),
+    ("a heading in another unit", |t| t.text("sites", 1, "gate_width", "gate_width [in]"),
+        "sites:1:gate_width", "The heading says in, but the header says mm", "in mm"),
+    ("a merged heading", |t| {
+        let at = 27;
+        for cell in &mut t.sheet("machines").rows[0][at + 1..at + 4] { *cell = Cell::Empty; }
+        let first = (0, u32::try_from(at).expect("small"));
+        t.sheet("machines").merged.push(Merged { first, last: (0, first.1 + 3) });
+    }, "machines:1:AB", "AB1:AE1 are merged", "Unmerge"),
+    ("merged cells down a column", |t| {
+        for row in 2..5 { t.sheet("holes").rows[row][0] = Cell::Empty; }
+        t.sheet("holes").merged.push(Merged { first: (1, 0), last: (4, 0) });
+    }, "holes:2:A", "A2:A5 are merged", "fill in each cell"),
+    ("an error in a note", |t| t.text("machines", 2, "note", "#REF!"),
+        "machines:2:note", "the error #REF!", "Mend the formula"),
+    ("an error in the first column", |t| t.text("guide", 2, "machine", "#N/A"),
+        "guide:2:machine", "the error #N/A", "Mend the formula"),
+    ("an error in another language", |t| t.text("sites", 2, "gate_width", "#BEZUG!"),
+        "sites:2:gate_width", "the error #BEZUG!", "write the value"),
+    ("an error where a row is named", |t| t.text("holes", 2, "item", "#N/A"),
+        "holes:2:item", "the error #N/A", "write the value"),
+    ("a formula without its value", |t| *t.cell("machines", 2, "mass") = Cell::Formula,
+        "machines:2:mass", "a formula, but not its value", "let it calculate"),
+    ("a position made a date", |t| *t.cell("parts_lists", 2, "position") = Cell::Date("2025-03-01".into()),
+        "parts_lists:2:position", "the date 2025-03-01", "format “text”"),
+    ("a number made a date", |t| *t.cell("sites", 2, "gate_width") = Cell::Date("1903-04-14".into()),
+        "sites:2:gate_width", "the date 1903-04-14", "format “text”"),
+    ("a part number that begins with #", |t| {
+        t.text("parts", 2, "number", "#4711");
+        t.text("ports", 2, "parts", "#4712");
+    }, "ports:2:parts", "Part number “#4712” is not in the table", "add the row"),
+    ("commas in a list", |t| t.text("frames", 2, "requires", "loader base, belly mower"),
+        "frames:2:requires", "has a comma", "“loader base; belly mower”"),
+    ("a doubled sheet", |t| { let again = t.sheet("parts").clone(); t.0.push(Sheet { name: "Parts".into(), shown: "Parts".into(), ..again }); },
+        "Parts:1:", "“Parts” is a second sheet", "into the first sheet"),
+    ("a sheet of one’s own without a sign", |t| t.0.push(Sheet::of("to do", "to do", Vec::new())),
+        "to do:1:", "no table “to do”", "begin it with #"),
+    ("a misspelled sheet", |t| t.0.push(Sheet::of("part_lists", "part_lists", Vec::new())),
+        "part_lists:1:", "no table “part_lists”", "“parts_lists”"),
+    ("a hidden row", |t| t.sheet("sites").hidden.push(2),
+        "sites:2:", "Row 2 is hidden", "Show the rows"),
+    ("a blank after an id", |t| t.text("frames", 2, "id", "small-frame "),
+        "frames:2:id", "“small-frame ” has blanks", "“small-frame”"),
+    ("a blank after a part number", |t| t.text("parts", 2, "number", "AX-10 "),
+        "parts:2:number", "“AX-10 ” has blanks", "“AX-10”"),
+    ("a blank before the item of a port", |t| t.text("ports", 3, "item", " small-open"),
+        "ports:3:item", "“ small-open” has blanks", "“small-open”"),
+    ("a decimal comma", |t| t.text("machines", 2, "hydraulics.flow", "16,5"),
+        "machines:2:hydraulics.flow", "“16,5” is not a number", "“16.5”"),
+    ("a thousands comma", |t| t.text("machines", 2, "rear.track", "1,520"),
+        "machines:2:rear.track", "“1,520” is not a number", "nothing between thousands"),
+    ("a unit in a cell", |t| t.text("machines", 2, "rear.track", "960 mm"),
+        "machines:2:rear.track", "“960 mm” has “mm” beside the number", "Write 960 alone"),
+    ("not applicable", |t| t.text("machines", 2, "mass", "n/a"),
+        "machines:2:mass", "“n/a” is not a number", "leave it out"),
+    ("a cross for yes", |t| t.text("machines", 2, "operator_seat.turns", "x"),
+        "machines:2:operator_seat.turns", "“x” is neither yes nor no", "yes or no"),
+    ("a stock word without how many", |t| *t.cell("machines", 2, "stock.used") = Cell::Empty,
+        "machines:2:stock", "“stock.used” is missing", "Add it"),
+    ("one port’s item misspelled", |t| t.text("ports", 2, "item", "smal-open"),
+        "ports:2:item", "no “smal-open” in the table of items", "“small-open”"),
+    ("one port’s name misspelled", |t| t.text("ports", 4, "name", "axle plats"),
+        "holes:6:port", "no “axle plates” in the table of ports", "“axle plats”"),
+    ("a hole’s item that is nobody’s", |t| t.text("holes", 2, "item", "big-open"),
+        "holes:2:item", "no “big-open” in the table of items", "add the row"),
+    ("a word misspelled", |t| t.text("ports", 2, "role", "axle_ancor"),
+        "ports:2:role", "“axle_ancor” is not one of the words", "“axle_anchor”"),
+    ("a unit nobody knows", |t| t.text("catalogue", 2, "units.length", "mn"),
+        "catalogue:2:units.length", "“mn” is not a unit", "mm"),
+    // References.
+    ("another part’s number", |t| t.text("parts_lists", 2, "part", "FR-21"),
+        "parts_lists:2:part", "“FR-21” is not in the table of parts", "Correct the spelling, or add the row"),
+    ("a part number written otherwise", |t| t.text("parts_lists", 2, "part", "fr20"),
+        "parts_lists:2:part", "“fr20” is not in the table of parts", "“FR-20”"),
+    ("an id given twice", |t| { t.again("sites", 2); t.text("sites", 3, "label", "Churchyard, back gate"); },
+        "sites:3:id", "“churchyard” is taken by sites, row 2", "another"),
+    ("a set listed twice", |t| t.again("guide", 2),
+        "guide:3:", "listed already, at guide, row 2", "Remove one"),
+];
+
+fn place(position: Option<&Position>) -> String {
+    match position {
+        Some(Position::Cell { table, row, column }) => format!("{table}:{row}:{column}"),
+        other => format!("{other:?}"),
+    }
+}
+
+#[test]
+fn every_mistake_is_told_once_at_its_cell_with_its_mend() {
+    let words = Words::new(Lang::En, Units::Metric);
+    let mut wrong = Vec::new();
+    for (name, spoil, at, sentence, mend) in MISTAKES {
+        let mut tables = Tables::good();
+        spoil(&mut tables);
+        let told: Vec<_> = read_sheets(&tables.0)
+            .1
+            .iter()
+            .map(|problem| {
+                let told = words.problem(problem);
+                (place(problem.position.as_ref()), told.sentence, told.mend)
+            })
+            .collect();
+        let is_right = matches!(told.as_slice(), [(place, said, does)]
+            if place == at && said.contains(sentence) && does.contains(mend));
+        if !is_right {
+            wrong.push(format!("{name}: {told:#?}"));
+        }
+    }
+    assert!(wrong.is_empty(), "{} of {}:\n{}", wrong.len(), MISTAKES.len(), wrong.join("\n"));
+    println!("mistakes seeded and told once, at their place, with the mend: {}", MISTAKES.len());
+}
+
+#[test]
+fn good_tables_have_nothing_told_of_them() {
+    assert_eq!(read_sheets(&Tables::good().0).1, []);
+}
