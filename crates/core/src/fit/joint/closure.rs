@@ -10,7 +10,7 @@ use crate::finding::{Dimension, Finding, Margin, PartSize, Probability, Verdict}
 use crate::fit::context::Context;
 use crate::fit::desk::joined::{frame, hangs, place};
 use crate::fit::mating::bolt_pattern::{Hole, Lay, Motion};
-use crate::fit::mating::closure_in_space::{Allowed, Limit, Met, bolts_at_most, front_met, met_as_placed};
+use crate::fit::mating::closure_in_space::{Allowed, Limit, Met, front_met, met_as_placed, misses_by_more_than};
 use crate::fit::mating::facing::{PortFrame, joined};
 use crate::fit::mating::freedom::{Anchor, Held};
 use crate::fit::mating::pins::{self, Pinned};
@@ -98,13 +98,10 @@ pub(super) fn judge(context: &Context, front: &Meeting) -> Option<Finding> {
         facing: FACING_LIMIT.rad(),
         axle_side_play: at_axle.side_play,
     };
-    let is_missed = |most: f64| {
-        let weighed = Weighed::new(Length::from_m(most), &half_ranges(front, &axle));
-        weighed.is_some_and(|weighed| weighed.decided == Decided::Misfits)
-    };
     // Where no figure is asked for, a frame that misses however it moves is told of as it is placed.
+    let is_missed = |off: Length| misses_by_more_than(off.m(), &axle_anchor, &front_anchor, &allowed);
     let is_far = context.verdict_alone
-        && bolts_at_most(&axle_anchor, &front_anchor, allowed.axle_side_play).is_some_and(is_missed);
+        && Weighed::new(Length::ZERO, &half_ranges(front, &axle)).is_some_and(|all| is_missed(all.worst_case()));
     let met =
         if is_far { met_as_placed(&front_anchor, &allowed) } else { front_met(&axle_anchor, &front_anchor, &allowed)? };
     let off = front_anchor.carried.at().map(Length::from_m);

@@ -7,7 +7,7 @@ use crate::space::{RigidMotion, Rotation, Vector, cross, minus, norm, plus, time
 use super::LARGEST;
 use super::bolt_pattern::{Hole, Lay, allowance, beyond};
 use super::facing::PortFrame;
-use super::lowest::{Look, Sloped, lowest};
+use super::lowest::{Look, Sloped, lowest, none_below};
 
 /// A bolt or pin that holds two faces to each other.
 ///
@@ -82,6 +82,7 @@ impl Anchor {
             let slot = self.carrier.seen_direction(slot);
             Offset {
                 at,
+                seen: [seen[0], seen[1]],
                 off: [seen[0] - held.carrier[0], seen[1] - held.carrier[1]],
                 before: seen[2],
                 slots: [held.carrier_slot, [slot[0], slot[1]]],
@@ -96,6 +97,8 @@ impl Anchor {
 pub(super) struct Offset {
     /// The carried centre in space.
     pub at: Vector,
+    /// The same in the carrier's plane.
+    pub seen: [f64; 2],
     /// The carried centre less the carrier's, in the carrier's plane.
     pub off: [f64; 2],
     /// The carried centre before the carrier's face.
@@ -137,6 +140,43 @@ pub(super) struct Ways {
     pub swings: bool,
 }
 
+/// How much of an item a turn bends: the longest arm of a point, and the longest half travel of a slot that turns with it.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Bent {
+    /// Greatest distance from the pivot, metres.
+    pub arm: f64,
+    /// Greatest half travel, metres.
+    pub slot: f64,
+}
+
+/// How far bolts let an item turn at the most, 0 to π radians.
+///
+/// Two bolts stay as far from each other as they are. What both give square to the line between them lets it turn by the arc sine, as
+/// long as they do not give its whole length along it.
+fn turns_at_most(placed: &[Offset], loosened: f64) -> f64 {
+    let mut most = PI;
+    for (i, a) in placed.iter().enumerate() {
+        for b in &placed[..i] {
+            let between = minus(a.at, b.at);
+            let length = norm(between);
+            // Where the item was placed both are within their play, and after the turn again.
+            let gives = 2.0 * (a.play.max(0.0) + b.play.max(0.0) + 2.0 * loosened);
+            let line = [a.seen[0] - b.seen[0], a.seen[1] - b.seen[1]].map(|part| part / length);
+            let slots = |towards: [f64; 2]| -> f64 {
+                let fixed = |slot: [f64; 2]| (slot[0] * towards[0] + slot[1] * towards[1]).abs();
+                // A slot of the item may have turned any way.
+                let turned = |slot: [f64; 2]| libm::hypot(slot[0], slot[1]);
+                [a, b].map(|bolt| 2.0 * (fixed(bolt.slots[0]) + turned(bolt.slots[1]))).iter().sum()
+            };
+            let (along, square) = (gives + slots(line), gives + slots([-line[1], line[0]]));
+            if along < length && square < length {
+                most = most.min(libm::asin(square / length));
+            }
+        }
+    }
+    most
+}
+
 /// A function of the item's four ways to move.
 pub(super) type Moved = Sloped<4>;
 
@@ -159,7 +199,7 @@ impl Ways {
         let shift = 2.0 * most.fold(0.0, f64::max) + WORTH;
         let swings = arm <= 1e-6;
         // Both ends of an arm give way at once.
-        let turn = if swings { PI } else { (2.0 * shift / arm).min(PI) };
+        let turn = if swings { PI } else { (2.0 * shift / arm).min(turns_at_most(&placed, loosened)) };
         Some(Self {
             pivot,
             plane: anchor.carrier,
@@ -180,19 +220,43 @@ impl Ways {
         RigidMotion { rotation, shift: plus(about, moved) }
     }
 
-    /// How far a point of the carried item moves at the most, whatever the joint leaves; `None` where nothing holds the attitude.
+    /// Whether what a goal asks is out of reach by more than `short`, however the item moves: `goal` is the function of the four
+    /// coordinates where the item was placed, and `at_most` how far its points lie from the pivot and how long its slots are.
     ///
-    /// Between two lays that the bolts let in each offset changes by no more than both have, and the middle of the bolts by no more
-    /// than the greatest; what is left over is turned, a bolt by its arm as a point by its own.
-    pub fn moves_at_most(&self, at: Vector) -> Option<f64> {
-        let [turn, u, v, along] = self.reach;
-        let turned = turn / self.lever * norm(minus(at, self.pivot));
-        (!self.swings).then_some(turned + norm([u, v, along]))
+    /// Says `false` where nothing holds the attitude, and where it takes more looks to show.
+    ///
+    /// # Source
+    /// Own derivation: a turn by θ differs from the straight one by no more than θ²/2 of the arm, and a slot that turns with the item
+    /// by θ of its length. So much is added to what the bolts may be off by, and taken off the goal.
+    pub fn fall_short(&self, short: f64, at_most: Bent, goal: impl Fn(&[f64; 4]) -> Moved) -> bool {
+        if self.swings {
+            return false;
+        }
+        let most = self.reach[0] / self.lever;
+        let bent = |by: Bent| 0.5 * most * most * by.arm + most * by.slot;
+        let bolts = self.bolts(&RigidMotion::NONE);
+        let slack = bolts.iter().map(|(bolt, ..)| {
+            bent(Bent { arm: norm(minus(bolt.at, self.pivot)), slot: norm([bolt.slots[1][0], bolt.slots[1][1], 0.0]) })
+        });
+        let slack = slack.fold(0.0, f64::max);
+        none_below([0.0; 4], self.reach, short + bent(at_most) + WORTH, |at| match self.limit(&bolts, at, slack) {
+            Some(limit) => Look::Outside(limit),
+            None => Look::Inside(goal(at)),
+        })
     }
 
-    /// How far a free vector of this length moves at the most.
-    pub fn turns_at_most(&self, length: f64) -> f64 {
-        self.reach[0] / self.lever * length
+    /// How far from the pivot a point is.
+    pub fn arm(&self, at: Vector) -> f64 {
+        norm(minus(at, self.pivot))
+    }
+
+    /// The bolts after a motion, and how each goes with the turn along the carrier's u and v.
+    fn bolts(&self, motion: &RigidMotion) -> Vec<(Offset, f64, f64)> {
+        let turning = |bolt: Offset| {
+            let turning = self.plane.seen_direction(self.ways_of(bolt.at)[0]);
+            (bolt, turning[0], turning[1])
+        };
+        self.anchor.offsets(motion).map(turning).collect()
     }
 
     /// How a point of the carried item goes with each of the four coordinates.
@@ -204,7 +268,7 @@ impl Ways {
     /// The lowest value of what `value` builds, among the motions that the joint leaves: turn, shift and value.
     ///
     /// `value` is handed a motion and gives back the function of the four coordinates beyond it, which has to be convex. The
-    /// turn is taken as straight near the motion, found anew there, and again, until it stays.
+    /// turn is taken as straight near the motion, found anew there, and again, until it or the value stays.
     pub fn lowest<F: Fn(&[f64; 4]) -> Moved>(
         &self,
         from: f64,
@@ -219,16 +283,9 @@ impl Ways {
         let mut held = from;
         for _ in 0..60 {
             let motion = self.motion(turn, [0.0; 3]);
-            let bolts: Vec<(Offset, f64, f64)> = self
-                .anchor
-                .offsets(&motion)
-                .map(|bolt| {
-                    let turning = self.plane.seen_direction(self.ways_of(bolt.at)[0]);
-                    (bolt, turning[0], turning[1])
-                })
-                .collect();
+            let bolts = self.bolts(&motion);
             let goal = value(&motion);
-            let stepped = lowest([0.0; 4], reach, WORTH, |at| match self.limit(&bolts, at) {
+            let stepped = lowest([0.0; 4], reach, WORTH, |at| match self.limit(&bolts, at, 0.0) {
                 Some(limit) => Look::Outside(limit),
                 None => Look::Inside(goal(at)),
             });
@@ -243,8 +300,10 @@ impl Ways {
             };
             held = turn;
             turn = libm::remainder(turn + at[0] / self.lever, core::f64::consts::TAU);
+            // Where the turn does not matter it need not come to rest.
+            let stays = found.is_some_and(|(_, _, before)| (least - before).abs() <= WORTH);
             found = Some((turn, [at[1], at[2], at[3]], least));
-            if at[0].abs() <= WORTH {
+            if stays || at[0].abs() <= WORTH {
                 break;
             }
             reach[0] = (4.0 * at[0].abs()).max(1e-5 * self.lever).min(reach[0]);
@@ -252,8 +311,8 @@ impl Ways {
         found
     }
 
-    /// The limit that is exceeded most, if one is.
-    fn limit(&self, bolts: &[(Offset, f64, f64)], at: &[f64; 4]) -> Option<Moved> {
+    /// The limit that is exceeded most by more than `slack`, if one is.
+    fn limit(&self, bolts: &[(Offset, f64, f64)], at: &[f64; 4], slack: f64) -> Option<Moved> {
         let mut worst: Option<Moved> = None;
         let mut note = |value: f64, slope: [f64; 4]| {
             if value > WORTH && worst.is_none_or(|worst| value > worst.value) {
@@ -262,7 +321,7 @@ impl Ways {
         };
         for (bolt, turn_u, turn_v) in bolts {
             let (short, way) = bolt.short([at[1] + at[0] * turn_u, at[2] + at[0] * turn_v]);
-            note(short - self.loosened, [way[0] * turn_u + way[1] * turn_v, way[0], way[1], 0.0]);
+            note(short - self.loosened - slack, [way[0] * turn_u + way[1] * turn_v, way[0], way[1], 0.0]);
         }
         note(at[3].abs() - self.along, [0.0, 0.0, 0.0, if at[3] < 0.0 { -1.0 } else { 1.0 }]);
         worst

@@ -34,16 +34,10 @@ pub(super) fn lowest<const N: usize>(
     worth: f64,
     mut look: impl FnMut(&[f64; N]) -> Look<N>,
 ) -> Option<([f64; N], f64)> {
-    let n = N as f64;
-    let mut at = start;
-    // A ball round the box: as many dimensions, so many times its square. Kept as a map of the unit ball, which no rounding
-    // turns into something that is no ellipsoid.
-    let mut shape = [[0.0; N]; N];
-    for (i, row) in shape.iter_mut().enumerate() {
-        row[i] = n.sqrt() * radius[i];
-    }
+    let mut within = Ellipsoid::round(start, radius);
     let mut best: Option<([f64; N], f64)> = None;
     for _ in 0..MOST_LOOKS {
+        let at = within.middle;
         let (slope, excess) = match look(&at) {
             Look::Outside(limit) => (limit.slope, limit.value),
             Look::Inside(found) => {
@@ -53,16 +47,65 @@ pub(super) fn lowest<const N: usize>(
                 (found.slope, found.value - best.map_or(found.value, |(_, least)| least) + worth)
             }
         };
+        // Nothing within the ellipsoid is lower by `worth`, or nothing within it keeps the limit.
+        if !within.cut(&slope, excess) {
+            break;
+        }
+    }
+    best
+}
+
+/// Whether no place within `radius` of `start` keeps the limits with a value below `bound`; `false` also where [`MOST_LOOKS`] places
+/// did not show it.
+pub(super) fn none_below<const N: usize>(
+    start: [f64; N],
+    radius: [f64; N],
+    bound: f64,
+    mut look: impl FnMut(&[f64; N]) -> Look<N>,
+) -> bool {
+    let mut within = Ellipsoid::round(start, radius);
+    for _ in 0..MOST_LOOKS {
+        let (slope, excess) = match look(&within.middle) {
+            Look::Inside(found) if found.value >= bound => (found.slope, found.value - bound),
+            Look::Inside(_) => return false,
+            Look::Outside(limit) => (limit.slope, limit.value),
+        };
+        if !within.cut(&slope, excess) {
+            return true;
+        }
+    }
+    false
+}
+
+/// Where the lowest place can still be.
+struct Ellipsoid<const N: usize> {
+    middle: [f64; N],
+    /// A map of the unit ball, which no rounding turns into something that is no ellipsoid.
+    shape: [[f64; N]; N],
+}
+
+impl<const N: usize> Ellipsoid<N> {
+    /// A ball round a box: as many dimensions, so many times its square.
+    fn round(middle: [f64; N], radius: [f64; N]) -> Self {
+        let mut shape = [[0.0; N]; N];
+        for (i, row) in shape.iter_mut().enumerate() {
+            row[i] = (N as f64).sqrt() * radius[i];
+        }
+        Self { middle, shape }
+    }
+
+    /// Cuts off where what has this slope at the middle lies less than `excess` lower than there; whether anything is left.
+    fn cut(&mut self, slope: &[f64; N], excess: f64) -> bool {
+        let n = N as f64;
         let mut across = [0.0; N];
-        for (row, slope) in shape.iter().zip(&slope) {
+        for (row, slope) in self.shape.iter().zip(slope) {
             for (across, part) in across.iter_mut().zip(row) {
                 *across += part * slope;
             }
         }
         let width = across.iter().map(|part| part * part).sum::<f64>().sqrt();
-        // Nothing within the ellipsoid is lower by `worth`, or nothing within it keeps the limit.
         if width.is_nan() || width <= excess || width == 0.0 {
-            break;
+            return false;
         }
         let depth = excess / width;
         let step = (1.0 + n * depth) / (n + 1.0);
@@ -71,15 +114,15 @@ pub(super) fn lowest<const N: usize>(
         let across = across.map(|part| part / width);
         let flatten = 1.0 - (1.0 - shrink).max(0.0).sqrt();
         let grow = grow.sqrt();
-        for (at, row) in at.iter_mut().zip(&mut shape) {
+        for (at, row) in self.middle.iter_mut().zip(&mut self.shape) {
             let along: f64 = row.iter().zip(&across).map(|(part, across)| part * across).sum();
             *at -= step * along;
             for (part, across) in row.iter_mut().zip(&across) {
                 *part = grow * (*part - flatten * along * across);
             }
         }
+        true
     }
-    best
 }
 
 #[cfg(test)]
@@ -118,6 +161,21 @@ mod tests {
         })
         .unwrap();
         assert!((value - 1.0 / 3.0_f64.sqrt()).abs() < 1e-9);
+    }
+
+    #[test]
+    fn a_bound_is_held_just_where_the_lowest_lies_above_it() {
+        let look = |at: &[f64; 2]| {
+            let rim = distance(at, [0.0; 2]);
+            if rim.value > 1.0 {
+                Look::Outside(Sloped { value: rim.value - 1.0, ..rim })
+            } else {
+                Look::Inside(distance(at, [3.0, 4.0]))
+            }
+        };
+        assert!(none_below([0.0; 2], [2.0; 2], 3.999, look));
+        assert!(!none_below([0.0; 2], [2.0; 2], 4.001, look));
+        assert!(!none_below([0.0; 2], [2.0; 2], f64::NAN, look), "what cannot be compared is not shown");
     }
 
     #[test]
