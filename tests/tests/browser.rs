@@ -34,6 +34,8 @@ mod node;
 mod offline;
 #[path = "browser/paper.rs"]
 mod paper;
+#[path = "browser/sets.rs"]
+mod sets;
 #[path = "browser/settings.rs"]
 mod settings;
 #[path = "browser/steps.rs"]

@@ -7,8 +7,8 @@ use fitup_core::build::Build;
 use fitup_core::finding::Verdict;
 use fitup_core::fit::{Answer, Desk, shortest_ramps};
 use fitup_core::item::Catalogue;
-use fitup_core::search::{Headline, Searcher, headline};
-use fitup_view::{Ask, Notice, Outcome, Part, Reached, Reply, Supplied, View};
+use fitup_core::search::{Headline, Searcher, SetOrder, headline};
+use fitup_view::{Ask, Edit, Notice, Outcome, Part, Reached, Reply, Step, Supplied, View};
 use fitup_words::{Lang, Units, Words};
 
 use crate::api::ProblemReport;
@@ -43,6 +43,7 @@ struct Work {
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 enum Stage {
     Reached,
+    Sets,
     Facts,
     Remedies,
     Change,
@@ -135,7 +136,8 @@ impl Engine {
         loop {
             let (stage, number) = (work.next, work.ask.number);
             let (part, next) = match stage {
-                Stage::Reached => (self.reached(&work), Stage::Facts),
+                Stage::Reached => (self.reached(&work), Stage::Sets),
+                Stage::Sets => (self.sets(&work), Stage::Facts),
                 Stage::Facts => (self.facts(&work), Stage::Remedies),
                 Stage::Remedies => (self.remedies(&work), Stage::Change),
                 Stage::Change => (self.change(&work), Stage::Away),
@@ -158,6 +160,7 @@ impl Engine {
         // They are tried one by one, which takes its time: only where they are looked at.
         let is_asked = ask.look.opened.is_some() || ask.look.view == View::Measure;
         let ranked = if is_asked { self.known.ranked(&self.desk, build, answer) } else { Rc::default() };
+        let sets = self.known.sets.of(&self.set_key(work));
         let headline = led.as_ref().and_then(|led| led.headline.as_deref()).or(decided.as_ref());
         let shown = Shown {
             build,
@@ -168,6 +171,7 @@ impl Engine {
             headline,
             ranked: &ranked,
             shortest: self.known.shortest.of(build),
+            sets: sets.as_deref(),
         };
         let mut sheet = shown::sheet(ctx, &shown, came);
         if let (Some(led), None) = (&led, &ask.tried) {
@@ -207,6 +211,29 @@ impl Engine {
             ghost: (is_drawn && !stands)
                 .then(|| shown::drawing(ctx, &work.build, &work.answer, &work.ask.look, Some(&led.reach))),
         }))
+    }
+
+    /// Of which build the sets are, and what they are ordered by.
+    fn set_key(&self, work: &Work) -> (Build, SetOrder) {
+        let look = &work.ask.look;
+        let free = |build: Build, &step: &Step| {
+            edited(&self.desk, &work.words, look, &build, &Edit::Clear(step)).unwrap_or(build)
+        };
+        (look.set_free.iter().fold(work.build.clone(), free), shown::ordered(look.set_order))
+    }
+
+    fn sets(&mut self, work: &Work) -> Option<Part> {
+        if work.ask.look.view != View::Sets {
+            return None;
+        }
+        let key = self.set_key(work);
+        if self.known.sets.of(&key).is_some() {
+            return None;
+        }
+        let found = Rc::new(self.searcher.sets(&key.0, key.1));
+        let found = self.known.sets.keep(key, found);
+        let ctx = Ctx { words: &work.words, desk: &self.desk };
+        Some(Part::Sets(Box::new(shown::sets(ctx, &work.build, &work.ask.look, Some(&found)))))
     }
 
     fn facts(&mut self, work: &Work) -> Option<Part> {

@@ -5,7 +5,7 @@ use std::rc::Rc;
 use fitup_core::build::Build;
 use fitup_core::dimension::ShortestRamp;
 use fitup_core::fit::{Answer, Desk, judge};
-use fitup_core::search::{Headline, RankedCheck, Reachable, checks};
+use fitup_core::search::{Headline, RankedCheck, Reachable, SetOrder, Sets, checks};
 use fitup_view::{Away, Here, Options, Reader, Remedies, Sort, Step};
 
 /// A value and what it was worked out of.
@@ -57,6 +57,8 @@ pub struct Known {
     pub list: Kept<ListKey, Options>,
     /// The shortest ramps.
     pub shortest: Kept<Build, Shortest>,
+    /// The best complete sets of a build, by what they are ordered by.
+    pub sets: Kept<(Build, SetOrder), Rc<Sets>>,
     /// What would help.
     pub remedies: Kept<(Build, Reader), Remedies>,
     /// What is taken along.

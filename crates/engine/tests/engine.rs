@@ -5,7 +5,7 @@
 use fitup_catalogue::{BuildFile, link};
 use fitup_core::fit::judge;
 use fitup_engine::Engine;
-use fitup_view::{Ask, Edit, Field, Here, Look, Notice, Part, Reader, Sheet, Slide, Step, Verdict, View};
+use fitup_view::{Ask, Edit, Field, Here, Look, Notice, Part, Reader, SetOrder, Sheet, Slide, Step, Verdict, View};
 use fitup_words::{Lang, texts};
 
 const CATALOGUE: &str = include_str!("../../../www/catalogue/demo.json");
@@ -276,4 +276,33 @@ fn what_is_taken_along_comes_last_and_its_link_opens_the_same_build() {
     // Nothing chosen is nothing to take along.
     sheet(&mut engine, Ask { look, ..Ask::default() });
     assert!(!rest(&mut engine).iter().any(|part| matches!(part, Part::Away(_))));
+}
+
+#[test]
+fn the_best_sets_follow_keep_what_is_kept_and_are_the_searchs_own() {
+    let mut engine = engine();
+    let look = Look { set_free: vec![Step::Frame, Step::Seat], set_order: SetOrder::Length, ..looking(View::Sets) };
+    let ask = Ask { number: 1, build: listed(), look, ..Ask::default() };
+    let first = sheet(&mut engine, ask.clone());
+    let Field::Sets(shown) = &first.field else { panic!("the sets are looked at") };
+    assert!(shown.found.is_none() && shown.says.is_none() && shown.kept.len() == 4, "{shown:?}");
+    let found = |parts: Vec<Part>| {
+        parts.into_iter().find_map(|part| if let Part::Sets(sets) = part { Some(sets) } else { None })
+    };
+    let sets = found(rest(&mut engine)).expect("they follow");
+    let shown = sets.found.as_ref().expect("they were looked for");
+    let desk = fitup_core::fit::Desk::new(fitup_catalogue::read(CATALOGUE).catalogue.expect("it has no mistakes"));
+    let (mut build, _) = link::read(&listed()).expect("our own link").resolve(desk.catalogue());
+    for step in [fitup_core::build::Step::Frame, fitup_core::build::Step::Seat] {
+        step.clear(&mut build);
+    }
+    let own = fitup_core::search::Searcher::new(&desk).sets(&build, fitup_core::search::SetOrder::Length);
+    assert!(shown.len() > 1 && shown.len() == own.found.len());
+    for (shown, own) in shown.iter().zip(&own.found) {
+        assert_eq!(shown.build, link::write(&BuildFile::of(desk.catalogue(), &own.build)));
+        assert_eq!((shown.unbeaten.is_some(), shown.measures.len()), (own.is_unbeaten, 5));
+    }
+    // Asked again they stand on the sheet at once, and nothing follows.
+    let Field::Sets(again) = sheet(&mut engine, ask).field else { panic!("the sets are looked at") };
+    assert_eq!((again.found.as_ref(), found(rest(&mut engine))), (Some(shown), None));
 }

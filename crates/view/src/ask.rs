@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::{DrawingView, Entry, Here, Kind, Lang, Observed, Place, Slide, Sort, Step, Units, View};
+use crate::{DrawingView, Entry, Here, Kind, Lang, Observed, Place, SetOrder, Slide, Sort, Step, Units, View};
 
 /// Who reads.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
@@ -57,6 +57,10 @@ pub struct Look {
     pub observed: Observed,
     /// The builds that are pinned to be compared, as links carry them.
     pub pinned: Vec<String>,
+    /// What the best complete sets are ordered by first.
+    pub set_order: SetOrder,
+    /// The steps whose pick the sets need not keep.
+    pub set_free: Vec<Step>,
     /// The opened row of the answer.
     pub opened: Option<u64>,
     /// Whether the machine drives up the ramp backwards; `None` = the way that the answer is told of.

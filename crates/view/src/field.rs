@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::{Compare, Desk, Identify, Verdict};
+use crate::{Compare, Desk, Identify, Sets, Verdict};
 
 /// A picture as SVG text, with its text alternative inside.
 #[derive(Debug, Clone, PartialEq, Eq, Default, Serialize, Deserialize)]
@@ -26,6 +26,8 @@ pub enum Field {
     Whole(Box<Whole>),
     /// The desk: all that is open for the build.
     Desk(Box<Desk>),
+    /// The best complete sets.
+    Sets(Box<Sets>),
     /// Builds side by side.
     Compare(Box<Compare>),
     /// Which unit it could be.

@@ -16,6 +16,7 @@ mod paper;
 mod reply;
 mod rows;
 mod said;
+mod sets;
 mod sheet;
 
 pub use ask::{Ask, Edit, Look, Reader};
@@ -26,11 +27,12 @@ pub use compare::{Compare, CompareRow, Compared};
 pub use desk::{Desk, Entry, Kind, Now, Place, Taken, Task};
 pub use field::{Chooser, Fact, Field, Picture, Slide, Slider, Switch, Way, Whole};
 pub use identify::{Candidate, Identify, Observed};
-pub use names::{DrawingView, Grade, Lang, LinkTrouble, Mode, Sort, Step, Theme, Tool, Units, Verdict, View};
+pub use names::{DrawingView, Grade, Lang, LinkTrouble, Mode, SetOrder, Sort, Step, Theme, Tool, Units, Verdict, View};
 pub use paper::{Block, Paper, Section};
 pub use reply::{Part, Reached, Remedies, Remedy, Reply, Supplied};
 pub use rows::{Finding, Joint, Line, LineRole, Row, Side};
 pub use said::{Said, Span};
+pub use sets::{SetShown, Sets};
 pub use sheet::{
     Also, Answered, Caution, Extra, Figure, Headline, Notice, Outcome, Parts, PartsLine, Problem, Problems, Refusal,
     Sheet, StepHead, Title,

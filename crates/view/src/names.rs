@@ -98,6 +98,8 @@ names! {
         Digging = "digging",
         /// Gate and path.
         Site = "site",
+        /// The best complete sets.
+        Sets = "sets",
         /// Builds side by side.
         Compare = "compare",
         /// Which unit it could be.
@@ -115,6 +117,21 @@ names! {
         Length = "length",
         /// By name.
         Name = "name",
+    }
+}
+names! {
+    /// What complete sets of one answer are ordered by first.
+    SetOrder {
+        /// The cheapest first.
+        Price = "price",
+        /// The shortest machine first.
+        Length = "length",
+        /// The greatest departure angle first.
+        Departure = "departure",
+        /// The fewest hours first.
+        Hours = "hours",
+        /// The fewest items to buy first.
+        OnHand = "on-hand",
     }
 }
 names! {
@@ -189,7 +206,7 @@ names! {
         NotOurs = "ui-link-not-ours",
     }
 }
-first_by_default!(Lang, Units, Mode, Theme, View, Sort, DrawingView);
+first_by_default!(Lang, Units, Mode, Theme, View, Sort, SetOrder, DrawingView);
 
 impl Lang {
     /// What its speakers call it.

@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::{Away, Fact, Headline, Options, Picture, Sheet, Verdict};
+use crate::{Away, Fact, Headline, Options, Picture, Sets, Sheet, Verdict};
 
 /// A part of the answer to a request.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -24,6 +24,8 @@ pub enum Part {
     Remedies(Remedies),
     /// Figures of a view of the whole machine that take longer.
     Facts(Vec<Fact>),
+    /// The best complete sets.
+    Sets(Box<Sets>),
     /// What the page is told of the build, as JSON text: the detail of `fitup-change`.
     Change(String),
     /// The build, ready to be taken along.

@@ -2,7 +2,7 @@
 
 use fitup_core::build::{Build, Carrying};
 use fitup_core::item::{Catalogue, Role};
-use fitup_core::search::Set;
+use fitup_core::search::{Set, SetOrder};
 
 use crate::{LengthStyle, Words, verdict_key};
 
@@ -19,11 +19,23 @@ impl Words {
         named.join(" + ")
     }
 
-    /// A set in lines: its answer, its items, what it comes to.
-    pub fn set_lines(&self, catalogue: &Catalogue, set: &Set) -> Vec<String> {
+    /// What sets are ordered by, as what is ordered is called.
+    pub fn set_order(&self, order: SetOrder) -> String {
+        self.ui(
+            match order {
+                SetOrder::Price => "footprint-to-buy",
+                SetOrder::Length => "footprint-length",
+                SetOrder::Departure => "footprint-departure",
+                SetOrder::Hours => "ui-work-time",
+                SetOrder::OnHand => "sets-items-to-buy",
+            },
+            &[],
+        )
+    }
+
+    /// What a set comes to: names and values, in the order of [`SetOrder::ALL`].
+    pub fn set_measures(&self, catalogue: &Catalogue, set: &Set) -> Vec<(String, String)> {
         let (reader, measures) = (self.reader(), &set.measures);
-        let answer = self.ui(verdict_key(set.verdict), &[]);
-        let answer = if set.is_unbeaten { self.clauses(&[answer, self.ui("sets-unbeaten", &[])]) } else { answer };
         let (money, open) = measures.price;
         let money = reader.money(money, &catalogue.name.currency);
         let price = match open {
@@ -36,13 +48,16 @@ impl Words {
         let (work, is_least) = measures.hours;
         let work = reader.work(work);
         let hours = if is_least { self.ui("strip-at-least", &[("work", work.into())]) } else { work };
-        let comes_to = [
-            self.labelled(&self.ui("footprint-to-buy", &[]), &price),
-            self.labelled(&self.ui("footprint-length", &[]), &length),
-            self.labelled(&self.ui("footprint-departure", &[]), &departure),
-            self.labelled(&self.ui("ui-work-time", &[]), &hours),
-            self.ui("sets-items", &[("count", measures.to_buy.into())]),
-        ];
+        let values = [price, length, departure, hours, measures.to_buy.to_string()];
+        SetOrder::ALL.into_iter().map(|order| self.set_order(order)).zip(values).collect()
+    }
+
+    /// A set in lines: its answer, its items, what it comes to.
+    pub fn set_lines(&self, catalogue: &Catalogue, set: &Set) -> Vec<String> {
+        let answer = self.ui(verdict_key(set.verdict), &[]);
+        let answer = if set.is_unbeaten { self.clauses(&[answer, self.ui("sets-unbeaten", &[])]) } else { answer };
+        let measures = self.set_measures(catalogue, set);
+        let comes_to: Vec<String> = measures.iter().map(|(name, value)| self.labelled(name, value)).collect();
         vec![answer, self.items_of(catalogue, &set.build), self.clauses(&comes_to)]
     }
 }
@@ -50,7 +65,7 @@ impl Words {
 #[cfg(test)]
 mod tests {
     use fitup_core::fit::Desk;
-    use fitup_core::search::{Searcher, SetOrder};
+    use fitup_core::search::Searcher;
     use fitup_yard::Yard;
 
     use super::*;
@@ -64,7 +79,7 @@ mod tests {
         let lines = Words::new(Lang::En, Units::Metric).set_lines(&yard.catalogue, &found.found[0]);
         assert_eq!(lines[1], "Hedge tractor + Long frame + Rear seat + Digging arm");
         assert!(lines[0].ends_with("; nothing beats it"), "{lines:?}");
-        assert!(lines[2].contains("Overall length") && lines[2].contains("4 items to buy"), "{lines:?}");
+        assert!(lines[2].contains("Overall length") && lines[2].contains("Items to buy: 4"), "{lines:?}");
         for lang in Lang::ALL {
             let lines = Words::new(lang, Units::Us).set_lines(&yard.catalogue, &found.found[0]);
             assert!(lines.iter().all(|line| !line.contains("sets-")), "{lines:?}");

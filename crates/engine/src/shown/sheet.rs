@@ -3,7 +3,7 @@
 use fitup_core::build::Build;
 use fitup_core::finding;
 use fitup_core::fit::Answer;
-use fitup_core::search::{Headline, RankedCheck, Reachable};
+use fitup_core::search::{Headline, RankedCheck, Reachable, Sets};
 use fitup_view::{Field, Look, Notice, Outcome, Problems, Sheet, View};
 
 use super::compare::compare;
@@ -13,6 +13,7 @@ use super::details::details;
 use super::drawing::drawing;
 use super::identify::identify;
 use super::parts::parts;
+use super::sets::sets;
 use super::steps::{also, steps};
 use super::title::{answers, cautions, figures, title};
 use super::whole::whole;
@@ -36,6 +37,8 @@ pub struct Shown<'a> {
     pub ranked: &'a [RankedCheck],
     /// The shortest ramps, if they are known already.
     pub shortest: Option<Shortest>,
+    /// The best complete sets, if they are known already.
+    pub sets: Option<&'a Sets>,
 }
 
 /// What came of the request besides what is shown.
@@ -52,7 +55,7 @@ pub struct Came {
 
 /// The sheet.
 pub fn sheet(ctx: Ctx, shown: &Shown, came: Came) -> Sheet {
-    let &Shown { build, tried, answer, look, reach, headline, ranked, shortest } = shown;
+    let &Shown { build, tried, answer, look, reach, headline, ranked, shortest, sets: found } = shown;
     let begun = *build != Build::default();
     let name = &ctx.catalogue().name;
     Sheet {
@@ -71,6 +74,7 @@ pub fn sheet(ctx: Ctx, shown: &Shown, came: Came) -> Sheet {
         field: match look.view {
             View::Fit | View::Parts => Field::Drawing(drawing(ctx, build, answer, look, reach)),
             View::Measure => Field::Desk(Box::new(desk(ctx, build, ranked, look))),
+            View::Sets => Field::Sets(Box::new(sets(ctx, build, look, found))),
             View::Compare => Field::Compare(Box::new(compare(ctx, build, look))),
             View::Identify => Field::Identify(Box::new(identify(ctx, look))),
             View::Loading | View::Weight | View::Digging | View::Site => {

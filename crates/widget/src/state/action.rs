@@ -3,7 +3,8 @@
 use std::rc::Rc;
 
 use fitup_view::{
-    Ask, DrawingView, Edit, Entry, Kind, Lang, Part, Place, Slide, Sort, Step, Supplied, Theme, Tool, Units, View, Way,
+    Ask, DrawingView, Edit, Entry, Kind, Lang, Part, Place, SetOrder, Slide, Sort, Step, Supplied, Theme, Tool, Units,
+    View, Way,
 };
 
 use super::{Address, EngineTrouble, Job, Memo, Notice, Trouble};
@@ -61,6 +62,12 @@ pub enum Action {
     Recognise(Edit),
     /// Pin the build at hand.
     Pin,
+    /// Pin a build by its link.
+    PinLink(String),
+    /// Order the best complete sets by something else first.
+    SetsBy(SetOrder),
+    /// Whether the best complete sets keep the pick of a step.
+    Keep(Step, bool),
     /// Take a pinned build away, by its place.
     Unpin(usize),
     /// Show all lines of a comparison, or only those that differ.

@@ -14,6 +14,9 @@ use super::{Action, Address, Bench, EngineTrouble, History, Job, Memo, Notice, P
 /// Cards that are laid out at first, and that are added each time the list is scrolled to its end.
 const BATCH: u32 = 40;
 
+/// Builds beside the one at hand at most: more do not fit beside each other.
+const MOST_PINNED: usize = 3;
+
 /// How far the catalogue has come.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 pub enum Supply {
@@ -160,10 +163,21 @@ impl Session {
         tried.or_else(|| self.pending.iter().rev().find_map(slid)).or_else(|| self.look.place(slide))
     }
 
-    /// Whether the build at hand can be pinned: there is one, and it is not pinned yet.
+    /// Whether the build at hand can be pinned.
     pub fn can_pin(&self) -> bool {
-        let present = self.history.present();
-        !present.is_empty() && !self.look.pinned.iter().any(|pinned| **pinned == **present)
+        self.can_pin_link(self.history.present())
+    }
+
+    /// Whether a build can be pinned: something is chosen, it is not pinned yet, and there is room for one more.
+    pub fn can_pin_link(&self, link: &str) -> bool {
+        let pinned = &self.look.pinned;
+        !link.is_empty() && pinned.len() < MOST_PINNED && pinned.iter().all(|known| known != link)
+    }
+
+    fn pin(&mut self, link: String) {
+        if self.can_pin_link(&link) {
+            self.look.pinned.push(link);
+        }
     }
 
     /// The session after an action.
@@ -237,12 +251,8 @@ impl Session {
                 self.react(Action::Edit(edit));
                 self.react(Action::Turn(View::Fit));
             }
-            Action::Pin => {
-                let present = self.history.present().to_string();
-                if self.can_pin() && !self.look.pinned.contains(&present) {
-                    self.look.pinned.push(present);
-                }
-            }
+            Action::Pin => self.pin(self.history.present().to_string()),
+            Action::PinLink(link) => self.pin(link),
             Action::DifferencesOnly => self.differences_only = !self.differences_only,
             Action::Correct => self.refused = None,
             Action::Task(task) => {
@@ -294,6 +304,11 @@ impl Session {
                 look.observed = Observed { kind, found: Vec::new() };
             }
             Action::Unobserve(at, kind) => look.observed.forget(&at, kind),
+            Action::SetsBy(order) => look.set_order = order,
+            Action::Keep(step, is_kept) => {
+                look.set_free.retain(|&free| free != step);
+                look.set_free.extend((!is_kept).then_some(step));
+            }
             Action::Unpin(at) if at < look.pinned.len() => {
                 look.pinned.remove(at);
             }
@@ -408,6 +423,11 @@ impl Session {
             Part::Facts(facts) => {
                 if let Some(Field::Whole(whole)) = self.sheet.as_mut().map(|sheet| &mut Rc::make_mut(sheet).field) {
                     whole.facts = facts;
+                }
+            }
+            Part::Sets(sets) => {
+                if let Some(Field::Sets(shown)) = self.sheet.as_mut().map(|sheet| &mut Rc::make_mut(sheet).field) {
+                    *shown = sets;
                 }
             }
             Part::Remedies(remedies) => self.remedies = Rc::new(remedies),

@@ -9,9 +9,6 @@ use crate::ctx::Ctx;
 use crate::focus;
 use crate::state::{Action, Session};
 
-/// Builds beside the one at hand at most: more do not fit beside each other.
-const MOST_PINNED: usize = 3;
-
 /// The view.
 pub fn compare(ctx: &Ctx, session: &Session, view: &Compare) -> Html {
     let pin = {
@@ -26,7 +23,7 @@ pub fn compare(ctx: &Ctx, session: &Session, view: &Compare) -> Html {
         <div class="compare" key="compare" id="compare" tabindex="-1">
             <DrawingBox picture={view.picture.clone()} />
             <div class="compare-tools">
-                if view.builds.len() <= MOST_PINNED && session.can_pin() {
+                if session.can_pin() {
                     <button type="button" class="button firm" onclick={pin}>{ ctx.text("ui-pin") }</button>
                 }
                 if many {

@@ -9,6 +9,7 @@ use super::drawing::DrawingBox;
 use super::figures::figures;
 use super::first::begin;
 use super::identify::identify;
+use super::sets::sets;
 use super::tabs::tabs;
 use super::whole::switch::switch;
 use super::whole::whole;
@@ -43,6 +44,7 @@ pub fn field(ctx: &Ctx, session: &Session, sheet: &Sheet) -> Html {
                             html! { <DrawingBox key="drawing" {picture} /> }
                         }
                         Field::Drawing(picture) => html! { <DrawingBox key="drawing" picture={picture.clone()} /> },
+                        Field::Sets(view) => sets(ctx, session, view),
                         Field::Compare(view) => compare(ctx, session, view),
                         Field::Identify(view) => identify(ctx, session, view),
                         Field::Desk(of_build) => html! { <div key="desk">{ desk(ctx, session, of_build, 2) }</div> },

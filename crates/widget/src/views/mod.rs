@@ -34,6 +34,7 @@ mod room_box;
 mod row;
 mod said;
 mod select;
+mod sets;
 mod settings;
 mod sheet;
 mod step;

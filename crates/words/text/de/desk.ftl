@@ -57,3 +57,7 @@ compare-says = Heften Sie die Zusammenstellung an und ändern Sie einen Schritt:
 compare-now = Jetzt
 compare-all-same = Kein Unterschied.
 ui-to-drawing = In der Zeichnung zeigen
+ui-sets-keep = Behalten
+ui-sets-wait = Die besten Sätze werden gesucht …
+ui-sets-take = Diesen Satz nehmen
+ui-sets-compare = Vergleichen

@@ -305,10 +305,9 @@ bolts-open = { $count ->
 bolts-edge = von der Lochmitte zum Rand { $edge }, mindestens { $least } nötig
 bolts-edge-unknown = darauf achten, dass von der Lochmitte zum Rand mindestens { $least } bleiben
 sets-unbeaten = nichts schlägt es
-sets-items = { $count ->
-    [one] { $count } Teil zu kaufen
-   *[other] { $count } Teile zu kaufen
-}
+sets-items-to-buy = Teile zu kaufen
+sets-all-kept = Alle vier Schritte bleiben, wie sie sind: das ist der eine Satz. Einen frei geben, um zu sehen, was noch passt.
+sets-says = Die besten vollständigen Sätze, das beste Ergebnis zuerst.
 sets-none = Kein vollständiger Satz passt.
 sets-not-all = Es sind zu viele Sätze, um alle anzusehen; dies sind die besten der angesehenen.
 lists-without-heading = Ohne Überschrift

@@ -70,6 +70,7 @@ ui-settings = Einstellungen
 ui-views = Ansichten
 ui-view-fit = Passung
 ui-view-measure = Messen
+ui-view-sets = Sätze
 ui-view-compare = Vergleichen
 ui-view-identify = Was ist das?
 ui-view-parts = Teile

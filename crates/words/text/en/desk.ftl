@@ -57,3 +57,7 @@ compare-says = Pin the build at hand and change a step: both then stand side by 
 compare-now = Now
 compare-all-same = No difference.
 ui-to-drawing = Show in the drawing
+ui-sets-keep = Keep
+ui-sets-wait = Looking for the best sets …
+ui-sets-take = Take this set
+ui-sets-compare = Compare it

@@ -307,10 +307,9 @@ bolts-open = { $count ->
 bolts-edge = { $edge } from the middle to the edge of the plate, at least { $least } needed
 bolts-edge-unknown = see that it is at least { $least } from the middle to the edge of the plate
 sets-unbeaten = nothing beats it
-sets-items = { $count ->
-    [one] { $count } item to buy
-   *[other] { $count } items to buy
-}
+sets-items-to-buy = Items to buy
+sets-all-kept = You keep all four choices, so this is the one set. Leave one open to see what else goes on.
+sets-says = The best complete sets, best answer first.
 sets-none = No complete set goes on.
 sets-not-all = There are too many sets to look at all of them; these are the best of those looked at.
 lists-without-heading = Without a heading

@@ -72,6 +72,7 @@ ui-settings = Settings
 ui-views = Views
 ui-view-fit = Fit
 ui-view-measure = Measure
+ui-view-sets = Sets
 ui-view-compare = Compare
 ui-view-identify = What is this?
 ui-view-parts = Parts

@@ -57,3 +57,7 @@ compare-says = Fije el conjunto actual y cambie un paso: los dos quedan uno al l
 compare-now = Ahora
 compare-all-same = Ninguna diferencia.
 ui-to-drawing = Ver en el dibujo
+ui-sets-keep = Conservar
+ui-sets-wait = Buscando los mejores conjuntos…
+ui-sets-take = Tomar este conjunto
+ui-sets-compare = Comparar

@@ -305,10 +305,9 @@ bolts-open = { $count ->
 bolts-edge = { $edge } del centro al borde de la chapa, hacen falta al menos { $least }
 bolts-edge-unknown = compruebe que del centro al borde de la chapa queden al menos { $least }
 sets-unbeaten = nada lo supera
-sets-items = { $count ->
-    [one] { $count } pieza por comprar
-   *[other] { $count } piezas por comprar
-}
+sets-items-to-buy = Piezas por comprar
+sets-all-kept = Conserva las cuatro elecciones: este es el único conjunto. Deje una abierta para ver qué más se puede montar.
+sets-says = Los mejores conjuntos completos, primero el mejor resultado.
 sets-none = Ningún conjunto completo se puede montar.
 sets-not-all = Hay demasiados conjuntos para mirarlos todos; estos son los mejores de los mirados.
 lists-without-heading = Sin título

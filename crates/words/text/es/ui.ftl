@@ -70,6 +70,7 @@ ui-settings = Ajustes
 ui-views = Vistas
 ui-view-fit = Compatibilidad
 ui-view-measure = Medir
+ui-view-sets = Conjuntos
 ui-view-compare = Comparar
 ui-view-identify = ¿Qué es esto?
 ui-view-parts = Piezas

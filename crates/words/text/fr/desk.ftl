@@ -57,3 +57,7 @@ compare-says = Épinglez l’ensemble en cours et changez une étape : les deux
 compare-now = Maintenant
 compare-all-same = Aucune différence.
 ui-to-drawing = Voir sur le dessin
+ui-sets-keep = Garder
+ui-sets-wait = Recherche des meilleurs ensembles…
+ui-sets-take = Prendre cet ensemble
+ui-sets-compare = Comparer

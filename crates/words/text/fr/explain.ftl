@@ -305,10 +305,9 @@ bolts-open = { $count ->
 bolts-edge = { $edge } du centre au bord de la tôle, il en faut au moins { $least }
 bolts-edge-unknown = veiller à garder au moins { $least } du centre au bord de la tôle
 sets-unbeaten = rien ne fait mieux
-sets-items = { $count ->
-    [one] { $count } pièce à acheter
-   *[other] { $count } pièces à acheter
-}
+sets-items-to-buy = Pièces à acheter
+sets-all-kept = Vous gardez les quatre choix : il n’y a que cet ensemble. Libérez-en un pour voir ce qui se monte aussi.
+sets-says = Les meilleurs ensembles complets, le meilleur résultat d’abord.
 sets-none = Aucun ensemble complet ne se monte.
 sets-not-all = Il y a trop d’ensembles pour tous les examiner ; voici les meilleurs de ceux qui l’ont été.
 lists-without-heading = Sans titre

@@ -70,6 +70,7 @@ ui-settings = Réglages
 ui-views = Vues
 ui-view-fit = Compatibilité
 ui-view-measure = Mesurer
+ui-view-sets = Ensembles
 ui-view-compare = Comparer
 ui-view-identify = Qu’est-ce que c’est ?
 ui-view-parts = Pièces
