@@ -6,7 +6,8 @@ use std::io::{Cursor, Write as _};
 
 use fitup_catalogue::read_closely;
 use fitup_catalogue::tables::{
-    Cell, Merged, Sheet, csv, kept, read_sheets, sheet_of_csv, sheets, sheets_of_workbook, workbook,
+    Cell, Merged, Sheet, TemplateUnits, csv, kept, read_sheets, sheet_of_csv, sheets, sheets_of_workbook, template,
+    workbook,
 };
 use rust_xlsxwriter::{ExcelDateTime, Format, Formula, Workbook};
 
@@ -118,4 +119,30 @@ fn what_is_the_keepers_own_is_no_mistake_and_stays_through_both_forms() {
             .count()
     };
     assert_eq!(mass(&tables), mass(&again), "numbers that were text are numbers again");
+}
+
+/// The text of the worksheet that is the nth of a workbook.
+fn worksheet(bytes: &[u8], nth: usize) -> String {
+    let mut archive = zip::ZipArchive::new(Cursor::new(bytes)).expect("it is an archive");
+    let mut text = String::new();
+    let mut part = archive.by_name(&format!("xl/worksheets/sheet{nth}.xml")).expect("the worksheet");
+    std::io::Read::read_to_string(&mut part, &mut text).expect("it is text");
+    text
+}
+
+#[test]
+fn the_template_offers_words_and_names_and_keeps_names_text() {
+    let tables = template(TemplateUnits::Metric);
+    let bytes = workbook(&tables).unwrap();
+    let nth = |name: &str| 1 + tables.iter().position(|sheet| sheet.name == name).unwrap();
+    let machines = worksheet(&bytes, nth("machines"));
+    assert!(machines.contains("<formula1>\"open,cab\"</formula1>"), "words to choose from");
+    assert!(machines.contains("outlineLevel=\"1\""), "columns in groups");
+    let guide = worksheet(&bytes, nth("guide"));
+    assert!(guide.contains("<formula1>implements!$A$4:$A$10000</formula1>"), "{guide}");
+    let ports = worksheet(&bytes, nth("ports"));
+    assert!(ports.contains("COUNTIF(machines!$A:$A,A4)+"), "a warning where no item has the id");
+    let parts_lists = worksheet(&bytes, nth("parts_lists"));
+    let first = &parts_lists[parts_lists.find("<col ").unwrap()..];
+    assert!(first.split("/>").next().unwrap().contains("style="), "the column of ids has a format of its own");
 }

@@ -5,7 +5,7 @@ use std::io::Read;
 use std::path::{Path, PathBuf};
 
 use fitup_catalogue::tables::{
-    Sheet, csv, kept, read_sheets, sheet_of_csv, sheets, sheets_of_workbook, template, workbook,
+    Sheet, TemplateUnits, csv, kept, read_sheets, sheet_of_csv, sheets, sheets_of_workbook, template, workbook,
 };
 use fitup_catalogue::wire::CatalogueFile;
 use fitup_catalogue::{Problem, read_bytes, read_closely, write};
@@ -113,14 +113,14 @@ pub fn write_file(path: &str, file: &CatalogueFile, read: Option<&[Sheet]>, over
     }
 }
 
-/// Writes empty tables with headings and notes.
+/// Writes tables for a new catalogue: headings, notes on what each column holds, examples.
 ///
 /// # Errors
 /// What cannot be written, and why; also when something is there already.
-pub fn write_template(path: &str) -> Result<(), String> {
+pub fn write_template(path: &str, units: TemplateUnits) -> Result<(), String> {
     match form_of(path)? {
         Form::Json => Err(format!("{path}: a template is a folder of CSV tables or an .xlsx workbook")),
-        _ => write_sheets(path, &template(), false),
+        _ => write_sheets(path, &template(units), false),
     }
 }
 

@@ -9,12 +9,13 @@ use std::sync::{Mutex, PoisonError};
 use std::time::{Duration, Instant};
 
 use clap::{Parser, Subcommand};
+use fitup_catalogue::tables::TemplateUnits;
 use fitup_cli::catalogue::open_catalogue;
 use fitup_cli::check::{Format, problems_text};
 use fitup_cli::judge::LanguageArgument;
 use fitup_cli::{figure, form, identify, judge, lists, matrix, sets};
 use fitup_core::fit::Desk;
-use fitup_words::Words;
+use fitup_words::{Units, Words};
 
 /// Does this implement fit that machine, through which frame, and what does the result measure?
 #[derive(Parser)]
@@ -69,10 +70,13 @@ enum Task {
         #[command(flatten)]
         language: LanguageArgument,
     },
-    /// Write empty authoring tables with headings and notes.
+    /// Write a workbook or a folder of CSV tables for a new catalogue: headings, what each column holds, an example.
     Template {
-        /// A folder for CSV tables, or an .xlsx workbook.
+        /// An .xlsx workbook, or a folder for CSV tables.
         to: String,
+        /// The units it is to be kept in: metric or us.
+        #[arg(long, default_value = "metric", value_parser = fitup_cli::judge::units)]
+        units: Units,
     },
     /// Print the JSON Schema of the catalogue format.
     Schema,
@@ -89,13 +93,20 @@ fn main() -> ExitCode {
         Task::Lists(asked) => lists::run(&asked, read_bytes).and_then(|(text, code)| print_text(&text).map(|()| code)),
         Task::Matrix(asked) => matrix_task(&asked),
         Task::Convert { from, to, force, language } => convert_task(&language.words(), &from, &to, force),
-        Task::Template { to } => form::write_template(&to).map(|()| ExitCode::SUCCESS),
+        Task::Template { to, units } => form::write_template(&to, template_units(units)).map(|()| ExitCode::SUCCESS),
         Task::Schema => print(&fitup_catalogue::schema()).map(|()| ExitCode::SUCCESS),
     };
     done.unwrap_or_else(|failure| {
         eprintln!("fitup: {failure}");
         ExitCode::from(2)
     })
+}
+
+const fn template_units(units: Units) -> TemplateUnits {
+    match units {
+        Units::Metric => TemplateUnits::Metric,
+        Units::Us => TemplateUnits::Us,
+    }
 }
 
 fn figure_task(name: &str, file: &str) -> Result<ExitCode, String> {

@@ -14,6 +14,8 @@ mod tests;
 use fitup_core::item as core;
 
 use self::body::PartsLists;
+#[cfg(feature = "tables")]
+pub use self::units::is_unit;
 pub use self::units::{Lower, Units};
 use crate::at::At;
 use crate::report::Report;

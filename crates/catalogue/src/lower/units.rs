@@ -71,6 +71,20 @@ impl Units {
     }
 }
 
+/// Whether a unit of a quantity, as the header names it, is one that is known here.
+#[cfg(feature = "tables")]
+pub fn is_unit(quantity: &str, unit: &str) -> bool {
+    match quantity {
+        "length" => LengthUnit::from_symbol(unit).is_some(),
+        "mass" => MassUnit::from_symbol(unit).is_some(),
+        "pressure" => PressureUnit::from_symbol(unit).is_some(),
+        "flow" => FlowUnit::from_symbol(unit).is_some(),
+        "power" => PowerUnit::from_symbol(unit).is_some(),
+        "angle" => AngleUnit::from_symbol(unit).is_some(),
+        _ => unit.len() == 3 && unit.bytes().all(|b| b.is_ascii_uppercase()),
+    }
+}
+
 /// What the core has for a value of the file.
 pub trait Lower {
     /// The core's type.

@@ -14,6 +14,8 @@ pub struct Follows {
     pub cells: BTreeSet<CellAt>,
     /// Columns whose heading is not one of the table.
     pub columns: BTreeSet<(usize, String)>,
+    /// Quantities whose unit a heading states otherwise than the header.
+    pub units: BTreeSet<String>,
     /// Tables of which a row belongs nowhere.
     lost: BTreeSet<&'static str>,
 }

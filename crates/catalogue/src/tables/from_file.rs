@@ -1,4 +1,4 @@
-//! From the file's records to tables, and tables without rows.
+//! From the file's records to tables.
 
 use serde_json::Value;
 
@@ -10,42 +10,33 @@ use crate::wire::CatalogueFile;
 /// The tables of a file.
 pub fn sheets(file: &CatalogueFile) -> Vec<Sheet> {
     let value = serde_json::to_value(file).expect("wire types are text, numbers, lists and records of them");
-    tables().iter().map(|table| sheet(table, rows(table, &value))).collect()
+    tables().iter().map(|table| sheet(table, &value, rows(table, &value))).collect()
 }
 
-/// Tables with headings and a row of notes on what each column holds, for a new catalogue.
-pub fn template() -> Vec<Sheet> {
-    let notes = |table: &Table| {
-        let keys = table.keys.iter().map(|key| format!("Name of the {key} it belongs to."));
-        let columns = table.columns.iter().map(note);
-        let mut notes: Vec<String> = keys.chain(columns).collect();
-        if let Some(first) = notes.first_mut() {
-            *first = format!("# {first}");
-        }
-        notes.into_iter().map(Cell::Text).collect()
-    };
-    tables().iter().map(|table| sheet(table, vec![notes(table)])).collect()
-}
-
-fn note(column: &Column) -> String {
-    let holds = match column.sort {
-        Sort::Text | Sort::Stated | Sort::Number => "",
-        Sort::Flag => " Yes or no.",
-        Sort::Word | Sort::Choice => " One word.",
-        Sort::Texts | Sort::Numbers => " Several, with semicolons between.",
-    };
-    let required = if column.required { " Required." } else { "" };
-    format!("{}{holds}{required}", column.meaning)
-}
-
-fn sheet(table: &Table, rows: Vec<Vec<Cell>>) -> Sheet {
+/// A table of a file: headings with the header's units, and rows.
+pub fn sheet(table: &Table, file: &Value, rows: Vec<Vec<Cell>>) -> Sheet {
     let keys = table.keys.iter().map(|key| (*key).to_owned());
-    let headings = keys.chain(table.columns.iter().map(Column::heading)).map(Cell::Text).collect();
+    let heading = |column: &Column| match unit(column, file) {
+        Some(unit) => format!("{} [{unit}]", column.heading()),
+        None => column.heading(),
+    };
+    let headings = keys.chain(table.columns.iter().map(heading)).map(Cell::Text).collect();
     let rows = std::iter::once(headings).chain(rows).collect();
     Sheet::of(table.name, table.name, rows)
 }
 
-fn rows(table: &Table, file: &Value) -> Vec<Vec<Cell>> {
+/// The unit of a column's numbers: by the header, or the one that the format gives.
+fn unit<'v>(column: &Column, file: &'v Value) -> Option<&'v str> {
+    match column.quantity.as_deref()? {
+        "hours" => Some("h"),
+        "torque" => Some("N m"),
+        "share" => Some("0 to 1"),
+        quantity => file["units"][quantity].as_str(),
+    }
+}
+
+/// The rows of a table in a file.
+pub fn rows(table: &Table, file: &Value) -> Vec<Vec<Cell>> {
     let list = |value: &Value, path: &[&str]| -> Vec<Value> {
         get(value, path.iter().copied()).and_then(Value::as_array).cloned().unwrap_or_default()
     };

@@ -100,10 +100,13 @@ impl Reader<'_> {
         matched
     }
 
-    /// Tells of a unit behind a heading that is not the header's.
+    /// Tells of a unit behind a heading that is not the header's, once for all headings of the quantity.
     fn unit(&mut self, column: &Column, unit: Option<&str>, place: u32) {
         let (Some(unit), Some(quantity)) = (unit, column.quantity.as_deref()) else { return };
         let Some(expected) = self.units.get(quantity).filter(|expected| *expected != unit) else { return };
+        if !self.follows.units.insert(quantity.to_owned()) {
+            return;
+        }
         let args = vec![("found", shortened(unit)), ("expected", shortened(expected))];
         self.report.fault_at(Code::UnitInHeading, place, args);
     }

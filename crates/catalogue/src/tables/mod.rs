@@ -17,6 +17,7 @@
 mod cell;
 mod csv_files;
 mod draft;
+mod dressed;
 mod follows;
 mod from_file;
 mod from_workbook;
@@ -24,15 +25,17 @@ mod headings;
 mod kept;
 mod layout;
 mod sheet;
+mod template;
 mod to_file;
 mod unseen;
 mod workbook;
 
 pub use cell::Cell;
 pub use csv_files::{csv, sheet_of_csv};
-pub use from_file::{sheets, template};
+pub use from_file::sheets;
 pub use from_workbook::sheets_of_workbook;
 pub use kept::kept;
 pub use sheet::{Merged, Sheet};
+pub use template::{TemplateUnits, template};
 pub use to_file::read_sheets;
 pub use workbook::workbook;

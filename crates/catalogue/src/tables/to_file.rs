@@ -11,6 +11,7 @@ use super::follows::Follows;
 use super::headings::{Matched, heading_and_unit, is_own_row};
 use super::layout::{Column, ITEMS, Place, Sort, Table, tables};
 use super::{Cell, Sheet};
+use crate::lower::is_unit;
 use crate::problem::{Code, Position, Problem, Severity};
 use crate::read::{Depth, examine};
 use crate::report::Report;
@@ -58,7 +59,7 @@ fn units(sheets: &[Sheet]) -> BTreeMap<String, String> {
     let unit = |(heading, cell): (&Cell, &Cell)| {
         let text = heading.text();
         let quantity = heading_and_unit(&text).0.strip_prefix("units.")?.to_owned();
-        Some((quantity, cell.text().trim().to_owned())).filter(|(_, unit)| !unit.is_empty())
+        Some((quantity, cell.text().trim().to_owned())).filter(|(quantity, unit)| is_unit(quantity, unit))
     };
     headings.iter().zip(row).filter_map(unit).collect()
 }

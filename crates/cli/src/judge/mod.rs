@@ -103,7 +103,11 @@ fn lang(tag: &str) -> Result<Lang, String> {
     })
 }
 
-fn units(name: &str) -> Result<Units, String> {
+/// The units of a name.
+///
+/// # Errors
+/// There are none of this name; which there are.
+pub fn units(name: &str) -> Result<Units, String> {
     Units::from_name(name).ok_or_else(|| format!("there are no units \"{name}\"; there are: metric, us"))
 }
 
