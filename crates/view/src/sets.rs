@@ -22,7 +22,7 @@ pub struct Sets {
 pub struct SetShown {
     /// The build, as a link carries it.
     pub build: String,
-    /// Its items.
+    /// Its items, without those that every set has.
     pub name: String,
     /// What it comes to.
     pub verdict: Verdict,

@@ -25,15 +25,21 @@ pub fn sets(ctx: Ctx, build: &Build, look: &Look, found: Option<&search::Sets>) 
     view::Sets {
         kept,
         orders: SetOrder::ALL.iter().map(|&order| (order, ctx.words.set_order(ordered(order)))).collect(),
-        found: found.map(|found| found.found.iter().map(|set| shown(ctx, set)).collect()),
+        found: found.map(|found| {
+            // What every set has goes without saying.
+            let is_told = |step: Step| is_settled || Pick::of(build, step).is_none() || !is_kept(step);
+            found.found.iter().map(|set| shown(ctx, set, is_told)).collect()
+        }),
         says,
     }
 }
 
-fn shown(ctx: Ctx, set: &Set) -> SetShown {
+fn shown(ctx: Ctx, set: &Set, is_told: impl Fn(Step) -> bool) -> SetShown {
+    let told = Step::ALL.into_iter().filter(|&step| is_told(step)).filter_map(|step| Pick::of(&set.build, step));
+    let named: Vec<String> = told.map(|pick| ctx.pick_label(pick)).collect();
     SetShown {
         build: link::text_of(ctx.catalogue(), &set.build),
-        name: ctx.words.items_of(ctx.catalogue(), &set.build),
+        name: named.join(" + "),
         verdict: verdict(set.verdict),
         word: ctx.text(verdict_key(set.verdict)),
         unbeaten: set.is_unbeaten.then(|| ctx.text("sets-unbeaten")),

@@ -10,7 +10,7 @@ use super::figures::figures;
 use super::first::begin;
 use super::identify::identify;
 use super::sets::sets;
-use super::tabs::tabs;
+use super::tabs::Tabs;
 use super::whole::switch::switch;
 use super::whole::whole;
 use crate::ctx::Ctx;
@@ -31,7 +31,7 @@ pub fn field(ctx: &Ctx, session: &Session, sheet: &Sheet) -> Html {
                     { begin(ctx, session) }
                 } else {
                     <div class="views">
-                        { tabs(ctx, session.view()) }
+                        <Tabs shown={session.view()} />
                         if matches!(session.view(), View::Fit | View::Parts) {
                             { switch(ctx.text("ui-look-from"), sides, session.drawing(), &look) }
                         }

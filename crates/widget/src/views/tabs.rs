@@ -4,11 +4,32 @@ use fitup_view::View;
 use web_sys::{HtmlElement, KeyboardEvent};
 use yew::prelude::*;
 
-use crate::ctx::Ctx;
+use crate::ctx::use_ctx;
 use crate::state::Action;
 
-/// The tabs: one tab stop; the arrow keys turn.
-pub fn tabs(ctx: &Ctx, shown: View) -> Html {
+/// What the tabs are of.
+#[derive(PartialEq, Properties)]
+pub struct Props {
+    /// The view that is shown.
+    pub shown: View,
+}
+
+/// The tabs: one tab stop; the arrow keys turn. Where they do not all fit in, the one that is shown is brought in.
+#[component(Tabs)]
+pub fn tabs(&Props { shown }: &Props) -> Html {
+    let ctx = use_ctx();
+    let list = use_node_ref();
+    use_effect_with((shown, list.clone()), |(_, list)| {
+        let tab = list.cast::<HtmlElement>().and_then(|list| {
+            let tab = list.query_selector("[aria-selected=true]").ok().flatten()?;
+            Some((wasm_bindgen::JsCast::dyn_into::<HtmlElement>(tab).ok()?, list))
+        });
+        if let Some((tab, list)) = tab {
+            list.set_scroll_left(
+                tab.offset_left() - list.offset_left() - (list.client_width() - tab.offset_width()) / 2,
+            );
+        }
+    });
     let at = View::ALL.iter().position(|&view| view == shown).unwrap_or_default();
     let turn = {
         let act = ctx.act.clone();
@@ -33,7 +54,7 @@ pub fn tabs(ctx: &Ctx, shown: View) -> Html {
         }
     };
     html! {
-        <div class="tabs" role="tablist" aria-label={ctx.text("ui-views")} onkeydown={turn}>
+        <div ref={list} class="tabs" role="tablist" aria-label={ctx.text("ui-views")} onkeydown={turn}>
             for view in View::ALL.iter().copied() {
                 <button
                     key={view.name()} type="button" role="tab" aria-selected={(view == shown).to_string()}
