@@ -22,6 +22,8 @@ mod interface;
 mod jobs;
 #[path = "browser/kiosk.rs"]
 mod kiosk;
+#[path = "browser/lists.rs"]
+mod lists;
 #[path = "browser/marks.rs"]
 mod marks;
 #[path = "browser/measure.rs"]

@@ -5,7 +5,9 @@
 use fitup_catalogue::{BuildFile, link};
 use fitup_core::fit::judge;
 use fitup_engine::Engine;
-use fitup_view::{Ask, Edit, Field, Here, Look, Notice, Part, Reader, SetOrder, Sheet, Slide, Step, Verdict, View};
+use fitup_view::{
+    Ask, Edit, Field, Here, ListFrom, Look, Notice, Part, Reader, SetOrder, Sheet, Slide, Step, Verdict, View,
+};
 use fitup_words::{Lang, texts};
 
 const CATALOGUE: &str = include_str!("../../../www/catalogue/demo.json");
@@ -305,4 +307,28 @@ fn the_best_sets_follow_keep_what_is_kept_and_are_the_searchs_own() {
     // Asked again they stand on the sheet at once, and nothing follows.
     let Field::Sets(again) = sheet(&mut engine, ask).field else { panic!("the sets are looked at") };
     assert_eq!((again.found.as_ref(), found(rest(&mut engine))), (Some(shown), None));
+}
+
+#[test]
+fn two_parts_lists_are_compared_as_they_come_from_the_catalogue_or_are_pasted() {
+    let mut engine = engine();
+    let of = |item: &str, text: &str| ListFrom { item: item.into(), text: text.into() };
+    let mut look = |lists: [ListFrom; 2]| {
+        let look = Look { lists, ..looking(View::Lists) };
+        let Field::Lists(shown) = sheet(&mut engine, Ask { number: 1, look, ..Ask::default() }).field else {
+            panic!("the lists are looked at")
+        };
+        shown
+    };
+    let none = look(Default::default());
+    assert!(none.says.is_some() && none.assemblies.is_empty() && !none.items.is_empty());
+    let (item, _) = none.items[0].clone();
+    let same = look([of(&item, ""), of(&item, "")]);
+    assert!(same.says.is_none() && !same.assemblies.is_empty() && same.assemblies.iter().all(|one| one.is_same));
+    let pasted = look([
+        of("", "Hooks\nHK-7001;hook;2\nPN-20;latch pin;1\n"),
+        of("", "Hooks\nHK-7001;hook;1\nPN-20;latch pin;1\nx;;0\n"),
+    ]);
+    assert!(!pasted.assemblies[0].is_same && pasted.assemblies[0].lines.len() == 1, "{pasted:?}");
+    assert_eq!((pasted.read[0].1.len(), pasted.read[1].1.len()), (0, 1), "{pasted:?}");
 }

@@ -2,7 +2,9 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::{DrawingView, Entry, Here, Kind, Lang, Observed, Place, SetOrder, Slide, Sort, Step, Units, View};
+use crate::{
+    DrawingView, Entry, Here, Kind, Lang, ListFrom, Observed, Place, SetOrder, Slide, Sort, Step, Units, View,
+};
 
 /// Who reads.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
@@ -61,6 +63,8 @@ pub struct Look {
     pub set_order: SetOrder,
     /// The steps whose pick the sets need not keep.
     pub set_free: Vec<Step>,
+    /// The two parts lists that are laid beside each other.
+    pub lists: [ListFrom; 2],
     /// The opened row of the answer.
     pub opened: Option<u64>,
     /// Whether the machine drives up the ramp backwards; `None` = the way that the answer is told of.

@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::{Compare, Desk, Identify, Sets, Verdict};
+use crate::{Compare, Desk, Identify, Lists, Sets, Verdict};
 
 /// A picture as SVG text, with its text alternative inside.
 #[derive(Debug, Clone, PartialEq, Eq, Default, Serialize, Deserialize)]
@@ -30,6 +30,8 @@ pub enum Field {
     Sets(Box<Sets>),
     /// Builds side by side.
     Compare(Box<Compare>),
+    /// Two parts lists beside each other.
+    Lists(Box<Lists>),
     /// Which unit it could be.
     Identify(Box<Identify>),
 }

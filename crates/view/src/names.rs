@@ -102,6 +102,8 @@ names! {
         Sets = "sets",
         /// Builds side by side.
         Compare = "compare",
+        /// Two parts lists beside each other.
+        Lists = "lists",
         /// Which unit it could be.
         Identify = "identify",
     }

@@ -9,6 +9,7 @@ mod desk;
 mod details;
 mod drawing;
 mod identify;
+mod lists;
 mod order;
 mod parts;
 mod picture;

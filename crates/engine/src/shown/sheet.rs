@@ -12,6 +12,7 @@ use super::desk::desk;
 use super::details::details;
 use super::drawing::drawing;
 use super::identify::identify;
+use super::lists::lists;
 use super::parts::parts;
 use super::sets::sets;
 use super::steps::{also, steps};
@@ -76,6 +77,7 @@ pub fn sheet(ctx: Ctx, shown: &Shown, came: Came) -> Sheet {
             View::Measure => Field::Desk(Box::new(desk(ctx, build, ranked, look))),
             View::Sets => Field::Sets(Box::new(sets(ctx, build, look, found))),
             View::Compare => Field::Compare(Box::new(compare(ctx, build, look))),
+            View::Lists => Field::Lists(Box::new(lists(ctx, look))),
             View::Identify => Field::Identify(Box::new(identify(ctx, look))),
             View::Loading | View::Weight | View::Digging | View::Site => {
                 Field::Whole(Box::new(whole(ctx, (build, tried), answer, look, shortest)))

@@ -3,8 +3,8 @@
 use std::rc::Rc;
 
 use fitup_view::{
-    Ask, DrawingView, Edit, Entry, Kind, Lang, Part, Place, SetOrder, Slide, Sort, Step, Supplied, Theme, Tool, Units,
-    View, Way,
+    Ask, DrawingView, Edit, Entry, Kind, Lang, ListFrom, Part, Place, SetOrder, Slide, Sort, Step, Supplied, Theme,
+    Tool, Units, View, Way,
 };
 
 use super::{Address, EngineTrouble, Job, Memo, Notice, Trouble};
@@ -66,6 +66,8 @@ pub enum Action {
     PinLink(String),
     /// Order the best complete sets by something else first.
     SetsBy(SetOrder),
+    /// One of the two parts lists comes from here.
+    List(usize, ListFrom),
     /// Whether the best complete sets keep the pick of a step.
     Keep(Step, bool),
     /// Take a pinned build away, by its place.

@@ -304,6 +304,11 @@ impl Session {
                 look.observed = Observed { kind, found: Vec::new() };
             }
             Action::Unobserve(at, kind) => look.observed.forget(&at, kind),
+            Action::List(at, from) => {
+                if let Some(list) = look.lists.get_mut(at) {
+                    *list = from;
+                }
+            }
             Action::SetsBy(order) => look.set_order = order,
             Action::Keep(step, is_kept) => {
                 look.set_free.retain(|&free| free != step);

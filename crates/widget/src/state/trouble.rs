@@ -69,4 +69,6 @@ pub enum Notice {
     JobsTaken(usize),
     /// A file held no jobs that could be taken in.
     JobsFile(FileTrouble),
+    /// A file is no parts list.
+    NoList,
 }

@@ -9,6 +9,7 @@ use super::drawing::DrawingBox;
 use super::figures::figures;
 use super::first::begin;
 use super::identify::identify;
+use super::lists::lists;
 use super::sets::sets;
 use super::tabs::Tabs;
 use super::whole::switch::switch;
@@ -46,6 +47,7 @@ pub fn field(ctx: &Ctx, session: &Session, sheet: &Sheet) -> Html {
                         Field::Drawing(picture) => html! { <DrawingBox key="drawing" picture={picture.clone()} /> },
                         Field::Sets(view) => sets(ctx, session, view),
                         Field::Compare(view) => compare(ctx, session, view),
+                        Field::Lists(view) => lists(ctx, session, view),
                         Field::Identify(view) => identify(ctx, session, view),
                         Field::Desk(of_build) => html! { <div key="desk">{ desk(ctx, session, of_build, 2) }</div> },
                         Field::Whole(view) => whole(ctx, session, view),

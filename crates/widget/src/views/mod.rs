@@ -22,6 +22,7 @@ mod identify;
 mod idle;
 mod jobs;
 mod joint_body;
+mod lists;
 mod live;
 mod notices;
 mod on_hand;

@@ -28,6 +28,7 @@ pub fn notice(ctx: &Ctx, notice: &Notice) -> Html {
         Notice::JobsTaken(0) => html! { <p>{ ctx.text("ui-jobs-known") }</p> },
         Notice::JobsTaken(_) => html! { <p>{ ctx.text("ui-jobs-taken") }</p> },
         Notice::JobsFile(trouble) => html! { <p>{ ctx.text(trouble.key()) }</p> },
+        Notice::NoList => html! { <p>{ ctx.text("ui-lists-no-list") }</p> },
         Notice::Here => html! { <p>{ ctx.text("ui-engine-here") }</p> },
     };
     let close = ctx.act.reform(|_| Action::Tell(None));

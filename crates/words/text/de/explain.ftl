@@ -310,6 +310,11 @@ sets-all-kept = Alle vier Schritte bleiben, wie sie sind: das ist der eine Satz.
 sets-says = Die besten vollständigen Sätze, das beste Ergebnis zuerst.
 sets-none = Kein vollständiger Satz passt.
 sets-not-all = Es sind zu viele Sätze, um alle anzusehen; dies sind die besten der angesehenen.
+lists-read = { $count ->
+    [one] { $count } Zeile gelesen
+   *[other] { $count } Zeilen gelesen
+}
+lists-says = Zwei Teilelisten wählen oder einfügen. Von jeder Baugruppe steht dann da, ob sie gleich, ersetzt oder anders ist, und was daraus für ihre Verbindung folgt.
 lists-without-heading = Ohne Überschrift
 lists-same = gleich
     .joint = Was von der einen an dieser Verbindung bewiesen ist, gilt für die andere.

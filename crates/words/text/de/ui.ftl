@@ -72,6 +72,7 @@ ui-view-fit = Passung
 ui-view-measure = Messen
 ui-view-sets = Sätze
 ui-view-compare = Vergleichen
+ui-view-lists = Teilelisten
 ui-view-identify = Was ist das?
 ui-view-parts = Teile
 ui-view-loading = Verladen

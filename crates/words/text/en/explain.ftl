@@ -312,6 +312,11 @@ sets-all-kept = You keep all four choices, so this is the one set. Leave one ope
 sets-says = The best complete sets, best answer first.
 sets-none = No complete set goes on.
 sets-not-all = There are too many sets to look at all of them; these are the best of those looked at.
+lists-read = { $count ->
+    [one] { $count } line read
+   *[other] { $count } lines read
+}
+lists-says = Choose or paste two parts lists. Each assembly is told as the same, replaced or different, with what follows for the joint that it bears.
 lists-without-heading = Without a heading
 lists-same = the same
     .joint = What is proven of one at this joint holds for the other.

@@ -74,6 +74,7 @@ ui-view-fit = Fit
 ui-view-measure = Measure
 ui-view-sets = Sets
 ui-view-compare = Compare
+ui-view-lists = Parts lists
 ui-view-identify = What is this?
 ui-view-parts = Parts
 ui-view-loading = Loading

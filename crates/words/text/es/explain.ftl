@@ -310,6 +310,11 @@ sets-all-kept = Conserva las cuatro elecciones: este es el único conjunto. Deje
 sets-says = Los mejores conjuntos completos, primero el mejor resultado.
 sets-none = Ningún conjunto completo se puede montar.
 sets-not-all = Hay demasiados conjuntos para mirarlos todos; estos son los mejores de los mirados.
+lists-read = { $count ->
+    [one] { $count } línea leída
+   *[other] { $count } líneas leídas
+}
+lists-says = Elija o pegue dos listas de piezas. De cada conjunto se dice si es igual, sustituido o distinto, y qué se sigue para su unión.
 lists-without-heading = Sin título
 lists-same = igual
     .joint = Lo probado de una en esta unión vale para la otra.

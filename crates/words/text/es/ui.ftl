@@ -72,6 +72,7 @@ ui-view-fit = Compatibilidad
 ui-view-measure = Medir
 ui-view-sets = Conjuntos
 ui-view-compare = Comparar
+ui-view-lists = Listas de piezas
 ui-view-identify = ¿Qué es esto?
 ui-view-parts = Piezas
 ui-view-loading = Transporte

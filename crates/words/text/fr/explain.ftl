@@ -310,6 +310,11 @@ sets-all-kept = Vous gardez les quatre choix : il n’y a que cet ensemble. Lib
 sets-says = Les meilleurs ensembles complets, le meilleur résultat d’abord.
 sets-none = Aucun ensemble complet ne se monte.
 sets-not-all = Il y a trop d’ensembles pour tous les examiner ; voici les meilleurs de ceux qui l’ont été.
+lists-read = { $count ->
+    [one] { $count } ligne lue
+   *[other] { $count } lignes lues
+}
+lists-says = Choisissez ou collez deux listes de pièces. Chaque ensemble est dit identique, remplacé ou différent, avec ce qui en suit pour sa liaison.
 lists-without-heading = Sans titre
 lists-same = identique
     .joint = Ce qui est prouvé de l’une à cette liaison vaut pour l’autre.

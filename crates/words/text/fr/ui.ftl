@@ -72,6 +72,7 @@ ui-view-fit = Compatibilité
 ui-view-measure = Mesurer
 ui-view-sets = Ensembles
 ui-view-compare = Comparer
+ui-view-lists = Listes de pièces
 ui-view-identify = Qu’est-ce que c’est ?
 ui-view-parts = Pièces
 ui-view-loading = Chargement
