@@ -14,6 +14,8 @@ mod compare;
 mod engine;
 #[path = "browser/focus.rs"]
 mod focus;
+#[path = "browser/hosts.rs"]
+mod hosts;
 #[path = "browser/identify.rs"]
 mod identify;
 #[path = "browser/interface.rs"]

@@ -17,7 +17,8 @@ pub const POLICY: &str = "default-src 'none'; script-src 'self' 'wasm-unsafe-eva
      img-src 'self' data:; font-src 'self'; manifest-src 'self'; worker-src 'self'; base-uri 'none'; form-action 'none'; \
      frame-ancestors 'self'";
 
-/// Builds the release site and serves it until stopped; `--from FOLDER` serves another folder.
+/// Builds the release site and serves it until stopped; `--from FOLDER` serves another folder. `--types TABLE` serves as plain object
+/// storage does: each file with the type that the table (CSV: ending, content type) has for it, and nothing else.
 pub fn command(arguments: &[String]) -> Result<(), Failure> {
     let port: u16 = match flag_value(arguments, "--port")? {
         None => 8080,
@@ -29,6 +30,7 @@ pub fn command(arguments: &[String]) -> Result<(), Failure> {
         release()?;
     }
     let site = flag_value(arguments, "--from")?.map_or_else(dist, PathBuf::from);
+    let types = flag_value(arguments, "--types")?.map(|file| read_types(Path::new(&file))).transpose()?;
     let (address, servers) = listen(port).map_err(|error| {
         failure(format!("listening on 127.0.0.1:{port}"), error.to_string(), "choose another with --port N")
     })?;
@@ -40,7 +42,10 @@ pub fn command(arguments: &[String]) -> Result<(), Failure> {
                 scope.spawn(|| {
                     for request in server.incoming_requests() {
                         // A visitor who hangs up is no failure of the server.
-                        let _ = answer(request, &site);
+                        let _ = match &types {
+                            Some(types) => answer_plainly(request, &site, types),
+                            None => answer(request, &site),
+                        };
                     }
                 });
             }
@@ -77,10 +82,8 @@ fn answer(request: Request, site: &Path) -> std::io::Result<()> {
         (accepts(coding) && beside.is_file()).then_some((coding, beside))
     });
     let body = fs::read(coded.as_ref().map_or(&file, |(_, beside)| beside))?;
-    let tag = format!("\"{:016x}\"", fingerprint(FINGERPRINT_OF_NOTHING, &body));
-    let known = request.headers().iter().any(|header| {
-        header.field.equiv("If-None-Match") && header.value.as_str().split(',').any(|held| held.trim() == tag)
-    });
+    let tag = tag_of(&body);
+    let known = holds(&request, &tag);
     // Names do not change with their contents, so every visit asks whether what it holds is fresh.
     let (status, body) = if known { (StatusCode(304), Vec::new()) } else { (StatusCode(200), body) };
     let mut response = Response::from_data(body)
@@ -96,6 +99,42 @@ fn answer(request: Request, site: &Path) -> std::io::Result<()> {
         response = response.with_header(header("Content-Encoding", coding));
     }
     request.respond(response)
+}
+
+/// Endings and content types.
+type Types = Vec<(String, String)>;
+
+fn read_types(file: &Path) -> Result<Types, Failure> {
+    let told =
+        |error: String| failure(format!("reading {}", file.display()), error, "give a table: ending, content type");
+    let text = fs::read_to_string(file).map_err(|error| told(error.to_string()))?;
+    let row = |line: &str| line.split_once(',').map(|(ending, kind)| (ending.to_owned(), kind.to_owned()));
+    text.lines().skip(1).map(|line| row(line).ok_or_else(|| told(format!("no comma in {line:?}")))).collect()
+}
+
+fn answer_plainly(request: Request, site: &Path, types: &Types) -> std::io::Result<()> {
+    let path = request.url().split(['?', '#']).next().unwrap_or_default().to_owned();
+    let Some(file) = resolve(site, &path).filter(|file| file.is_file()) else {
+        return request.respond(Response::from_string("not found\n").with_status_code(StatusCode(404)));
+    };
+    let body = fs::read(&file)?;
+    let tag = tag_of(&body);
+    let ending = file.extension().and_then(|ending| ending.to_str()).unwrap_or_default();
+    let kind = types.iter().find(|(known, _)| known == ending).map_or("application/octet-stream", |(_, kind)| kind);
+    let (status, body) = if holds(&request, &tag) { (304, Vec::new()) } else { (200, body) };
+    let response = Response::from_data(body).with_status_code(StatusCode(status));
+    request.respond(response.with_header(header("ETag", &tag)).with_header(header("Content-Type", kind)))
+}
+
+fn tag_of(body: &[u8]) -> String {
+    format!("\"{:016x}\"", fingerprint(FINGERPRINT_OF_NOTHING, body))
+}
+
+/// Whether the visitor holds what has this tag.
+fn holds(request: &Request, tag: &str) -> bool {
+    request.headers().iter().any(|header| {
+        header.field.equiv("If-None-Match") && header.value.as_str().split(',').any(|held| held.trim() == tag)
+    })
 }
 
 /// The file a path names, if it stays inside the site.

@@ -81,6 +81,11 @@ pub fn ensure_browser() -> Result<(), Failure> {
     if on_path("chromedriver").is_none() {
         missing.push("chromium-driver");
     }
+    for (program, package) in [("nginx", "nginx-light"), ("apache2", "apache2-bin")] {
+        if !Path::new("/usr/sbin").join(program).is_file() && on_path(program).is_none() {
+            missing.push(package);
+        }
+    }
     if missing.is_empty() { Ok(()) } else { install_packages(&missing) }
 }
 
@@ -205,13 +210,13 @@ fn install_packages(packages: &[&str]) -> Result<(), Failure> {
     quietly(&format!("apt-get install {names}"), &mut install, &mend).map(drop)
 }
 
-/// apt-get, through sudo (without asking) for whoever is not root.
+/// apt-get, which starts no service that it installs (`RUNLEVEL=1`); through sudo (without asking) for whoever is not root.
 fn apt() -> Command {
     let id = Command::new("id").arg("-u").output();
     let is_root = id.is_ok_and(|out| out.stdout.trim_ascii() == b"0");
     let mut command = Command::new(if is_root { "env" } else { "sudo" });
     command.args(if is_root { &[][..] } else { &["-n", "env"][..] });
-    command.args(["DEBIAN_FRONTEND=noninteractive", "apt-get"]);
+    command.args(["DEBIAN_FRONTEND=noninteractive", "RUNLEVEL=1", "apt-get"]);
     command
 }
 

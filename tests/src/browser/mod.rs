@@ -19,6 +19,7 @@
 
 mod access;
 mod chromium;
+mod host;
 mod page;
 mod pdf;
 mod process;
@@ -30,6 +31,7 @@ mod trouble;
 
 pub use access::Violation;
 pub use chromium::browse;
+pub use host::Host;
 pub use page::{DEADLINE, Page};
 pub use pdf::{A4, Format, LETTER, Stroke, strokes};
 pub use saved::{Saved, read_code};

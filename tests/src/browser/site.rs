@@ -29,7 +29,7 @@ impl Drop for Site {
     }
 }
 
-fn copy(from: &Path, to: &Path) -> std::io::Result<()> {
+pub(super) fn copy(from: &Path, to: &Path) -> std::io::Result<()> {
     fs::create_dir_all(to)?;
     for entry in fs::read_dir(from)? {
         let (path, name) = entry.map(|entry| (entry.path(), entry.file_name()))?;
@@ -56,7 +56,7 @@ impl Site {
     /// # Errors
     /// As [`Site::serve`], or the port is taken.
     pub fn serve_on(port: u16) -> Outcome<Self> {
-        Self::serve_from(port, None)
+        Self::serve_from(port, None, None)
     }
 
     /// Serves a copy of `dist/` on a given port, with files of it changed: each change gets what its file holds, nothing of a
@@ -65,9 +65,7 @@ impl Site {
     /// # Errors
     /// As [`Site::serve`], or the copy cannot be written.
     pub fn serve_changed(port: u16, changes: &[(&str, &Change<'_>)]) -> Outcome<Self> {
-        static MADE: AtomicU32 = AtomicU32::new(0);
-        let made = MADE.fetch_add(1, Ordering::Relaxed);
-        let folder = root().join("target/changed").join(format!("{}-{made}", std::process::id()));
+        let folder = Self::folder();
         copy(&root().join("dist"), &folder)?;
         for (name, change) in changes {
             let file = folder.join(name);
@@ -80,12 +78,34 @@ impl Site {
                 fs::write(&file, bytes)?;
             }
         }
-        let mut site = Self::serve_from(port, Some(&folder))?;
-        site.folder = Some(folder);
-        Ok(site)
+        Ok(Self::serve_from(port, Some(&folder), None)?.keeping(folder))
     }
 
-    fn serve_from(port: u16, folder: Option<&Path>) -> Outcome<Self> {
+    /// Serves a folder, each file with its type of a table and nothing else.
+    pub(super) fn serve_with(port: u16, folder: &Path, types: Option<&Path>) -> Outcome<Self> {
+        Self::serve_from(port, Some(folder), types)
+    }
+
+    /// A folder of one's own below `target/`.
+    pub(super) fn folder() -> PathBuf {
+        static MADE: AtomicU32 = AtomicU32::new(0);
+        let made = MADE.fetch_add(1, Ordering::Relaxed);
+        root().join("target/changed").join(format!("{}-{made}", std::process::id()))
+    }
+
+    /// A site that another server serves.
+    pub(super) const fn of(address: String, server: Process) -> Self {
+        Self { address, server: Some(server), folder: None }
+    }
+
+    /// Removes this folder in the end.
+    #[must_use]
+    pub(super) fn keeping(mut self, folder: PathBuf) -> Self {
+        self.folder = Some(folder);
+        self
+    }
+
+    fn serve_from(port: u16, folder: Option<&Path>, types: Option<&Path>) -> Outcome<Self> {
         let (program, first) = match std::env::var_os("FITUP_XTASK") {
             Some(xtask) => (xtask, &[][..]),
             None => ("cargo".into(), &["xtask"][..]),
@@ -94,6 +114,9 @@ impl Site {
         command.args(first).args(["serve", "--no-build", "--port", &port.to_string()]).current_dir(root());
         if let Some(folder) = folder {
             command.arg("--from").arg(folder);
+        }
+        if let Some(types) = types {
+            command.arg("--types").arg(types);
         }
         let mut server = Process::start(&mut command)?;
         let mut address = String::new();
@@ -104,7 +127,7 @@ impl Site {
         if !address.starts_with("http") {
             return Err(trouble("the server printed no address: run `cargo xtask serve --no-build` to see why"));
         }
-        Ok(Self { address, server: Some(server), folder: None })
+        Ok(Self::of(address, server))
     }
 
     /// The port it serves on.
