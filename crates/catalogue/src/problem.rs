@@ -202,6 +202,38 @@ codes! {
     /// A size far from those that such things have.
     /// All in the file's unit.
     UnlikelySize, Warning, "unlikely-size", ["found", "least", "greatest"];
+    /// Axle loads that do not add up to the mass.
+    /// In the file's unit, as in all that follow.
+    LoadsNotMass, Warning, "loads-not-mass", ["found", "loads"];
+    /// An axle that carries more, bare, than it is rated for.
+    LoadAboveRating, Warning, "load-above-rating", ["found", "rated"];
+    /// Wheels that stand in one another.
+    WheelsOverlap, Warning, "wheels-overlap", ["found", "rear", "front"];
+    /// A tyre taller than the machine.
+    TyreAboveMachine, Warning, "tyre-above-machine", ["found", "top"];
+    /// Links of an arm that together are heavier than the arm.
+    PartsOutweighWhole, Warning, "parts-outweigh-whole", ["found", "parts"];
+    /// A mass or price of another order of magnitude than the middle of its kind.
+    FarFromItsKind, Warning, "far-from-its-kind", ["found", "usual"];
+    /// A machine's port metres away from the machine.
+    PortFarAway, Warning, "port-far-away", ["found"];
+    /// A year that hardly can be.
+    UnlikelyYear, Warning, "unlikely-year", ["found"];
+    /// A date that is still to come.
+    FutureDate, Warning, "future-date", ["found", "today"];
+    /// A label that does not fit where labels are shown.
+    LongLabel, Warning, "long-label", ["found", "greatest"];
+    /// Two rows of a table that nothing tells apart.
+    /// `other` is a path.
+    SameLabel, Warning, "same-label", ["found", "other"];
+    /// A word that stands once, next to one in use.
+    RareWord, Warning, "rare-word", ["found", "suggestion"];
+    /// A part number that another row writes otherwise.
+    /// `other` is a path.
+    SimilarPart, Warning, "similar-part", ["found", "like", "other"];
+    /// A line of a parts list that stands twice.
+    /// `other` is a path.
+    LineTwice, Warning, "line-twice", ["other"];
     /// A sleeve whose inner diameter is not less than its outer.
     SleeveInsideOut, Error, "sleeve-inside-out", ["inner", "outer"];
 
@@ -213,6 +245,17 @@ codes! {
     /// Two holes at one place.
     /// `first` and `second` are counted from 1.
     HolesCoincide, Error, "holes-coincide", ["first", "second"];
+    /// Two holes that cut into one another.
+    /// `first` and `second` are counted from 1.
+    HolesOverlap, Warning, "holes-overlap", ["first", "second", "apart"];
+    /// A bolt that does not go through its hole.
+    BoltAboveHole, Warning, "bolt-above-hole", ["found", "bolt"];
+    /// Holes that all lie far off the port's reference.
+    HolesOffReference, Warning, "holes-off-reference", ["u", "v"];
+    /// A face that looks away from what it is to meet.
+    LooksAway, Warning, "looks-away", ["found", "role", "expected"];
+    /// A frame without a port that every frame needs.
+    FrameWithoutPort, Warning, "frame-without-port", ["role", "end"];
     /// More bolts required than there are holes.
     MoreBoltsThanHoles, Error, "more-bolts-than-holes", ["required", "holes"];
     /// A thread that cannot be read.
@@ -267,6 +310,11 @@ codes! {
     /// A set that is listed twice.
     /// `other` is a path.
     DuplicateSet, Warning, "duplicate-set", ["other"];
+    /// A listed set whose sides state different bolts.
+    BoltsDisagree, Warning, "bolts-disagree", ["role", "a", "bolt_a", "b", "bolt_b"];
+    /// A listed set that comes out blocked.
+    /// `reason` is the code of the finding that blocks it.
+    ListedBlocked, Warning, "listed-blocked", ["reason"];
     /// A listed joint whose dimensions cannot mate.
     ListedCannotMate, Warning, "listed-cannot-mate", ["role", "a", "b"];
 }

@@ -45,8 +45,8 @@ pub fn read_bytes(bytes: &[u8]) -> Reading {
     }
 }
 
-/// Reads a catalogue file and looks closer than [`read`]: the guide's sets are judged one by one
-/// for joints whose dimensions cannot mate. Keeps the records as they are written, too, to turn
+/// Reads a catalogue file and looks closer than [`read`], as its keeper wants it: at what is right in
+/// form and hardly meant so, and at the guide's sets, which are judged one by one. Keeps the records as they are written, too, to turn
 /// them into another form. There is something when no problem is an error.
 ///
 /// A reader in the browser leaves this out: it costs a judgement for each set, and a build says
@@ -58,9 +58,9 @@ pub fn read_closely(text: &str) -> (Option<(CatalogueFile, Catalogue)>, Vec<Prob
 /// How far reading looks.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) enum Depth {
-    /// At everything but the guide's joints.
+    /// At what can be wrong.
     Quick,
-    /// At the guide's joints too.
+    /// At what is hardly meant so, too, and at the guide's sets.
     Close,
 }
 
@@ -91,6 +91,11 @@ pub(crate) fn examine(tree: Node<'_>, depth: Depth) -> (Option<(CatalogueFile, C
         let catalogue = lower(&file, units, &mut report);
         check::sizes(&catalogue, units, &mut report);
         check::outlines(&catalogue, units, &mut report);
+        if depth == Depth::Close {
+            check::closely(&file, &catalogue, units, &mut report);
+            #[cfg(not(target_arch = "wasm32"))]
+            check::dates(&file, &today(), &mut report);
+        }
         if depth == Depth::Close && !report.has_error() {
             check::listed_joints(&catalogue, &mut report);
         }
@@ -112,6 +117,26 @@ pub(crate) fn examine(tree: Node<'_>, depth: Depth) -> (Option<(CatalogueFile, C
         (last(a), a.at, a.code, &a.path).cmp(&(last(b), b.at, b.code, &b.path))
     });
     (read, problems)
+}
+
+/// Today's date by the machine's clock, as ISO 8601 writes it. A clock that is wrong by a day makes a
+/// warning at most.
+#[cfg(not(target_arch = "wasm32"))]
+fn today() -> String {
+    const DAY: u64 = 86_400;
+    let since = std::time::SystemTime::now().duration_since(std::time::UNIX_EPOCH).unwrap_or_default();
+    let mut left = since.as_secs() / DAY;
+    let mut year = 1970;
+    while left >= u64::from(check::days_of_year(year)) {
+        left -= u64::from(check::days_of_year(year));
+        year += 1;
+    }
+    let mut month = 1;
+    while left >= u64::from(check::days_of_month(year, month)) {
+        left -= u64::from(check::days_of_month(year, month));
+        month += 1;
+    }
+    format!("{year:04}-{month:02}-{:02}", left + 1)
 }
 
 impl Report {

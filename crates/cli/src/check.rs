@@ -30,21 +30,31 @@ pub fn problems_text(words: &Words, file: &str, text: Option<&str>, problems: &[
             all.push_str(&summary(words, file, problems));
             all
         }
-        Format::Json => {
-            let list: Vec<Value> = problems.iter().map(|problem| data(words, problem)).collect();
-            let pretty = serde_json::to_string_pretty(&json!({ "file": file, "problems": list }));
-            pretty.expect("text, numbers and lists of them are JSON") + "\n"
-        }
+        Format::Json => pretty(&problems_data(words, file, problems)),
     }
+}
+
+/// The problems of a file as data.
+pub fn problems_data(words: &Words, file: &str, problems: &[Problem]) -> Value {
+    let list: Vec<Value> = problems.iter().map(|problem| data(words, problem)).collect();
+    json!({ "file": file, "problems": list })
+}
+
+/// Data as it is printed.
+pub fn pretty(value: &Value) -> String {
+    format!("{value:#}\n")
 }
 
 /// Where a problem is, as compilers write it: line and column, or table, row and column.
 pub fn place(problem: &Problem) -> String {
-    match &problem.position {
-        Some(Position::Text { line, column }) => format!("{line}:{column}"),
-        Some(Position::Cell { table, row, column }) if column.is_empty() => format!("{table}:{row}"),
-        Some(Position::Cell { table, row, column }) => format!("{table}:{row}:{column}"),
-        None => String::new(),
+    problem.position.as_ref().map_or_else(String::new, position)
+}
+
+fn position(position: &Position) -> String {
+    match position {
+        Position::Text { line, column } => format!("{line}:{column}"),
+        Position::Cell { table, row, column } if column.is_empty() => format!("{table}:{row}"),
+        Position::Cell { table, row, column } => format!("{table}:{row}:{column}"),
     }
 }
 
@@ -69,6 +79,12 @@ fn full(words: &Words, file: &str, text: Option<&str>, problem: &Problem) -> Str
     let _ = writeln!(out, "  --> {file}{at}{}", whereabouts(problem));
     if let (Some(Position::Text { line, column }), Some(text)) = (&problem.position, text) {
         excerpt(&mut out, text, *line, *column);
+    }
+    if let Some(other) = &problem.other {
+        let _ = writeln!(out, "  ::: {file}:{}", position(other));
+        if let (Position::Text { line, column }, Some(text)) = (other, text) {
+            excerpt(&mut out, text, *line, *column);
+        }
     }
     let _ = writeln!(out, "  = {}\n", told.mend);
     out
@@ -98,8 +114,31 @@ fn excerpt(out: &mut String, text: &str, line: u32, column: u32) {
     // What a file holds must not steer the terminal.
     let near: String =
         content.chars().skip(from).take(2 * SHOWN).map(|c| if c.is_control() { ' ' } else { c }).collect();
+    let marked = span(content.chars().skip(column)).min(near.chars().count().saturating_sub(column - from)).max(1);
     let gutter = " ".repeat(line.to_string().len());
-    let _ = writeln!(out, "{gutter} |\n{line} | {near}\n{gutter} | {}^", " ".repeat(column - from));
+    let _ =
+        writeln!(out, "{gutter} |\n{line} | {near}\n{gutter} | {}{}", " ".repeat(column - from), "^".repeat(marked));
+}
+
+/// How many characters of a line a value has that begins there: a text to its closing quotation mark, a
+/// number or word to its end, of a list or record the bracket.
+fn span(rest: impl Iterator<Item = char>) -> usize {
+    let mut rest = rest.peekable();
+    match rest.peek() {
+        Some('"') => {
+            let mut escaped = false;
+            let is_open = |c: &char| {
+                let is_open = *c != '"' || escaped;
+                escaped = *c == '\\' && !escaped;
+                is_open
+            };
+            2 + rest.skip(1).take_while(is_open).count()
+        }
+        Some(c) if c.is_alphanumeric() || *c == '-' => {
+            rest.take_while(|c| c.is_alphanumeric() || ['-', '+', '.', '_'].contains(c)).count()
+        }
+        _ => 1,
+    }
 }
 
 fn summary(words: &Words, file: &str, problems: &[Problem]) -> String {
@@ -127,7 +166,7 @@ fn severity(problem: &Problem) -> &'static str {
 
 fn data(words: &Words, problem: &Problem) -> Value {
     let told = words.problem(problem);
-    let position = match &problem.position {
+    let place = |position: Option<&Position>| match position {
         None => Value::Null,
         Some(Position::Text { line, column }) => json!({ "line": line, "column": column }),
         Some(Position::Cell { table, row, column }) => json!({ "table": table, "row": row, "column": column }),
@@ -139,7 +178,8 @@ fn data(words: &Words, problem: &Problem) -> Value {
         "severity": severity(problem),
         "path": problem.path,
         "row": problem.row,
-        "position": position,
+        "position": place(problem.position.as_ref()),
+        "other": place(problem.other.as_ref()),
         "args": args,
         "text": told.sentence,
         "mend": told.mend,
@@ -183,7 +223,7 @@ mod tests {
         let text = problems_text(&english(), "a.json", Some(BAD), &read(BAD).problems, Format::Full);
         let last = "error[unknown-field]: There is no field “unit” here.\n  \
                     --> a.json:2:2 (unit)\n  \
-                    |\n2 |  \"unit\": {}}\n  |  ^\n  = Did you mean “units”?\n\n\
+                    |\n2 |  \"unit\": {}}\n  |  ^^^^^^\n  = Did you mean “units”?\n\n\
                     a.json: 2 errors, 0 warnings\n";
         assert!(text.ends_with(last), "{text}");
     }

@@ -11,7 +11,7 @@ use std::time::{Duration, Instant};
 use clap::{Parser, Subcommand};
 use fitup_catalogue::tables::TemplateUnits;
 use fitup_cli::catalogue::open_catalogue;
-use fitup_cli::check::{Format, problems_text};
+use fitup_cli::check::{Format, problems_data, problems_text};
 use fitup_cli::judge::LanguageArgument;
 use fitup_cli::{figure, form, identify, judge, lists, matrix, sets};
 use fitup_core::fit::Desk;
@@ -34,10 +34,11 @@ enum Task {
         /// JSON file with one case {"id", "inputs"} or a list of them; `-` reads the standard input.
         file: String,
     },
-    /// Find everything that is wrong with a catalogue. Exit 1 if there is anything.
+    /// Find everything that is wrong with catalogues, and what is hardly meant so. Exit 1 if there is anything.
     Check {
-        /// A JSON file, a folder of CSV tables or a workbook (.xlsx, .ods); `-` reads JSON from the standard input.
-        file: String,
+        /// JSON files, folders of CSV tables, workbooks (.xlsx, .ods); `-` reads JSON from the standard input.
+        #[arg(required = true)]
+        files: Vec<String>,
         /// How problems are printed.
         #[arg(long, value_enum, default_value_t)]
         format: Format,
@@ -86,7 +87,7 @@ fn main() -> ExitCode {
     let arguments = Arguments::parse();
     let done = match arguments.task {
         Task::Figure { name, file } => figure_task(&name, &file),
-        Task::Check { file, format, language } => check_task(&language.words(), &file, format),
+        Task::Check { files, format, language } => check_task(&language.words(), &files, format),
         Task::Judge(asked) => judge::run(&asked, read_bytes).and_then(|(text, code)| print_text(&text).map(|()| code)),
         Task::Identify(asked) => identify::run(&asked).and_then(|(text, code)| print_text(&text).map(|()| code)),
         Task::Sets(asked) => sets::run(&asked, read_bytes).and_then(|(text, code)| print_text(&text).map(|()| code)),
@@ -121,10 +122,21 @@ fn figure_task(name: &str, file: &str) -> Result<ExitCode, String> {
     Ok(ExitCode::from(1))
 }
 
-fn check_task(words: &Words, file: &str, format: Format) -> Result<ExitCode, String> {
-    let found = form::read(file)?;
-    print_text(&problems_text(words, file, found.text.as_deref(), &found.problems, format))?;
-    Ok(ExitCode::from(u8::from(!found.problems.is_empty())))
+fn check_task(words: &Words, files: &[String], format: Format) -> Result<ExitCode, String> {
+    let (mut data, mut any) = (Vec::new(), false);
+    for file in files {
+        let found = form::read(file)?;
+        any |= !found.problems.is_empty();
+        if format == Format::Json && files.len() > 1 {
+            data.push(problems_data(words, file, &found.problems));
+        } else {
+            print_text(&problems_text(words, file, found.text.as_deref(), &found.problems, format))?;
+        }
+    }
+    if !data.is_empty() {
+        print(&data.into())?;
+    }
+    Ok(ExitCode::from(u8::from(any)))
 }
 
 fn convert_task(words: &Words, from: &str, to: &str, force: bool) -> Result<ExitCode, String> {

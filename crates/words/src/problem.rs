@@ -76,7 +76,9 @@ impl Words {
             (Code::NotExactlyOne, "found") if value.is_empty() => choice(NONE),
             (Code::UnknownReference, "table") if value == "items" => choice(value),
             (Code::CentreOutside, "view") => choice(value),
-            (Code::ListedCannotMate, "role") => self.ui(&format!("role-{value}"), &[]).into(),
+            (Code::ListedCannotMate | Code::BoltsDisagree | Code::LooksAway, "role") => {
+                self.ui(&format!("role-{}", value.replace('_', "-")), &[]).into()
+            }
             _ => value.into(),
         }
     }

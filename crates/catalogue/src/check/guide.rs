@@ -6,6 +6,7 @@ use crate::at::At;
 use crate::problem::{Code, Problem};
 use crate::report::Report;
 use crate::shortened::shortened;
+use crate::wire::CatalogueFile;
 use crate::wire::guide::{ANY, Guide, GuideSet, WITHOUT};
 
 /// Checks date and sets of the guide.
@@ -38,6 +39,13 @@ fn columns(set: &GuideSet) -> [&str; 4] {
 
 /// Whether a date is written as ISO 8601 writes a calendar date: year, year and month, or the day.
 fn is_date(date: &str) -> bool {
+    let of_date: Vec<u32> = date.split('-').filter_map(|field| field.parse().ok()).collect();
+    if let [year, month, day] = of_date[..]
+        && (1..=12).contains(&month)
+        && day > days_of_month(year, month)
+    {
+        return false;
+    }
     let mut fields = date.split('-');
     let number = |field: Option<&str>, digits: usize, least: u32, most: u32| match field {
         None => true,
@@ -53,17 +61,55 @@ fn is_date(date: &str) -> bool {
         && fields.next().is_none()
 }
 
+/// Days of a month of the Gregorian calendar, as ISO 8601 counts them.
+pub const fn days_of_month(year: u32, month: u32) -> u32 {
+    match month {
+        2 if days_of_year(year) == 366 => 29,
+        2 => 28,
+        4 | 6 | 9 | 11 => 30,
+        _ => 31,
+    }
+}
+
+/// Days of a year.
+pub const fn days_of_year(year: u32) -> u32 {
+    if year.is_multiple_of(4) && (!year.is_multiple_of(100) || year.is_multiple_of(400)) { 366 } else { 365 }
+}
+
+/// Reports a date of the guide that is still to come.
+#[cfg(not(target_arch = "wasm32"))]
+pub fn dates(file: &CatalogueFile, today: &str, report: &mut Report) {
+    let Some(guide) = file.guide.as_ref().filter(|guide| is_date(&guide.date)) else { return };
+    // A year or a month alone is compared with as much of today.
+    if today.get(..guide.date.len()).is_some_and(|today| guide.date.as_str() > today) {
+        let at = At::top("guide");
+        let problem = Problem::new(Code::FutureDate, at.field("date")).with("found", shortened(&guide.date));
+        report.add(problem.with("today", today));
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
 
     #[test]
     fn dates_are_calendar_dates() {
-        for date in ["2014", "2014-02", "2014-02-28"] {
+        for date in ["2014", "2014-02", "2014-02-28", "2016-02-29", "2000-02-29"] {
             assert!(is_date(date), "{date}");
         }
-        for date in ["", "14-02-01", "2014-13", "2014-02-32", "1.2.2014", "2014-02-01T10", "2014-2-1", "2014-02-01-01"]
-        {
+        for date in [
+            "",
+            "14-02-01",
+            "2014-13",
+            "2014-02-32",
+            "1.2.2014",
+            "2014-02-01T10",
+            "2014-2-1",
+            "2014-02-01-01",
+            "2014-02-29",
+            "2100-02-29",
+            "2014-04-31",
+        ] {
             assert!(!is_date(date), "{date}");
         }
     }

@@ -1,4 +1,5 @@
-//! Joints that the guide lists but whose dimensions cannot mate.
+//! Sets that the guide lists but that come out blocked: joints whose dimensions cannot mate, and whatever else
+//! keeps them from being mounted.
 
 use std::collections::BTreeSet;
 
@@ -20,11 +21,19 @@ pub fn listed_joints(catalogue: &Catalogue, report: &mut Report) {
     let mut said: BTreeSet<Subject> = BTreeSet::default();
     let mut judged: BTreeSet<GuideRow> = BTreeSet::default();
     for (index, row) in guide.rows.iter().enumerate() {
-        // That a set stands twice is said elsewhere.
-        if !judged.insert(*row) {
+        // That a set stands twice is said elsewhere; and what comes of rows that are asked about already is
+        // not known yet.
+        if !judged.insert(*row) || is_asked_about(row, report) {
             continue;
         }
-        for finding in judge(&desk, &build_of(row)).findings {
+        let answer = judge(&desk, &build_of(row));
+        let blocked = answer.reason().filter(|reason| answer.verdict == Verdict::WontMount && reason.code != DISAGREE);
+        if let Some(reason) = blocked {
+            let sets = At::top("guide");
+            let sets = sets.field("sets");
+            report.add(Problem::new(Code::ListedBlocked, sets.index(index)).with("reason", reason.code));
+        }
+        for finding in answer.findings {
             let Subject::Joint(role, carrier, carried) = finding.subject else { continue };
             if finding.code == DISAGREE && finding.verdict != Verdict::BoltsUp && said.insert(finding.subject) {
                 let sets = At::top("guide");
@@ -35,6 +44,22 @@ pub fn listed_joints(catalogue: &Catalogue, report: &mut Report) {
             }
         }
     }
+}
+
+/// Whether something is told of one of the rows that a set names.
+fn is_asked_about(row: &GuideRow, report: &Report) -> bool {
+    let rows = [
+        named(row.machine).map(|it| At::top("machines").index(it.0 as usize).to_string()),
+        named(row.frame).map(|it| At::top("frames").index(it.0 as usize).to_string()),
+        named(row.seat).map(|it| At::top("seats").index(it.0 as usize).to_string()),
+        named(row.implement).map(|it| At::top("implements").index(it.0 as usize).to_string()),
+    ];
+    let is_of = |path: &str| {
+        rows.iter()
+            .flatten()
+            .any(|row| path.strip_prefix(row.as_str()).is_some_and(|rest| rest.is_empty() || rest.starts_with('.')))
+    };
+    report.problems().iter().any(|problem| is_of(&problem.path))
 }
 
 /// The core's finding for it.

@@ -9,21 +9,29 @@ mod figures;
 mod guide;
 mod ids;
 mod joints;
+mod likeness;
 mod lineage;
+mod meeting;
 mod outlines;
 mod ports;
 mod ranges;
 mod references;
 mod rows;
 mod seats;
+mod sense;
 mod sizes;
 mod stack;
 
+use fitup_core::item::Catalogue;
+
 use crate::at::At;
+use crate::lower::Units;
 use crate::report::Report;
 use crate::wire::CatalogueFile;
 use crate::wire::body::Body;
 
+#[cfg(not(target_arch = "wasm32"))]
+pub use guide::{dates, days_of_month, days_of_year};
 pub use joints::listed_joints;
 pub use outlines::outlines;
 pub use sizes::sizes;
@@ -44,6 +52,13 @@ pub fn records(file: &CatalogueFile, report: &mut Report) {
     rows::own_fields(file, report);
     seats::seats(file, report);
     stack::stack(file, report);
+}
+
+/// Looks at a file as its keeper would: for what is right in form and hardly meant so.
+pub fn closely(file: &CatalogueFile, catalogue: &Catalogue, units: Units, report: &mut Report) {
+    likeness::likeness(file, report);
+    meeting::meeting(file, report);
+    sense::sense(catalogue, units, report);
 }
 
 /// Every item row with its place.

@@ -65,6 +65,26 @@ impl Units {
         core::Length::from_m(metres).value_in(self.length)
     }
 
+    /// A pressure of the core in the file's unit, to show.
+    pub fn shown_pressure(self, pascals: f64) -> f64 {
+        core::Pressure::from_pa(pascals).value_in(self.pressure)
+    }
+
+    /// A flow of the core in the file's unit, to show.
+    pub fn shown_flow(self, cubic_metres_per_second: f64) -> f64 {
+        core::Flow::from_m3_s(cubic_metres_per_second).value_in(self.flow)
+    }
+
+    /// A power of the core in the file's unit, to show.
+    pub fn shown_power(self, watts: f64) -> f64 {
+        core::Power::from_w(watts).value_in(self.power)
+    }
+
+    /// An angle of the core in the file's unit, to show.
+    pub fn shown_angle(self, radians: f64) -> f64 {
+        core::Angle::from_rad(radians).value_in(self.angle)
+    }
+
     /// A mass of the core in the file's unit, to show.
     pub fn shown_mass(self, kilograms: f64) -> f64 {
         core::Mass::from_kg(kilograms).value_in(self.mass)

@@ -46,8 +46,8 @@ impl Follows {
         match problem.code {
             Code::NoHoles | Code::MoreBoltsThanHoles => self.lost.contains("holes"),
             Code::NoPoints => self.lost.contains("pin_points"),
-            Code::MountWithoutPort | Code::AdapterLeadsNowhere => self.lost.contains("ports"),
-            Code::ListedCannotMate => !self.lost.is_empty(),
+            Code::MountWithoutPort | Code::AdapterLeadsNowhere | Code::FrameWithoutPort => self.lost.contains("ports"),
+            Code::ListedCannotMate | Code::ListedBlocked => !self.lost.is_empty(),
             _ => false,
         }
     }
