@@ -11,7 +11,7 @@ fn served(host: Host, name: &str) {
         page.until("the sheet", "widget.querySelector('.sheet') != null").await?;
         page.until("its catalogue", "widget.querySelector('.bar-catalogue').textContent !== ''").await?;
         page.click("#step-machine").await?;
-        page.until("the options", "widget.querySelector('#options-machine .card .verdict-word') != null").await?;
+        page.until("the options", "widget.querySelector('#options-machine .card .verdict') != null").await?;
         let headers = "(async () => { const told = {}; for (const name of ['fitup-engine_bg.wasm', 'fit-up.js', 'fitup-engine.d.ts', \
              'manifest.webmanifest', 'fonts/sheet-lettering.woff2', 'words/en.txt']) { const { headers } = await fetch('fit-up/' + name); \
              told[name] = ['content-type', 'content-encoding', 'cache-control', 'content-security-policy'].map((h) => headers.get(h)); } \

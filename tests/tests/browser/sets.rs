@@ -25,8 +25,8 @@ fn the_best_sets_are_found_ordered_taken_and_pinned() {
             )
             .await?;
             let as_long =
-                "[...widget.querySelectorAll('.set')].filter((s) => s.querySelector('.verdict-word').textContent \
-                 === widget.querySelector('.set .verdict-word').textContent).every((s) => \
+                "[...widget.querySelectorAll('.set')].filter((s) => s.querySelector('.verdict').textContent \
+                 === widget.querySelector('.set .verdict').textContent).every((s) => \
                  parseInt(s.querySelector('dl > div:nth-child(2) dd').textContent.replace(',', '')) >= \
                  parseInt(FIRST.replace(',', '')))"
                     .replace("FIRST", first);
