@@ -50,6 +50,8 @@ pub fn form_of(path: &str) -> Result<Form, String> {
 pub struct FormRead {
     /// Its records, if no problem is an error.
     pub file: Option<CatalogueFile>,
+    /// The catalogue, if no problem is an error.
+    pub catalogue: Option<Catalogue>,
     /// Everything that is wrong with it.
     pub problems: Vec<Problem>,
     /// The text, of a JSON file.
@@ -66,16 +68,18 @@ pub fn read(path: &str) -> Result<FormRead, String> {
     if form_of(path)? != Form::Json {
         let sheets = sheets_of(path)?;
         let (read, problems) = read_sheets(&sheets);
-        return Ok(FormRead { file: read.map(|(file, _)| file), problems, text: None, sheets: Some(sheets) });
+        let (file, catalogue) = read.unzip();
+        return Ok(FormRead { file, catalogue, problems, text: None, sheets: Some(sheets) });
     }
     match String::from_utf8(bytes_of(path)?) {
         Ok(text) => {
             let (read, problems) = read_closely(&text);
-            Ok(FormRead { file: read.map(|(file, _)| file), problems, text: Some(text), sheets: None })
+            let (file, catalogue) = read.unzip();
+            Ok(FormRead { file, catalogue, problems, text: Some(text), sheets: None })
         }
         Err(error) => {
             let problems = read_bytes(error.as_bytes()).problems;
-            Ok(FormRead { file: None, problems, text: None, sheets: None })
+            Ok(FormRead { file: None, catalogue: None, problems, text: None, sheets: None })
         }
     }
 }

@@ -2,6 +2,8 @@
 
 pub mod catalogue;
 pub mod check;
+pub mod coverage;
+pub mod diff;
 pub mod figure;
 pub mod form;
 pub mod identify;

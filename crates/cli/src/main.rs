@@ -10,10 +10,10 @@ use std::time::{Duration, Instant};
 
 use clap::{Parser, Subcommand};
 use fitup_catalogue::tables::TemplateUnits;
-use fitup_cli::catalogue::open_catalogue;
+use fitup_cli::catalogue::{open_catalogue, open_records};
 use fitup_cli::check::{Format, problems_data, problems_text};
 use fitup_cli::judge::LanguageArgument;
-use fitup_cli::{figure, form, identify, judge, lists, matrix, sets};
+use fitup_cli::{coverage, diff, figure, form, identify, judge, lists, matrix, sets};
 use fitup_core::fit::Desk;
 use fitup_words::{Units, Words};
 
@@ -58,6 +58,11 @@ enum Task {
     Lists(lists::Arguments),
     /// Print which machine takes which implement at best, through any frame and seat.
     Matrix(matrix::Arguments),
+    /// Tell what a catalogue still lacks, by how many answers it holds back; listed sets that are not in order; parts lists
+    /// that prove nothing. Exit 1 if there is anything.
+    Coverage(coverage::Arguments),
+    /// Tell what changed between two editions of a catalogue, row by row and answer by answer. Exit 1 if anything did.
+    Diff(diff::Arguments),
     /// Turn a catalogue into another form: JSON file, folder of CSV tables, .xlsx workbook.
     Convert {
         /// The catalogue as it is.
@@ -93,6 +98,8 @@ fn main() -> ExitCode {
         Task::Sets(asked) => sets::run(&asked, read_bytes).and_then(|(text, code)| print_text(&text).map(|()| code)),
         Task::Lists(asked) => lists::run(&asked, read_bytes).and_then(|(text, code)| print_text(&text).map(|()| code)),
         Task::Matrix(asked) => matrix_task(&asked),
+        Task::Coverage(asked) => coverage_task(&asked),
+        Task::Diff(asked) => diff_task(&asked),
         Task::Convert { from, to, force, language } => convert_task(&language.words(), &from, &to, force),
         Task::Template { to, units } => form::write_template(&to, template_units(units)).map(|()| ExitCode::SUCCESS),
         Task::Schema => print(&fitup_catalogue::schema()).map(|()| ExitCode::SUCCESS),
@@ -172,6 +179,36 @@ fn matrix_task(asked: &matrix::Arguments) -> Result<ExitCode, String> {
     });
     print_text(&matrix::text(&desk, &words, &cells, asked.format))?;
     Ok(ExitCode::SUCCESS)
+}
+
+fn coverage_task(asked: &coverage::Arguments) -> Result<ExitCode, String> {
+    let words = asked.reader.words();
+    let (file, catalogue) = open_records(&words, &asked.catalogue)?;
+    let found = coverage::coverage(&Desk::new(catalogue), &file, &words);
+    if asked.json {
+        print(&coverage::data(&found))?;
+    } else {
+        print_text(&coverage::text(&words, &found))?;
+    }
+    Ok(ExitCode::from(u8::from(!found.is_whole())))
+}
+
+fn diff_task(asked: &diff::Arguments) -> Result<ExitCode, String> {
+    let words = asked.reader.words();
+    let (before, was) = open_records(&words, &asked.before)?;
+    let (after, is) = open_records(&words, &asked.after)?;
+    let (was, is) = (Desk::new(was), Desk::new(is));
+    let found = diff::difference(
+        &diff::Edition { file: &before, desk: &was },
+        &diff::Edition { file: &after, desk: &is },
+        &words,
+    );
+    if asked.json {
+        print(&diff::data(&found))?;
+    } else {
+        print_text(&diff::text(&words, &found))?;
+    }
+    Ok(ExitCode::from(u8::from(found != diff::Difference::default())))
 }
 
 fn read(file: &str) -> Result<String, String> {

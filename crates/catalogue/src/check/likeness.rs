@@ -16,6 +16,9 @@ use crate::wire::port::PortKind;
 /// The longest label that fits where labels are shown, characters. No source.
 const LONGEST_LABEL: usize = 120;
 
+/// Most different words that are compared with one another. No source: a catalogue has some dozens.
+const MOST_WORDS: usize = 1_000;
+
 /// Years that such things were made in. Common practice, no source.
 const YEARS: std::ops::RangeInclusive<u16> = 1900..=2100;
 
@@ -105,6 +108,9 @@ fn rare(words: &[(String, String)], report: &mut Report) {
     let mut counts: BTreeMap<&str, usize> = BTreeMap::new();
     for (word, _) in words {
         *counts.entry(word).or_default() += 1;
+    }
+    if counts.len() > MOST_WORDS {
+        return;
     }
     for (index, (word, at)) in words.iter().enumerate() {
         if counts[word.as_str()] > 1 {

@@ -8,3 +8,12 @@ matrix-with = mit { $frame }, { $seat }
 matrix-nearest = am nächsten: { $frame }, { $seat }
 matrix-none = Der Katalog hat keinen Sitz, mit dem eine Kombination vollständig wäre.
 matrix-progress = { $done } von { $machines } Maschinen fertig, noch etwa { $seconds } s
+
+coverage-answers = Maschinen mit Anbaugeräten: { $count }; davon bestenfalls „erst prüfen“: { $open }. Was sie aufhält, und wie viele jeweils:
+coverage-sets = Aufgeführte Kombinationen, die nicht einfach in Ordnung sind: { $count }
+coverage-lists = Überschriften von Teilelisten, die kein Anschluss ihres Gegenstands als Namen hat, so dass sie keine Verbindung belegen: { $count }
+diff-rows = Zeilen, die sich unterscheiden: { $count }
+diff-added = neu
+diff-removed = entfernt
+diff-changed = geändert: { $fields }
+diff-answers = Maschinen mit Anbaugeräten, deren beste Antwort sich unterscheidet: { $count }
