@@ -24,12 +24,11 @@ fn the_best_sets_are_found_ordered_taken_and_pinned() {
                  s.dispatchEvent(new Event('change', { bubbles: true })); })()",
             )
             .await?;
-            let as_long =
-                "[...widget.querySelectorAll('.set')].filter((s) => s.querySelector('.verdict').textContent \
+            let as_long = "[...widget.querySelectorAll('.set')].filter((s) => s.querySelector('.verdict').textContent \
                  === widget.querySelector('.set .verdict').textContent).every((s) => \
                  parseInt(s.querySelector('dl > div:nth-child(2) dd').textContent.replace(',', '')) >= \
                  parseInt(FIRST.replace(',', '')))"
-                    .replace("FIRST", first);
+                .replace("FIRST", first);
             page.until("the shortest of an answer to stand first", &as_long).await?;
             page.click(".set:nth-child(2) .actions button:last-child").await?;
             page.until(

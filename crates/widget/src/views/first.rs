@@ -1,6 +1,6 @@
 //! The first screen: what this is for and the four steps, painted before there is an engine or a catalogue.
 
-use fitup_view::{Step, View};
+use fitup_view::{Mode, Step, View};
 use yew::prelude::*;
 
 use super::jobs::jobs;
@@ -28,17 +28,26 @@ pub fn first(ctx: &Ctx, session: &Session) -> Html {
 
 /// The same over an empty sheet: what this is for, examples to begin with, and the way in with a unit without papers.
 pub fn begin(ctx: &Ctx, session: &Session) -> Html {
+    // Jobs come first where there are some, or where they are what one comes for.
+    let with_jobs = ctx.mode == Mode::Yard || !session.jobs().is_empty() || session.deleted().is_some();
     html! {
         <div class="begin">
             <p class="first-says">{ ctx.text("ui-start-says") }</p>
-            { jobs(ctx, session) }
+            if with_jobs {
+                { jobs(ctx, session) }
+            }
             { stories(ctx) }
-            <button
-                type="button" class="button begin-identify"
-                onclick={ctx.act.reform(|_: MouseEvent| Action::Turn(View::Identify))}
-            >
-                { ctx.text("ui-view-identify") }
-            </button>
+            <div class="begin-ways">
+                <button
+                    type="button" class="button"
+                    onclick={ctx.act.reform(|_: MouseEvent| Action::Turn(View::Identify))}
+                >
+                    { ctx.text("ui-view-identify") }
+                </button>
+                if !with_jobs {
+                    { jobs(ctx, session) }
+                }
+            </div>
         </div>
     }
 }
