@@ -10,4 +10,5 @@ pub mod identify;
 pub mod judge;
 pub mod lists;
 pub mod matrix;
+pub mod preview;
 pub mod sets;

@@ -13,7 +13,7 @@ use fitup_catalogue::tables::TemplateUnits;
 use fitup_cli::catalogue::{open_catalogue, open_records};
 use fitup_cli::check::{Format, problems_data, problems_text};
 use fitup_cli::judge::LanguageArgument;
-use fitup_cli::{coverage, diff, figure, form, identify, judge, lists, matrix, sets};
+use fitup_cli::{coverage, diff, figure, form, identify, judge, lists, matrix, preview, sets};
 use fitup_core::fit::Desk;
 use fitup_words::{Units, Words};
 
@@ -63,6 +63,8 @@ enum Task {
     Coverage(coverage::Arguments),
     /// Tell what changed between two editions of a catalogue, row by row and answer by answer. Exit 1 if anything did.
     Diff(diff::Arguments),
+    /// Print a page that draws every item as its data have it: outlines, origin, ports and holes.
+    Preview(preview::Arguments),
     /// Turn a catalogue into another form: JSON file, folder of CSV tables, .xlsx workbook.
     Convert {
         /// The catalogue as it is.
@@ -98,6 +100,12 @@ fn main() -> ExitCode {
         Task::Sets(asked) => sets::run(&asked, read_bytes).and_then(|(text, code)| print_text(&text).map(|()| code)),
         Task::Lists(asked) => lists::run(&asked, read_bytes).and_then(|(text, code)| print_text(&text).map(|()| code)),
         Task::Matrix(asked) => matrix_task(&asked),
+        Task::Preview(asked) => {
+            let words = asked.reader.words();
+            open_catalogue(&words, &asked.catalogue)
+                .and_then(|catalogue| print_text(&preview::page(&words, &catalogue)))
+                .map(|()| ExitCode::SUCCESS)
+        }
         Task::Coverage(asked) => coverage_task(&asked),
         Task::Diff(asked) => diff_task(&asked),
         Task::Convert { from, to, force, language } => convert_task(&language.words(), &from, &to, force),

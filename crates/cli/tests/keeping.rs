@@ -1,6 +1,6 @@
 //! The commands of a catalogue's keeper from outside, in the order of the manual: `KEEPING.md` beside the catalogue's crate.
 //!
-//! Covers: cli/src/coverage.rs, cli/src/diff.rs, cli/src/form.rs.
+//! Covers: cli/src/preview.rs, cli/src/coverage.rs, cli/src/diff.rs, cli/src/form.rs.
 
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -98,4 +98,18 @@ fn several_files_are_checked_in_one_call_and_second_places_are_shown() {
     assert!(told.contains("  ::: ") && told.contains("is taken by line 10, column 5"), "{told}");
     let data: Value = serde_json::from_str(&said(&fitup(&["check", EXAMPLE, text(&bad), "--format", "json"]))).unwrap();
     assert_eq!(data[1]["problems"][0]["other"]["line"], 10);
+}
+
+#[test]
+fn the_preview_draws_every_item_with_its_ports() {
+    let output = fitup(&["preview", EXAMPLE]);
+    assert_eq!(output.status.code(), Some(0), "{output:?}");
+    let page = said(&output);
+    assert_eq!(page.matches("<section>").count(), 5, "one for each item");
+    for held in ["Small, open", ">axle pads</text>", "class=\"hole\"", "x →, z ↑"] {
+        assert!(page.contains(held), "{held}");
+    }
+    // Machine and frame have four holes each, seen from the side and from above and from behind.
+    assert_eq!(page.matches("class=\"hole\"").count(), 2 * 4 * 3);
+    assert!(!page.contains("<script"));
 }

@@ -20,6 +20,7 @@ mod over;
 #[cfg(test)]
 mod plain;
 mod ramp;
+mod reference;
 mod room;
 mod scene;
 mod sheet;
@@ -43,6 +44,7 @@ pub use look::{Letter, Look, Pen, Tone};
 pub use marker::mark;
 pub use over::over;
 pub use ramp::{RampDrive, ramp, ramp_places};
+pub use reference::reference;
 pub use room::Room;
 pub use scene::{Anchor, Circle, FigureName, Group, Node, Path, PathStep, Scene, Target, Text};
 pub use sheet::{Labels, Sheet, Shown};
