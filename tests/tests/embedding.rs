@@ -1,6 +1,6 @@
 //! The page for a dealer's web person says what the code does.
 //!
-//! Covers: widget/EMBEDDING.md, tests/hosting.
+//! Covers: widget/EMBEDDING.md.
 
 use std::collections::BTreeSet;
 use std::fs;
