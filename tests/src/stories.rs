@@ -10,7 +10,7 @@ pub const CATALOGUE: &str = include_str!("../../www/catalogue/demo.json");
 const TOLD: &str = include_str!("../../www/catalogue/demo-builds.json");
 
 /// The name of each story.
-pub const STORIES: [&str; 11] = [
+pub const STORIES: [&str; 12] = [
     "listed",
     "shared-parts",
     "measured",
@@ -22,6 +22,7 @@ pub const STORIES: [&str; 11] = [
     "light-front",
     "ramp",
     "missing-data",
+    "loader-base",
 ];
 
 /// The demonstration catalogue with two words misspelt.

@@ -110,7 +110,7 @@ fn a_frame_for_cabs_a_folded_seat_and_two_drilled_holes_together_carry_an_arm_th
     let same_part = after.findings.iter().filter(|finding| finding.code == "joint-same-part").count();
     assert!(same_part >= 2, "the front anchor and the rack");
     let (hours, is_least) = after.strip.total();
-    assert!(hours.hours() > 5.0 && is_least, "what the belly mower takes is not stated");
+    assert!(hours.hours() > 5.5 && !is_least, "the belly mower comes off in half an hour");
 }
 
 #[test]

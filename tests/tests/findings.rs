@@ -8,6 +8,8 @@
 mod case;
 #[path = "findings/clearance.rs"]
 mod clearance;
+#[path = "findings/equipment.rs"]
+mod equipment;
 #[path = "findings/holes.rs"]
 mod holes;
 #[path = "findings/joints.rs"]
@@ -24,7 +26,8 @@ use fitup_core::fit::declared;
 use fitup_yard::Yard;
 
 /// The codes that have their three tests.
-const TESTED: [&[&str]; 6] = [clearance::CODES, holes::CODES, joints::CODES, seats::CODES, travel::CODES, whole::CODES];
+const TESTED: [&[&str]; 7] =
+    [clearance::CODES, equipment::CODES, holes::CODES, joints::CODES, seats::CODES, travel::CODES, whole::CODES];
 
 #[test]
 fn every_code_has_its_three_tests_and_no_other_has() {

@@ -20,11 +20,11 @@
 //! * about one item in twenty leaves out a mass, a load, a rating, an outline or a hole pattern.
 
 use fitup_core::item::{
-    Axle, Body, BoltPattern, Carrier, Catalogue, Coupler, CouplerGender, Electric, End, Frame, FrameId, FrontAxle,
-    FrontSeatEffect, Guide, GuideRow, Hole, HookRack, HookSide, HydraulicNeed, HydraulicSupply, Implement, ImplementId,
-    ImplementKind, Machine, MachineId, Mount, Named, OperatorSeat, Part, PathCommand, Point3, Port, PortKind, Pose,
-    PowerTakeOff, PtoRotation, Replacement, Role, Seat, SeatBase, SeatId, SeatKind, SeatMoves, Serials, Shape,
-    ShapeRole, Slot, Station, SuppliedWith, ThreePoint, Towards, View,
+    Axle, Body, BoltPattern, Carrier, Catalogue, Coupler, CouplerGender, Electric, End, Equipment, Frame, FrameId,
+    FrontAxle, FrontSeatEffect, Guide, GuideRow, Hole, HookRack, HookSide, HydraulicNeed, HydraulicSupply, Implement,
+    ImplementId, ImplementKind, Machine, MachineId, Mount, Named, OperatorSeat, Part, PathCommand, Point3, Port,
+    PortKind, Pose, PowerTakeOff, PtoRotation, Replacement, Role, Seat, SeatBase, SeatId, SeatKind, SeatMoves, Serials,
+    Shape, ShapeRole, Slot, Station, SuppliedWith, ThreePoint, Towards, View,
 };
 use fitup_core::quantity::{Angle, Flow, Length, Mass, Money, Power, Pressure, Source, Stated, Work};
 
@@ -44,6 +44,7 @@ pub fn yard([machines, frames, seats, implements]: Size) -> Catalogue {
         implements: (0..implements).map(implement).collect(),
         ..Catalogue::default()
     };
+    catalogue.equipment = equipment(&catalogue.machines);
     for chassis in 0..CHASSIS {
         let number = format!("axle-{}", chassis % 24);
         let replaced = (chassis % 5 < 2).then(|| Replacement {
@@ -305,8 +306,28 @@ fn machine(at: usize) -> Machine {
             outlets: Some([1, 2, 3][outfit % 3]),
             power_beyond: (outfit != 7).then_some(outfit.is_multiple_of(2)),
         },
-        fitted: if trim == 5 { vec!["belly mower".to_owned()] } else { vec!["loader base".to_owned()] },
+        fitted: vec![if trim == 5 { "belly-mower".to_owned() } else { "loader-base".to_owned() }],
+        on: Vec::new(),
     }
+}
+
+/// What every machine may carry: some are sold with the base that most frames bolt to, some with a mower in its way.
+fn equipment(machines: &[Machine]) -> Vec<Equipment> {
+    let piece = |id: &str, kg: f64| Equipment {
+        body: Body {
+            id: id.to_owned(),
+            label: id.to_owned(),
+            mass: Some(Stated::drawn(Mass::from_kg(kg))),
+            centre_of_gravity: Some(Point3 { x: mm(800.0), y: Length::ZERO, z: mm(400.0) }),
+            ..Body::default()
+        },
+        kind: id.replace('-', " "),
+        machines: machines.iter().map(|machine| machine.body.id.clone()).collect(),
+        on: Some(Work::from_hours(2.0)),
+        off: Some(Work::from_hours(1.0)),
+        ..Equipment::default()
+    };
+    vec![piece("loader-base", 40.0), piece("belly-mower", 80.0)]
 }
 
 fn frame(at: usize, machines: usize) -> Frame {

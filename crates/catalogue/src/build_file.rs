@@ -99,9 +99,9 @@ choice! {
         RearSeat(SeatStateFile) "rear_seat",
         /// The roll-over bar is folded.
         FoldRollOverBar "fold_roll_over_bar",
-        /// Something comes off the machine.
+        /// Id of the equipment that comes off the machine.
         TakeOff(String) "take_off",
-        /// Something goes on the machine.
+        /// Id of the equipment that goes on the machine.
         PutOn(String) "put_on",
         /// Ramps in place of the trailer's own.
         Ramps(LengthFile) "ramps",

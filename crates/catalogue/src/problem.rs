@@ -275,6 +275,20 @@ codes! {
     /// An implement without a port for its mount.
     MountWithoutPort, Warning, "mount-without-port", ["mount"];
 
+    // Equipment.
+    /// A piece of equipment that is for no machine.
+    EquipmentForNothing, Error, "equipment-for-nothing", [];
+    /// A piece of equipment that blocks a port that it adds.
+    EquipmentBlocksOwn, Error, "equipment-blocks-own", ["port"];
+    /// A port or shape that none of the machines has that the equipment is for.
+    EquipmentNamesNothing, Warning, "equipment-names-nothing", ["found"];
+    /// A port that the equipment adds and a machine it is for has already.
+    EquipmentPortTaken, Error, "equipment-port-taken", ["port", "machine"];
+    /// A machine is sold with equipment that is not for it.
+    FittedNotForMachine, Error, "fitted-not-for-machine", ["found"];
+    /// A frame requires or excludes what is the kind of no piece of equipment.
+    KindOfNoEquipment, Warning, "kind-of-no-equipment", ["found"];
+
     // Outlines.
     /// Path data that cannot be read.
     PathUnreadable, Error, "path-unreadable", ["found"];

@@ -281,6 +281,51 @@ const CASES: &[Case] = &[
         "",
     ),
     (Code::MountWithoutPort, "implements[0].mount", "\"mount\": \"rack\"", "\"mount\": \"three_point\""),
+    // Equipment.
+    (
+        Code::EquipmentForNothing,
+        "equipment[1].machines",
+        "\"kind\": \"belly mower\", \"machines\": [\"small-open\"], \"needs\": [\"base plates\"]",
+        "\"kind\": \"belly mower\", \"machines\": [], \"needs\": [\"base plates\"]",
+    ),
+    (
+        Code::EquipmentBlocksOwn,
+        "equipment[0].blocks[0]",
+        "\"hours_on\": 2,",
+        "\"hours_on\": 2, \"blocks\": [\"base plates\"],",
+    ),
+    (
+        Code::EquipmentNamesNothing,
+        "equipment[1].hides[0]",
+        "\"hides\": [\"left fender\"]",
+        "\"hides\": [\"right fender\"]",
+    ),
+    (Code::EquipmentNamesNothing, "equipment[1].blocks[0]", "\"blocks\": [\"pressure\"]", "\"blocks\": [\"presure\"]"),
+    (
+        Code::EquipmentPortTaken,
+        "equipment[0].ports[0].name",
+        "\"name\": \"base plates\", \"role\": \"front_anchor\"",
+        "\"name\": \"axle pads\", \"role\": \"front_anchor\"",
+    ),
+    (
+        Code::MachineCarried,
+        "equipment[0].ports[0].end",
+        "\"role\": \"front_anchor\", \"end\": \"carrier\"",
+        "\"role\": \"front_anchor\", \"end\": \"carried\"",
+    ),
+    (
+        Code::FittedNotForMachine,
+        "machines[0].fitted[0]",
+        "\"kind\": \"loader base\", \"machines\": [\"small-open\"]",
+        "\"kind\": \"loader base\", \"machines\": []",
+    ),
+    (Code::UnknownReference, "machines[0].fitted[0]", "\"fitted\": [\"small-base\"]", "\"fitted\": [\"smal-base\"]"),
+    (
+        Code::KindOfNoEquipment,
+        "frames[0].requires[0]",
+        "\"requires\": [\"loader base\"]",
+        "\"requires\": [\"loader bse\"]",
+    ),
     // Outlines.
     (Code::PathUnreadable, "frames[0].shapes[0].path", "M -420 -40 L 1300 -40", "M -420 -40 K 1300 -40"),
     (Code::PathUnreadable, "machines[0].underside", "M -150 300 L 600 260", "L 600 260"),

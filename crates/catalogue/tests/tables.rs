@@ -60,7 +60,7 @@ fn vary(value: &mut Value, texts: &mut dyn Iterator<Item = String>, numbers: &mu
                     ) => {
                         *field = texts.next().map_or(Value::Null, Value::String);
                     }
-                    ("fitted" | "requires" | "excludes", Value::Array(_)) => {
+                    ("needs" | "requires" | "excludes", Value::Array(_)) => {
                         *field = texts.take(3).map(Value::String).collect();
                     }
                     ("x" | "u" | "cab_rear" | "index_x", Value::Number(_)) => {

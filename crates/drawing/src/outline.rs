@@ -166,7 +166,7 @@ fn place(view: View, link: Option<LinkPose>, placement: &Placement, a: Length, b
 const fn layer(view: View, item: ItemRef) -> u8 {
     match (view, item) {
         (View::Plan, ItemRef::Frame(_)) => 0,
-        (_, ItemRef::Machine(_)) => 1,
+        (_, ItemRef::Machine(_) | ItemRef::Equipment(_)) => 1,
         (View::Side, ItemRef::Seat(_)) | (_, ItemRef::Frame(_)) => 2,
         (_, ItemRef::Seat(_)) => 3,
         (_, ItemRef::Adapter(_)) => 4,

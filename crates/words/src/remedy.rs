@@ -47,8 +47,8 @@ impl Words {
             }
             Change::RearSeat(state) => self.ui("remedy-rear-seat", &[("state", Arg::Choice(state.word().to_owned()))]),
             Change::FoldRollOverBar => self.ui("remedy-fold-roll-over-bar", &[]),
-            Change::TakeOff(what) => self.ui("remedy-take-off", &[("what", label(what))]),
-            Change::PutOn(what) => self.ui("remedy-put-on", &[("what", label(what))]),
+            Change::TakeOff(what) => self.ui("remedy-take-off", &[("what", item(&ItemRef::Equipment(*what)))]),
+            Change::PutOn(what) => self.ui("remedy-put-on", &[("what", item(&ItemRef::Equipment(*what)))]),
             Change::Ramps { length } => {
                 self.ui("remedy-ramps", &[("length", reader.length(*length, LengthStyle::Needed).into())])
             }
@@ -202,7 +202,7 @@ fn way(change: f64) -> Arg {
 mod tests {
     use fitup_core::build::Build;
     use fitup_core::finding::{Asked, Check, Grade, Question, SettlingParts, Subject};
-    use fitup_core::item::{Adapter, AdapterId, Body, SeatState};
+    use fitup_core::item::{Adapter, AdapterId, Body, Equipment, EquipmentId, SeatState};
     use fitup_core::quantity::Mass;
     use fitup_core::search::{Chance, Stakes};
     use fitup_yard::finding;
@@ -229,11 +229,13 @@ mod tests {
         let words = Words::new(Lang::En, Units::Metric);
         let mut catalogue = Catalogue::default();
         catalogue.name.currency = "USD".to_owned();
+        let body = Body { label: "Belly mower".to_owned(), ..Body::default() };
+        catalogue.equipment = vec![Equipment { body, ..Equipment::default() }];
         let ballast = Change::Ballast { mass: Mass::from_kg(60.0), x: Length::from_mm(2100.0) };
-        let told = remedy(vec![RemedyStep::Change(Change::TakeOff("belly mower".into())), RemedyStep::Change(ballast)]);
+        let told = remedy(vec![RemedyStep::Change(Change::TakeOff(EquipmentId(0))), RemedyStep::Change(ballast)]);
         assert_eq!(
             words.remedy_steps(&catalogue, &told),
-            ["Take off: belly mower", "Fit 60\u{a0}kg of ballast 2,100\u{a0}mm ahead of the rear axle"]
+            ["Take off: Belly mower", "Fit 60\u{a0}kg of ballast 2,100\u{a0}mm ahead of the rear axle"]
         );
         assert_eq!(
             words.remedy_effect(&catalogue, &told),

@@ -3,7 +3,7 @@
 use fitup_core::build::{Change, SeatStands};
 use fitup_core::finding::{Finding, Subject};
 use fitup_core::fit::{StripList, StripStep, StripWhat};
-use fitup_core::item::Catalogue;
+use fitup_core::item::{Catalogue, ItemRef};
 
 use crate::words::{Arg, Words};
 
@@ -13,9 +13,11 @@ impl Words {
         let change = |change: Change| self.change(catalogue, &change);
         let item = |key: &str, of| self.ui(key, &[("item", Arg::from(self.item(catalogue, of)))]);
         match &step.what {
-            StripWhat::TakeOff(what) => change(Change::TakeOff(what.clone())),
-            StripWhat::PutOn(what) => change(Change::PutOn(what.clone())),
-            StripWhat::Stays(what) => self.ui("strip-stays", &[("what", what.as_str().into())]),
+            StripWhat::TakeOff(what) => change(Change::TakeOff(*what)),
+            StripWhat::PutOn(what) => change(Change::PutOn(*what)),
+            StripWhat::Stays(what) => {
+                self.ui("strip-stays", &[("what", Arg::from(self.item(catalogue, ItemRef::Equipment(*what))))])
+            }
             StripWhat::OwnSeatOff(of) => item("strip-own-seat", *of),
             StripWhat::Holes(finding) => self.holes_made(catalogue, finding),
             StripWhat::Fit(of) => item("strip-fit", *of),
@@ -53,7 +55,7 @@ impl Words {
 mod tests {
     use super::*;
     use crate::{Lang, Units};
-    use fitup_core::item::SeatState;
+    use fitup_core::item::{Body, Equipment, EquipmentId, SeatState};
     use fitup_core::quantity::Work;
 
     #[test]
@@ -61,11 +63,13 @@ mod tests {
         let words = Words::new(Lang::En, Units::Metric);
         let folded = StripWhat::DriverSeat(SeatStands { state: SeatState::Folded, ..SeatStands::default() });
         let by_hand = StripStep { what: folded, hours: Some(Work::ZERO) };
-        let stated = StripStep { what: StripWhat::TakeOff("belly mower".into()), hours: Some(Work::from_hours(1.5)) };
-        let open = StripStep { what: StripWhat::PutOn("loader base".into()), hours: None };
-        let catalogue = Catalogue::default();
+        let stated = StripStep { what: StripWhat::TakeOff(EquipmentId(0)), hours: Some(Work::from_hours(1.5)) };
+        let open = StripStep { what: StripWhat::PutOn(EquipmentId(0)), hours: None };
+        let body = Body { label: "Belly mower".to_owned(), ..Body::default() };
+        let equipment = vec![Equipment { body, ..Equipment::default() }];
+        let catalogue = Catalogue { equipment, ..Catalogue::default() };
         assert_eq!(words.strip_step(&catalogue, &by_hand), "Fold the operator’s seat forward to work");
-        assert_eq!(words.strip_step(&catalogue, &stated), "Take off: belly mower");
+        assert_eq!(words.strip_step(&catalogue, &stated), "Take off: Belly mower");
         assert_eq!(words.strip_hours(&by_hand), None);
         assert_eq!(words.strip_hours(&open).as_deref(), Some("hours not stated"));
         let known = StripList { steps: vec![by_hand, stated] };

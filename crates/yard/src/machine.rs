@@ -71,5 +71,6 @@ pub fn machine(id: &str, label: &str) -> Machine {
             power_beyond: Some(true),
         },
         fitted: Vec::new(),
+        on: Vec::new(),
     }
 }

@@ -3,11 +3,11 @@
 use fitup_core::build::{Build, Carrying, Choices, Measurement, NumberRead, Seating};
 use fitup_core::fit::{Answer, Desk, judge};
 use fitup_core::item::{
-    Body, BoltPattern, Catalogue, CatalogueName, Frame, FrameId, Guide, GuideRow, HookRack, Implement, ImplementId,
-    ItemRef, Machine, MachineId, Named, Part, PinForm, Pins, Port, PortKind, PowerTakeOff, RampSize, Replacement, Seat,
-    SeatBase, SeatId, Site, SiteId, ThreePoint, Trailer, TrailerId,
+    Body, BoltPattern, Catalogue, CatalogueName, Equipment, Frame, FrameId, Guide, GuideRow, HookRack, Implement,
+    ImplementId, ItemRef, Machine, MachineId, Named, Part, PinForm, Pins, Point3, Port, PortKind, PowerTakeOff,
+    RampSize, Replacement, Seat, SeatBase, SeatId, Site, SiteId, ThreePoint, Trailer, TrailerId,
 };
-use fitup_core::quantity::{Mass, Tool};
+use fitup_core::quantity::{Length, Mass, Stated, Tool};
 
 use crate::adapter::adapters;
 use crate::frame::frame;
@@ -82,6 +82,7 @@ impl Yard {
             ItemRef::Seat(id) => &mut self.catalogue.seats[id.index()].body,
             ItemRef::Implement(id) => &mut self.catalogue.implements[id.index()].body,
             ItemRef::Adapter(id) => &mut self.catalogue.adapters[id.index()].body,
+            ItemRef::Equipment(id) => &mut self.catalogue.equipment[id.index()].body,
         }
     }
 
@@ -120,6 +121,32 @@ impl Yard {
             PortKind::Pins(pins) => pins,
             other => panic!("{name} has no pins: {other:?}"),
         }
+    }
+
+    /// Equipment of a kind for the machine, not on it. Its id and label are its kind with hyphens.
+    pub fn equipment(&mut self, kind: &str) -> &mut Equipment {
+        let id = kind.replace(' ', "-");
+        let at = self.catalogue.equipment.iter().position(|piece| piece.kind == kind).unwrap_or_else(|| {
+            let centre = Point3 { x: Length::from_mm(600.0), z: Length::from_mm(300.0), ..Point3::default() };
+            let body = Body {
+                label: id.clone(),
+                id: id.clone(),
+                mass: Some(Stated::drawn(Mass::from_kg(20.0))),
+                centre_of_gravity: Some(centre),
+                ..Body::default()
+            };
+            let machines = vec![self.catalogue.machines[0].body.id.clone()];
+            self.catalogue.equipment.push(Equipment { body, kind: kind.to_owned(), machines, ..Equipment::default() });
+            self.catalogue.equipment.len() - 1
+        });
+        &mut self.catalogue.equipment[at]
+    }
+
+    /// The same, and the machine is sold with it.
+    pub fn fitted(&mut self, kind: &str) -> &mut Equipment {
+        let id = self.equipment(kind).body.id.clone();
+        self.machine().fitted.push(id);
+        self.equipment(kind)
     }
 
     /// The power take-off of a port.

@@ -147,6 +147,7 @@ mod ways {
 mod strip {
     use super::*;
     use fitup_core::fit::StripWhat;
+    use fitup_core::item::EquipmentId;
     use fitup_yard::{ARM, FRAME};
 
     #[test]
@@ -155,15 +156,16 @@ mod strip {
         folds(&mut yard);
         yard.frame().excludes.push("belly mower".into());
         yard.frame().requires.push("loader base".into());
-        yard.machine().fitted.extend(["belly mower".to_owned(), "loader base".to_owned()]);
+        yard.fitted("belly mower").off = Some(Work::from_hours(0.5));
+        yard.fitted("loader base");
         let strip = yard.judge().strip;
         let hours: Vec<_> = strip.steps.iter().map(|step| step.hours.map(Work::hours)).collect();
         let told: Vec<_> = strip.steps.iter().map(|step| step.what.clone()).collect();
         assert_eq!(
             told[..5],
             [
-                StripWhat::TakeOff("belly mower".into()),
-                StripWhat::Stays("loader base".into()),
+                StripWhat::TakeOff(EquipmentId(0)),
+                StripWhat::Stays(EquipmentId(1)),
                 StripWhat::Fit(FRAME),
                 StripWhat::Fit(SEAT),
                 StripWhat::Fit(ARM),
@@ -171,8 +173,8 @@ mod strip {
         );
         assert!(matches!(told[5], StripWhat::DriverSeat(stands) if stands.state == SeatState::Folded));
         assert!(matches!(told[6], StripWhat::RearSeat(stands) if stands.state == SeatState::Off));
-        assert_eq!(hours, [None, Some(0.0), Some(3.0), Some(0.25), None, Some(0.0), Some(0.25)]);
+        assert_eq!(hours, [Some(0.5), Some(0.0), Some(3.0), Some(0.25), None, Some(0.0), Some(0.25)]);
         let (total, is_least) = strip.total();
-        assert!((total.hours() - 3.5).abs() < 1e-9 && is_least);
+        assert!((total.hours() - 4.0).abs() < 1e-9 && is_least);
     }
 }

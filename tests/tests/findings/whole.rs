@@ -84,18 +84,6 @@ crate::case::findings! {
         },
         "check, missing 'lift'", "It is not known whether the hitch can lift the implement.", unless |yard| flail(yard);
     loads_unknown: "loads-unknown", |yard| yard.implement().body.mass = None, "check, missing 'mass', item arm", "Some data are missing, so the axle loads are not known. Do not lift or drive with the implement before they are known.";
-    must_come_off: "must-come-off",
-        |yard| {
-            yard.frame().excludes.push("belly mower".into());
-            yard.machine().fitted.push("belly mower".into());
-        },
-        "work, what 'belly mower', item long-frame", "To come off the machine: belly mower.",
-        unless |yard| yard.frame().excludes.push("belly mower".into());
-    must_go_on: "must-go-on", |yard| yard.frame().requires.push("loader base".into()), "work, what 'loader base', item long-frame", "The machine needs: loader base.",
-        unless |yard| {
-            yard.frame().requires.push("loader base".into());
-            yard.machine().fitted.push("loader base".into());
-        };
     needs_frame: "needs-frame", |yard| yard.build.choices.carrying = Carrying::Hitch, "wont, item arm", "Digging arm needs a mounting frame.",
         unless |yard| {
             // Made for the hitch, it only has nothing to hang on yet.

@@ -7,7 +7,7 @@ use serde_json::{Value, json};
 use super::hold::{Case, build_of, cases, each, hold, hold_from, tried};
 use super::tree::{TABLES, desk};
 
-const ITEMS: [&str; 5] = ["machines", "frames", "seats", "implements", "adapters"];
+const ITEMS: [&str; 6] = ["machines", "frames", "seats", "implements", "adapters", "equipment"];
 
 /// Nothing is listed and no part bears a number, so that dimensions alone decide.
 fn unlisted(catalogue: &mut Value) {

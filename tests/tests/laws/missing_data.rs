@@ -16,8 +16,9 @@ use serde_json::Value;
 use super::tree::{Asked, TABLES, builds, demo, desk, verdicts};
 
 /// What is no datum about the thing: its name, how it is told apart, what it costs, whether it is there;
-/// and what its maker requires and excludes: one that states nothing requires nothing.
-const NO_DATA: [&str; 17] = [
+/// what its maker requires and excludes: one that states nothing requires nothing; and what is on a machine, and does there:
+/// equipment that states no change changes nothing.
+const NO_DATA: [&str; 23] = [
     "id",
     "label",
     "series",
@@ -34,6 +35,12 @@ const NO_DATA: [&str; 17] = [
     "assemblies",
     "listed_with",
     "requires",
+    "fitted",
+    "machines",
+    "needs",
+    "blocks",
+    "hides",
+    "changes",
     "excludes",
 ];
 
@@ -208,6 +215,11 @@ fn taking_a_datum_of_an_implement_away_makes_no_answer_good() {
 #[test]
 fn taking_a_datum_of_an_adapter_away_makes_no_answer_good() {
     taking_away_makes_none_good("adapters", [90, 250]);
+}
+
+#[test]
+fn taking_a_datum_of_equipment_away_makes_no_answer_good() {
+    taking_away_makes_none_good("equipment", [10, 30]);
 }
 
 #[test]

@@ -4,7 +4,7 @@ use serde_json::{Value, json};
 
 use super::written::on_path;
 
-const ITEMS: [&str; 5] = ["machines", "frames", "seats", "implements", "adapters"];
+const ITEMS: [&str; 6] = ["machines", "frames", "seats", "implements", "adapters", "equipment"];
 
 fn rows(catalogue: &mut Value) -> impl Iterator<Item = &mut Value> {
     let tables = catalogue.as_object_mut().expect("a catalogue").iter_mut();
@@ -79,7 +79,8 @@ fn add(of: &mut Value, name: &str, by: f64) {
 /// Every item that joints place has its origin elsewhere: its places are all moved by the same.
 pub fn shift(catalogue: &mut Value, by: impl Fn(usize) -> [f64; 3]) {
     for (at, row) in rows(catalogue).enumerate() {
-        let is_machine = row.get("station").is_some();
+        // The axes of equipment are its machine's.
+        let is_machine = row.get("station").is_some() || row.get("machines").is_some();
         let stands = row.get("ports").and_then(Value::as_array).is_some_and(|ports| !ports.is_empty());
         if is_machine || !stands {
             continue;

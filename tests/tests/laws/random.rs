@@ -242,6 +242,12 @@ pub fn build(chance: &Chance, catalogue: &Value) -> Value {
     if chance.once_in(4) {
         changes.push(json!({"ballast": {"mass_kg": chance.any(&[30.0, 120.0]), "x_mm": 2000.0}}));
     }
+    for piece in catalogue["equipment"].as_array().expect("a table") {
+        if chance.once_in(5) {
+            let id = piece["id"].clone();
+            changes.push(if chance.once_in(2) { json!({"take_off": id}) } else { json!({"put_on": id}) });
+        }
+    }
     build["changes"] = Value::Array(changes);
     build
 }

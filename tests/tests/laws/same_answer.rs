@@ -33,7 +33,7 @@ fn the_order_of_rows_makes_no_difference() {
 #[test]
 fn the_order_of_ports_makes_no_difference() {
     let reversed = |case: &mut Case| {
-        for table in ["machines", "frames", "seats", "implements", "adapters"] {
+        for table in ["machines", "frames", "seats", "implements", "adapters", "equipment"] {
             for row in rows(&mut case.catalogue, table) {
                 if let Some(ports) = row.get_mut("ports").and_then(Value::as_array_mut) {
                     ports.reverse();
@@ -47,12 +47,17 @@ fn the_order_of_ports_makes_no_difference() {
 #[test]
 fn items_that_have_nothing_to_do_with_a_build_make_no_difference() {
     let strangers = |case: &mut Case| {
-        for table in ["machines", "frames", "seats", "implements", "adapters", "trailers", "sites"] {
+        for table in TABLES {
             let at = case.chance.below(4);
             let rows = rows(&mut case.catalogue, table);
             let mut stranger = rows[at % rows.len()].clone();
             stranger["id"] = json!(format!("stranger-{table}"));
             stranger["label"] = json!(format!("Stranger of {table}"));
+            match table {
+                "machines" => stranger["fitted"] = json!([]),
+                "equipment" => stranger["machines"] = json!(["stranger-machines"]),
+                _ => {}
+            }
             rows.insert(0, stranger);
         }
     };
@@ -142,7 +147,7 @@ fn where_an_item_has_its_own_origin_makes_no_difference() {
 #[test]
 fn all_pressures_flows_and_powers_times_as_much_make_no_difference_to_the_verdicts() {
     let more = |case: &mut Case| {
-        for table in ["machines", "frames", "seats", "implements", "adapters"] {
+        for table in ["machines", "frames", "seats", "implements", "adapters", "equipment"] {
             convert(table, &mut case.catalogue[table], &[1.0, 1.0, 1.25, 2.0, 1.5, 1.0]);
         }
     };

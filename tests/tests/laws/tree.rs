@@ -8,7 +8,8 @@ use fitup_tests::stories::CATALOGUE;
 use serde_json::Value;
 
 /// The tables whose rows are items, trailers and sites.
-pub const TABLES: [&str; 7] = ["machines", "frames", "seats", "implements", "adapters", "trailers", "sites"];
+pub const TABLES: [&str; 8] =
+    ["machines", "frames", "seats", "implements", "adapters", "equipment", "trailers", "sites"];
 
 /// The demonstration catalogue.
 pub fn demo() -> Value {
@@ -77,6 +78,12 @@ pub fn builds(desk: &Desk, nth: usize) -> Vec<Asked> {
 fn ids(desk: &Desk, build: &Build) -> Vec<String> {
     let catalogue = desk.catalogue();
     let mut ids: Vec<String> = build.items().into_iter().map(|item| catalogue.body(item).id.clone()).collect();
+    let standing = desk.standing(&build.side).catalogue();
+    let on = build
+        .choices
+        .machine
+        .map(|id| standing.machine(id).on.iter().map(|on| standing.equipment(on.id).body.id.clone()));
+    ids.extend(on.into_iter().flatten());
     ids.extend(build.side.trailer.map(|id| catalogue.trailer(id).id.clone()));
     ids.extend(build.side.site.map(|id| catalogue.site(id).id.clone()));
     ids

@@ -3,7 +3,7 @@
 use serde_json::{Value, json};
 
 /// Numbers that are counts, shares, years or money, or that a table of their own holds.
-const PLAIN: [&str; 18] = [
+const PLAIN: [&str; 21] = [
     "format",
     "outlets",
     "shaft_type",
@@ -19,6 +19,9 @@ const PLAIN: [&str; 18] = [
     "new",
     "used",
     "hours",
+    "hours_on",
+    "hours_off",
+    "outlets_more",
     "fitting",
     "off",
     "years",

@@ -169,8 +169,8 @@ impl<'a> Find<'a> {
             ChangeFile::DriverSeat(state) => Change::DriverSeat(state.core()),
             ChangeFile::RearSeat(state) => Change::RearSeat(state.core()),
             ChangeFile::FoldRollOverBar => Change::FoldRollOverBar,
-            ChangeFile::TakeOff(what) => Change::TakeOff(what.clone()),
-            ChangeFile::PutOn(what) => Change::PutOn(what.clone()),
+            ChangeFile::TakeOff(what) => Change::TakeOff(self.named(place, Some(what), in_table!(Equipment))?),
+            ChangeFile::PutOn(what) => Change::PutOn(self.named(place, Some(what), in_table!(Equipment))?),
             ChangeFile::Ramps(it) => Change::Ramps { length: self.extent(place, it.length_mm)? },
             ChangeFile::Gateway(it) => Change::Gateway { width: self.extent(place, it.width_mm)? },
             ChangeFile::Path(it) => Change::Path { width: self.extent(place, it.width_mm)? },
@@ -228,7 +228,7 @@ impl<'a> Find<'a> {
     fn port(&mut self, place: UnresolvedIn, item: &str, name: &str) -> Option<(ItemRef, &'a Port)> {
         let id = item;
         let item = self.item(place, id)?;
-        let port = self.catalogue.body(item).ports.iter().find(|port| port.name == name);
+        let port = self.catalogue.port(item, name);
         self.note_unless(port.is_some(), place, &format!("{id} {name}"));
         Some((item, port?))
     }

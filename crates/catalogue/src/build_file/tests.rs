@@ -4,8 +4,8 @@ use fitup_core::build::{
     ArmAngles, Build, Carrying, Change, Choices, Measurement, NumberRead, Presence, Seating, Side,
 };
 use fitup_core::item::{
-    AdapterId, ArmLink, Catalogue, DiggingArm, FrameId, ImplementId, ItemRef, MachineId, Port, SeatId, SiteId,
-    TrailerId,
+    AdapterId, ArmLink, Catalogue, DiggingArm, EquipmentId, FrameId, ImplementId, ItemRef, MachineId, Port, SeatId,
+    SiteId, TrailerId,
 };
 use fitup_core::quantity::{Angle, Length, Mass, Tool};
 
@@ -161,8 +161,8 @@ fn a_build_survives_the_file_and_back() {
         Change::DriverSeat(SeatState::Folded),
         Change::RearSeat(SeatState::Off),
         Change::FoldRollOverBar,
-        Change::TakeOff("belly mower".into()),
-        Change::PutOn("loader base".into()),
+        Change::TakeOff(EquipmentId(0)),
+        Change::PutOn(EquipmentId(1)),
         Change::Ramps { length: length(2600.0) },
         Change::Gateway { width: length(1250.5) },
         Change::Path { width: length(1900.0) },

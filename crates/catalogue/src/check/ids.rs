@@ -31,7 +31,7 @@ pub fn ids<'f>(file: &'f CatalogueFile, report: &mut Report) -> Known<'f> {
             all.extend(file.$table.iter().enumerate().map(|(index, row)| (&*row.id, (stringify!($table), index))));
         )+ };
     }
-    tables!(machines, frames, seats, implements, adapters, trailers, sites);
+    tables!(machines, frames, seats, implements, adapters, equipment, trailers, sites);
     let known = Known {
         rows: all.iter().copied().rev().collect(),
         parts: file.parts.iter().enumerate().rev().map(|(index, row)| (&*row.number, index)).collect(),

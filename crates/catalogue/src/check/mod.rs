@@ -5,6 +5,7 @@
 
 mod centre;
 mod crossing;
+mod equipment;
 mod figures;
 mod guide;
 mod ids;
@@ -52,6 +53,7 @@ pub fn records(file: &CatalogueFile, report: &mut Report) {
     rows::own_fields(file, report);
     seats::seats(file, report);
     stack::stack(file, report);
+    equipment::equipment(file, report);
 }
 
 /// Looks at a file as its keeper would: for what is right in form and hardly meant so.
@@ -71,5 +73,5 @@ fn each_item<'f>(file: &'f CatalogueFile, mut visit: impl FnMut(At<'_>, Body<'f>
             }
         )+ };
     }
-    tables!(machines, frames, seats, implements, adapters);
+    tables!(machines, frames, seats, implements, adapters, equipment);
 }

@@ -35,6 +35,9 @@ pub fn outlines(catalogue: &Catalogue, units: Units, report: &mut Report) {
     for (index, row) in catalogue.adapters.iter().enumerate() {
         look.item(&row.body, At::top("adapters").index(index), None, Vec::new());
     }
+    for (index, row) in catalogue.equipment.iter().enumerate() {
+        look.item(&row.body, At::top("equipment").index(index), None, Vec::new());
+    }
 }
 
 /// Corners of the boxes that hold a machine's wheels, side view.

@@ -28,6 +28,18 @@ pub fn references(file: &CatalogueFile, known: &Known<'_>, report: &mut Report) 
             }
         }
     });
+    let tables = [("machines", "fitted", "equipment"), ("equipment", "machines", "machines")];
+    for (table, field, meant) in tables {
+        let top = At::top(table);
+        let of_machines = file.machines.iter().map(|row| &row.fitted);
+        let of_equipment = file.equipment.iter().map(|row| &row.machines);
+        let lists: Vec<_> = if table == "machines" { of_machines.collect() } else { of_equipment.collect() };
+        for (index, ids) in lists.into_iter().enumerate() {
+            let at = top.index(index);
+            let at = at.field(field);
+            ids.iter().enumerate().for_each(|(nth, id)| item(id, Some(meant), known, at.index(nth), report));
+        }
+    }
     let parts = At::top("parts");
     for (index, row) in file.parts.iter().enumerate() {
         let at = parts.index(index);
@@ -64,7 +76,7 @@ pub fn references(file: &CatalogueFile, known: &Known<'_>, report: &mut Report) 
 }
 
 /// Reports what a list names again.
-fn named_twice(names: &[String], at: At<'_>, report: &mut Report) {
+pub fn named_twice(names: &[String], at: At<'_>, report: &mut Report) {
     let mut named: BTreeSet<&str> = BTreeSet::default();
     for (index, name) in names.iter().enumerate() {
         if !named.insert(name) {

@@ -10,6 +10,7 @@ use crate::report::Report;
 use crate::wire::CatalogueFile;
 use crate::wire::adapter::Adapter;
 use crate::wire::body::{Body, Serials, Years};
+use crate::wire::equipment::{AxleChange, Changes};
 use crate::wire::implement::{ArmLink, DiggingArm, HydraulicNeed, Implement};
 use crate::wire::machine::{Axle, FrontAxle, HydraulicSupply, Machine};
 use crate::wire::seat::{FrontSeatEffect, Seat};
@@ -31,7 +32,7 @@ pub fn not_blank(text: &str, at: At<'_>, report: &mut Report) {
 }
 
 /// Reports a record of optional fields that has none of them.
-fn not_empty<T: PartialEq>(record: Option<&T>, empty: &T, at: At<'_>, report: &mut Report) {
+pub fn not_empty<T: PartialEq>(record: Option<&T>, empty: &T, at: At<'_>, report: &mut Report) {
     if record == Some(empty) {
         report.add(Problem::new(Code::EmptyRecord, at));
     }
@@ -117,6 +118,21 @@ fn axle(axle: &Axle, at: At<'_>, report: &mut Report) {
     // A loaded tyre is never higher than the same tyre unloaded.
     let (loaded, unloaded) = (axle.static_loaded_radius.map(|it| it.0), axle.overall_radius.map(|it| it.0));
     upright(loaded, unloaded, at.field("overall_radius"), report);
+}
+
+/// Checks what a piece of equipment changes at an axle; a track may become narrower.
+pub fn axle_change(change: &AxleChange, at: At<'_>, report: &mut Report) {
+    fields!(above_zero(change, at, report): tyre_width, static_loaded_radius, overall_radius, tyre_rated);
+    let (loaded, unloaded) = (change.static_loaded_radius.map(|it| it.0), change.overall_radius.map(|it| it.0));
+    upright(loaded, unloaded, at.field("overall_radius"), report);
+}
+
+/// Checks what a piece of equipment changes in hitch and hydraulics.
+pub fn lift_and_supply(changes: Changes, at: At<'_>, report: &mut Report) {
+    fields!(above_zero(changes, at, report): lift);
+    if let Some(supply) = changes.hydraulics {
+        fields!(above_zero(supply, at.field("hydraulics"), report): flow, relief);
+    }
 }
 
 fn seat(row: &Seat, at: At<'_>, report: &mut Report) {

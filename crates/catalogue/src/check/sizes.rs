@@ -66,11 +66,12 @@ pub fn sizes(catalogue: &Catalogue, units: Units, report: &mut Report) {
             look.number(Some(range), RANGE, |it| units.shown_angle(it), at.field(name).field("greatest"));
         }
     }
-    let bodies: [(&str, &mut dyn Iterator<Item = &Body>); 4] = [
+    let bodies: [(&str, &mut dyn Iterator<Item = &Body>); 5] = [
         ("frames", &mut catalogue.frames.iter().map(|row| &row.body)),
         ("seats", &mut catalogue.seats.iter().map(|row| &row.body)),
         ("implements", &mut catalogue.implements.iter().map(|row| &row.body)),
         ("adapters", &mut catalogue.adapters.iter().map(|row| &row.body)),
+        ("equipment", &mut catalogue.equipment.iter().map(|row| &row.body)),
     ];
     for (name, bodies) in bodies {
         let table = At::top(name);

@@ -5,6 +5,7 @@ use fitup_core::quantity::Length;
 
 use super::{Lower, Units};
 use crate::wire::adapter::Adapter;
+use crate::wire::equipment::Equipment;
 use crate::wire::machine::{FrontAxle, Machine};
 use crate::wire::part::{Part, Serves};
 use crate::wire::seat::IndexPoint;
@@ -32,6 +33,30 @@ impl Machine {
             operator_seat: self.operator_seat.lower(units),
             hydraulics: self.hydraulics.lower(units).unwrap_or_default(),
             fitted: self.fitted.lower(units),
+            on: Vec::new(),
+        }
+    }
+}
+
+impl Equipment {
+    /// The core's row, with the fields of every item.
+    pub fn lower(&self, body: core::Body, units: Units) -> core::Equipment {
+        let changes = self.changes.unwrap_or_default();
+        core::Equipment {
+            body,
+            kind: self.kind.clone(),
+            machines: self.machines.clone(),
+            needs: self.needs.clone(),
+            blocks: self.blocks.clone(),
+            hides: self.hides.clone(),
+            changes: core::Changes {
+                rear: changes.rear.lower(units).unwrap_or_default(),
+                front: changes.front.lower(units).unwrap_or_default(),
+                hydraulics: changes.hydraulics.lower(units).unwrap_or_default(),
+                lift: changes.lift.lower(units),
+            },
+            on: self.hours_on.lower(units),
+            off: self.hours_off.lower(units),
         }
     }
 }

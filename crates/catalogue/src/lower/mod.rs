@@ -46,7 +46,7 @@ pub fn lower(file: &CatalogueFile, units: Units, report: &mut Report) -> core::C
             }
         )+ };
     }
-    tables!(machines, frames, seats, implements, adapters);
+    tables!(machines, frames, seats, implements, adapters, equipment);
     catalogue.guide = file.guide.as_ref().map(|it| guide::guide(it, &catalogue));
     catalogue
 }

@@ -82,16 +82,17 @@ const HOLES: &[&[&str]] = &[&["kind", "bolt_pattern", "holes"], &["kind", "seat_
 const POINTS: &[&[&str]] = &[&["kind", "pins", "points"]];
 
 /// The tables of items.
-pub const ITEMS: [&str; 5] = ["machines", "frames", "seats", "implements", "adapters"];
+pub const ITEMS: [&str; 6] = ["machines", "frames", "seats", "implements", "adapters", "equipment"];
 
 /// Name, record and place of every table.
-const TABLES: [(&str, &str, Place); 15] = [
+const TABLES: [(&str, &str, Place); 16] = [
     ("catalogue", "", Place::Top),
     ("machines", "Machine", Place::List(&["machines"])),
     ("frames", "Frame", Place::List(&["frames"])),
     ("seats", "Seat", Place::List(&["seats"])),
     ("implements", "Implement", Place::List(&["implements"])),
     ("adapters", "Adapter", Place::List(&["adapters"])),
+    ("equipment", "Equipment", Place::List(&["equipment"])),
     ("ports", "Port", Place::OfItem("ports")),
     ("holes", "Hole", Place::OfPort(HOLES)),
     ("pin_points", "PinPoint", Place::OfPort(POINTS)),

@@ -7,7 +7,8 @@ use super::define::{choice, record, words};
 use super::value::{Flow, Hours, Length, Mass, Pressure, Stated};
 
 item_row! {
-    /// A machine. Local origin: on the ground under the centre of the rear axle. Its mass is the bare machine's.
+    /// A machine. Local origin: on the ground under the centre of the rear axle. Its mass, axle loads
+    /// and ports are those of the bare machine, without equipment.
     Machine {
         /// Whether the operator sits in the open or in a cab.
         required station: Station,
@@ -31,7 +32,7 @@ item_row! {
         optional operator_seat: Option<OperatorSeat>,
         /// What its hydraulics supply.
         optional hydraulics: Option<HydraulicSupply>,
-        /// What else is on it, in the catalogue's words: "loader base", "belly mower".
+        /// Ids of the equipment that it is sold with.
         optional fitted: Vec<String>,
     }
 }

@@ -7,6 +7,7 @@
 pub mod adapter;
 pub mod body;
 pub(crate) mod define;
+pub mod equipment;
 pub mod frame;
 pub mod guide;
 pub mod header;
@@ -48,6 +49,8 @@ record! {
         optional implements: Vec<implement::Implement>,
         /// Adapters.
         optional adapters: Vec<adapter::Adapter>,
+        /// Equipment.
+        optional equipment: Vec<equipment::Equipment>,
         /// Parts and what replaced them.
         optional parts: Vec<part::Part>,
         /// The lists a parts catalogue prints, line by line.

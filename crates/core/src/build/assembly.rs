@@ -67,7 +67,7 @@ fn counterpart(build: &Build, item: ItemRef) -> ItemRef {
         ItemRef::Frame(_) => build.choices.carrying.frame().map(ItemRef::Frame),
         ItemRef::Seat(_) => build.choices.seating.seat().map(ItemRef::Seat),
         ItemRef::Implement(_) => build.choices.implement.map(ItemRef::Implement),
-        ItemRef::Adapter(_) => None,
+        ItemRef::Adapter(_) | ItemRef::Equipment(_) => None,
     };
     other.unwrap_or(item)
 }
@@ -218,7 +218,7 @@ fn find_open(catalogue: &Catalogue, build: &Build, stack: &mut Stack) {
 
 fn carrier_is_chosen(build: &Build, item: ItemRef) -> bool {
     match item {
-        ItemRef::Machine(_) => false,
+        ItemRef::Machine(_) | ItemRef::Equipment(_) => false,
         ItemRef::Frame(_) => build.choices.machine.is_some(),
         ItemRef::Adapter(_) => true,
         ItemRef::Seat(_) | ItemRef::Implement(_) => {

@@ -3,7 +3,9 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::{ArmAngles, Measurement, NumberRead, Presence};
-use crate::item::{AdapterId, FrameId, ImplementId, ItemRef, MachineId, SeatId, SeatState, SiteId, TrailerId};
+use crate::item::{
+    AdapterId, EquipmentId, FrameId, ImplementId, ItemRef, MachineId, SeatId, SeatState, SiteId, Switched, TrailerId,
+};
 use crate::quantity::{Length, Mass};
 
 /// What carries the implement.
@@ -75,10 +77,10 @@ pub enum Change {
     RearSeat(SeatState),
     /// Fold the roll-over bar where it has to be folded (for transport and storage only).
     FoldRollOverBar,
-    /// Take something off the machine, in the catalogue's words.
-    TakeOff(String),
-    /// Put something on the machine, in the catalogue's words.
-    PutOn(String),
+    /// Take this off the machine.
+    TakeOff(EquipmentId),
+    /// Put this on the machine.
+    PutOn(EquipmentId),
     /// Ramps of this length, along the slope, in place of the trailer's own.
     Ramps {
         /// Their length.
@@ -164,13 +166,22 @@ impl Side {
         self.changes.iter().filter_map(state).max()
     }
 
-    /// Decides on a change; a seat that was decided to stand otherwise no longer does.
+    /// The equipment that is put on or taken off; of several decisions about one piece the last.
+    pub fn switched(&self) -> Switched {
+        let switched = |change: &Change| match *change {
+            Change::PutOn(id) => Some((id, true)),
+            Change::TakeOff(id) => Some((id, false)),
+            _ => None,
+        };
+        self.changes.iter().filter_map(switched).collect()
+    }
+
+    /// Decides on a change; a seat that was decided to stand otherwise no longer does, nor is equipment put on that comes off.
     pub fn decide(&mut self, change: Change) {
-        self.changes.retain(|known| {
-            !matches!(
-                (known, &change),
-                (Change::DriverSeat(_), Change::DriverSeat(_)) | (Change::RearSeat(_), Change::RearSeat(_))
-            )
+        self.changes.retain(|known| match (known, &change) {
+            (Change::DriverSeat(_), Change::DriverSeat(_)) | (Change::RearSeat(_), Change::RearSeat(_)) => false,
+            (Change::PutOn(known) | Change::TakeOff(known), Change::PutOn(of) | Change::TakeOff(of)) => known != of,
+            _ => true,
         });
         if !self.changes.contains(&change) {
             self.changes.push(change);

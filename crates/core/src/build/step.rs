@@ -46,14 +46,14 @@ impl Step {
         }
     }
 
-    /// The step that an item answers and its option there; `None` for an adapter.
+    /// The step that an item answers and its option there; `None` for an adapter or equipment.
     pub fn of(item: ItemRef) -> Option<(Self, usize)> {
         match item {
             ItemRef::Machine(id) => Some((Self::Machine, id.index())),
             ItemRef::Frame(id) => Some((Self::Frame, id.index() + 1)),
             ItemRef::Seat(id) => Some((Self::Seat, id.index())),
             ItemRef::Implement(id) => Some((Self::Implement, id.index())),
-            ItemRef::Adapter(_) => None,
+            ItemRef::Adapter(_) | ItemRef::Equipment(_) => None,
         }
     }
 

@@ -159,7 +159,7 @@ fn a_record_of_a_replacement_more_weakens_no_joint() {
         let numbers: Vec<String> = (0..7).map(|number| format!("p{number}")).collect();
         let before = judge(desk, build);
         for old in &numbers {
-            let mut catalogue: Catalogue = desk.catalogue().clone();
+            let mut catalogue: Catalogue = desk.listed_catalogue();
             let replaced = Some(Replacement { by: vec![chance.any(&numbers)], both_ways: chance.once_in(2) });
             let part = catalogue.parts.get(old).cloned();
             if part.as_ref().is_some_and(|part| part.replaced.is_some()) {
@@ -186,7 +186,7 @@ fn a_listing_more_weakens_no_joint() {
         if before.joints.is_empty() {
             return;
         }
-        let mut catalogue: Catalogue = desk.catalogue().clone();
+        let mut catalogue: Catalogue = desk.listed_catalogue();
         let joint = &before.joints[chance.below(before.joints.len())];
         let mut row = GuideRow {
             machine: Named::Without,
@@ -207,7 +207,7 @@ fn a_listing_more_weakens_no_joint() {
                 ItemRef::Frame(id) => row.frame = Named::This(FrameId(id.0)),
                 ItemRef::Seat(id) => row.seat = Named::This(SeatId(id.0)),
                 ItemRef::Implement(id) => row.implement = Named::This(ImplementId(id.0)),
-                ItemRef::Adapter(_) => return,
+                ItemRef::Adapter(_) | ItemRef::Equipment(_) => return,
             }
         }
         catalogue.guide.get_or_insert_with(Guide::default).rows.push(row);

@@ -30,6 +30,7 @@ pub use desk::outline::{FlatShape, placed};
 pub use desk::{Desk, ListedBy};
 pub use joint::overlay::Overlay;
 pub use joint::{Bolts, BoltsInto, HoleToMake};
+pub(crate) use judge::EquipmentAnswers;
 pub use judge::answer::{Answer, ComeBy, Joint, PartsLine, PartsToBuy, QuestionAnswer};
 pub use judge::declared::{declaration, declared};
 pub(crate) use judge::parts::bought;

@@ -3,8 +3,8 @@
 use std::collections::BTreeMap;
 
 use super::{
-    Adapter, AdapterId, Body, Frame, FrameId, Guide, Implement, ImplementId, ItemRef, Machine, MachineId, Part,
-    PartNumber, Seat, SeatId, Site, SiteId, Trailer, TrailerId,
+    Adapter, AdapterId, Body, Equipment, EquipmentId, Frame, FrameId, Guide, Implement, ImplementId, ItemRef, Machine,
+    MachineId, Part, PartNumber, Port, Seat, SeatId, Site, SiteId, Trailer, TrailerId,
 };
 
 /// What the catalogue calls itself.
@@ -35,6 +35,8 @@ pub struct Catalogue {
     pub implements: Vec<Implement>,
     /// Adapters.
     pub adapters: Vec<Adapter>,
+    /// Equipment.
+    pub equipment: Vec<Equipment>,
     /// Trailers.
     pub trailers: Vec<Trailer>,
     /// Sites.
@@ -71,6 +73,11 @@ impl Catalogue {
         &self.adapters[id.index()]
     }
 
+    /// The piece of equipment of an id this catalogue gave out.
+    pub fn equipment(&self, id: EquipmentId) -> &Equipment {
+        &self.equipment[id.index()]
+    }
+
     /// The trailer of an id this catalogue gave out.
     pub fn trailer(&self, id: TrailerId) -> &Trailer {
         &self.trailers[id.index()]
@@ -89,6 +96,7 @@ impl Catalogue {
             ItemRef::Seat(id) => &self.seat(id).body,
             ItemRef::Implement(id) => &self.implement(id).body,
             ItemRef::Adapter(id) => &self.adapter(id).body,
+            ItemRef::Equipment(id) => &self.equipment(id).body,
         }
     }
 
@@ -100,11 +108,34 @@ impl Catalogue {
             .chain((0..self.seats.len()).map(|i| ItemRef::Seat(SeatId::at(i))))
             .chain((0..self.implements.len()).map(|i| ItemRef::Implement(ImplementId::at(i))))
             .chain((0..self.adapters.len()).map(|i| ItemRef::Adapter(AdapterId::at(i))))
+            .chain((0..self.equipment.len()).map(|i| ItemRef::Equipment(EquipmentId::at(i))))
     }
 
     /// The item whose row has this id.
     pub fn find(&self, id: &str) -> Option<ItemRef> {
         self.items().find(|&item| self.body(item).id == id)
+    }
+
+    /// A port of an item by its name; of a machine also one that a piece of equipment for it adds.
+    pub fn port(&self, item: ItemRef, name: &str) -> Option<&Port> {
+        let own = &self.body(item).ports;
+        let pieces = self
+            .equipment
+            .iter()
+            .filter(|piece| matches!(item, ItemRef::Machine(_)) && piece.machines.contains(&self.body(item).id));
+        own.iter().chain(pieces.flat_map(|piece| &piece.body.ports)).find(|port| port.name == name)
+    }
+
+    /// Whether a machine as it stands has a piece of a kind on it.
+    pub fn has_on(&self, machine: MachineId, kind: &str) -> bool {
+        self.machine(machine).on.iter().any(|on| self.equipment(on.id).kind == kind)
+    }
+
+    /// The pieces of equipment that are for a machine.
+    pub fn equipment_for(&self, machine: MachineId) -> impl Iterator<Item = (EquipmentId, &Equipment)> {
+        let id = &self.machine(machine).body.id;
+        let all = self.equipment.iter().enumerate().map(|(at, piece)| (EquipmentId::at(at), piece));
+        all.filter(move |(_, piece)| piece.machines.contains(id))
     }
 
     /// The trailer whose row has this id.

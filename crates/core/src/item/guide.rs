@@ -101,7 +101,7 @@ impl GuideRow {
             ItemRef::Frame(id) => self.frame.names(id),
             ItemRef::Seat(id) => self.seat.names(id),
             ItemRef::Implement(id) => self.implement.names(id),
-            ItemRef::Adapter(_) => Mention::Not,
+            ItemRef::Adapter(_) | ItemRef::Equipment(_) => Mention::Not,
         }
     }
 }

@@ -30,13 +30,15 @@ ids! {
     ImplementId;
     /// A row of the table of adapters.
     AdapterId;
+    /// A row of the table of equipment.
+    EquipmentId;
     /// A row of the table of trailers.
     TrailerId;
     /// A row of the table of sites.
     SiteId;
 }
 
-/// Any item that a stack can be made of.
+/// Any item that a stack can be made of, or that a machine can have on it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum ItemRef {
     /// A machine.
@@ -49,6 +51,8 @@ pub enum ItemRef {
     Implement(ImplementId),
     /// An adapter.
     Adapter(AdapterId),
+    /// A piece of equipment: it stands with the machine that it is on, as one.
+    Equipment(EquipmentId),
 }
 
 impl ItemRef {
@@ -60,6 +64,7 @@ impl ItemRef {
             Self::Seat(_) => "seat",
             Self::Implement(_) => "implement",
             Self::Adapter(_) => "adapter",
+            Self::Equipment(_) => "equipment",
         }
     }
 }

@@ -1,6 +1,6 @@
 //! The machine: the tractor that everything else goes on.
 
-use super::{Body, SeatMoves};
+use super::{Body, On, SeatMoves};
 use crate::quantity::{Flow, Length, Mass, Pressure, Stated, Work};
 
 /// Whether the operator sits in the open or in a cab.
@@ -96,7 +96,7 @@ pub struct HydraulicSupply {
 /// A machine. Its local origin is the frame of the crate: on the ground under the rear axle.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Machine {
-    /// What every item has; its mass is the bare machine's.
+    /// What every item has; its mass is the bare machine's, without equipment.
     pub body: Body,
     /// Station.
     pub station: Station,
@@ -120,6 +120,8 @@ pub struct Machine {
     pub operator_seat: Option<OperatorSeat>,
     /// What its hydraulics supply.
     pub hydraulics: HydraulicSupply,
-    /// What else is on it, in the catalogue's words ("loader base", "belly mower").
+    /// Ids of the equipment that it is sold with.
     pub fitted: Vec<String>,
+    /// Of a machine as it stands, the equipment that is on it and already part of all the rest; of a machine of the list nothing.
+    pub on: Vec<On>,
 }

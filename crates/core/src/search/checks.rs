@@ -76,6 +76,7 @@ impl RankedCheck {
 /// Dimensions that settle together are one list, on the piece that is known less well, and each is asked for once. Part numbers
 /// are asked for where some would prove the joint. What a reader would have to find out and cannot enter is passed on untried.
 pub fn checks(desk: &Desk, build: &Build, answer: &Answer) -> Vec<RankedCheck> {
+    let desk = desk.standing(&build.side);
     let mut ranked: Vec<RankedCheck> = measurings(desk, build, answer)
         .into_iter()
         .map(|tried| RankedCheck {

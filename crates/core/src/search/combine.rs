@@ -355,6 +355,7 @@ fn exchanges(desk: &Desk, build: &Build, now: Verdict) -> (Vec<Vec<RemedyStep>>,
     }
     let mut found: Vec<Vec<RemedyStep>> = Vec::new();
     let chosen = Step::ALL.map(|step| step.chosen(build));
+    let desk = desk.standing(&build.side);
     let terms = Terms::new(desk, side_of(build)).filter(|_| build.is_complete());
     let Some(mut terms) = terms else { return (found, false) };
     let all: Vec<usize> = steps.map(|step| step as usize).collect();

@@ -28,6 +28,7 @@ const OFTEN: f64 = 3.0;
 /// What speaks against a measurement: its first reading that is far from what the drawing says of the unit; where that says
 /// nothing, from what is stated of the piece that it meets.
 pub fn doubt(desk: &Desk, build: &Build, measured: &Measurement) -> Option<Doubt> {
+    let desk = desk.standing(&build.side);
     let own = stated_of(desk, measured.item, &measured.port, &measured.dimension).map(|stated| (measured.item, stated));
     let (of, (stated, half)) = own.or_else(|| of_partner(desk, build, measured))?;
     let readings =

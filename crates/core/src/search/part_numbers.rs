@@ -65,6 +65,7 @@ mod tests {
             ItemRef::Seat(id) => &mut catalogue.seats[id.index()].body,
             ItemRef::Implement(id) => &mut catalogue.implements[id.index()].body,
             ItemRef::Adapter(id) => &mut catalogue.adapters[id.index()].body,
+            ItemRef::Equipment(id) => &mut catalogue.equipment[id.index()].body,
         };
         body.ports[index].parts = parts.to_vec();
         catalogue

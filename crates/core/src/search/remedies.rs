@@ -4,11 +4,12 @@ use super::checks::checks;
 use super::combine::combine;
 use crate::build::{Build, Carrying, Change};
 use crate::finding::{Fact, Finding, Subject, Verdict};
+use crate::fit::EquipmentAnswers;
 use crate::fit::joint::{HolesNeedDrilling, HolesNeedOpening, PinsNeedSleeve};
 use crate::fit::mating::bolt_pattern::GREATEST_OPENING;
 use crate::fit::rule::{
-    BarInTheWay, DriverSeatMoves, FrontAxleLifts, FrontAxleLight, FrontAxleNearLeast, GateLow, MustComeOff, MustGoOn,
-    RampDrags, RampTight, RearSeatMoves, SeatsClash, Use,
+    BarInTheWay, DriverSeatMoves, EquipmentInTheWay, FrontAxleLifts, FrontAxleLight, FrontAxleNearLeast, GateLow,
+    MustComeOff, MustGoOn, RampDrags, RampTight, RearSeatMoves, SeatsClash, Use,
 };
 use crate::fit::{Answer, Desk, judge};
 use crate::item::{AdapterId, End, ItemRef, Role, SeatId, SeatState};
@@ -128,9 +129,15 @@ pub(super) fn named_changes(findings: &[Finding]) -> Vec<Change> {
 
 /// Changes that one finding names.
 fn changes_named_by(finding: &Finding) -> Vec<Change> {
-    let change = MustComeOff::read(finding)
-        .map(|fact| Change::TakeOff(fact.what))
-        .or_else(|| MustGoOn::read(finding).map(|fact| Change::PutOn(fact.what)))
+    let equipment = |what| if let ItemRef::Equipment(id) = what { Some(id) } else { None };
+    let comes_off = MustComeOff::read(finding).map(|fact| fact.what);
+    let comes_off = comes_off.or_else(|| EquipmentInTheWay::read(finding).map(|fact| fact.what));
+    let goes_on = MustGoOn::read(finding).map(|fact| fact.what);
+    let goes_on = goes_on.or_else(|| EquipmentAnswers::read(finding).map(|fact| fact.what));
+    let change = comes_off
+        .and_then(equipment)
+        .map(Change::TakeOff)
+        .or_else(|| goes_on.and_then(equipment).map(Change::PutOn))
         .or_else(|| HolesNeedDrilling::read(finding).map(|fact| Change::Drill { item: fact.side, port: fact.port }))
         .or_else(|| by_hand(DriverSeatMoves::read(finding)?.state).map(Change::DriverSeat))
         .or_else(|| by_hand(RearSeatMoves::read(finding)?.state).map(Change::RearSeat))
@@ -189,7 +196,7 @@ fn ramps(shortest: Length) -> Option<Change> {
 
 /// Adapters whose ports can answer something of this build, or that sleeve a bore.
 pub(super) fn useful_adapters(desk: &Desk, build: &Build) -> Vec<AdapterId> {
-    let catalogue = desk.catalogue();
+    let catalogue = desk.standing(&build.side).catalogue();
     let offers = |role: Role, end: End| {
         build.items().into_iter().any(|item| catalogue.body(item).ports.iter().any(|p| p.role == role && p.end == end))
     };

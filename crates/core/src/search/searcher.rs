@@ -87,7 +87,7 @@ impl<D: Deref<Target = Desk>> Searcher<D> {
 
     /// Searches with the terms of a build's side; `None` if some step has no option.
     pub(super) fn with_terms<T>(&mut self, build: &Build, search: impl FnOnce(&Desk, &mut Terms) -> T) -> Option<T> {
-        let (desk, side) = (&*self.desk, side_of(build));
+        let (desk, side) = (self.desk.standing(&build.side), side_of(build));
         if self.terms.as_ref().is_none_or(|terms| *terms.side() != side) {
             self.terms = Terms::new(desk, side);
         }

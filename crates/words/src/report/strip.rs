@@ -2,7 +2,7 @@
 
 use fitup_core::build::SeatStands;
 use fitup_core::fit::{StripList, StripStep, StripWhat};
-use fitup_core::item::Catalogue;
+use fitup_core::item::{Catalogue, EquipmentId, ItemRef};
 use serde::Serialize;
 
 use super::figures::tidy;
@@ -25,9 +25,6 @@ pub struct StripReport {
 pub struct StripStepReport {
     /// `take-off`, `stays`, `put-on`, `own-seat-off`, `fold-bar`, `holes`, `fit`, `driver-seat`, `rear-seat`.
     pub step: &'static str,
-    /// What comes off, goes on or stays, in the catalogue's words.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub what: Option<String>,
     /// Id of the item it is about.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub item: Option<String>,
@@ -50,21 +47,21 @@ pub(super) fn report(words: &Words, catalogue: &Catalogue, list: &StripList) -> 
 }
 
 fn one(words: &Words, catalogue: &Catalogue, step: &StripStep) -> StripStepReport {
-    let seat = |name, stands: &SeatStands| (name, None, None, Some(*stands));
-    let (name, what, item, stands) = match &step.what {
-        StripWhat::TakeOff(what) => ("take-off", Some(what.clone()), None, None),
-        StripWhat::Stays(what) => ("stays", Some(what.clone()), None, None),
-        StripWhat::PutOn(what) => ("put-on", Some(what.clone()), None, None),
-        StripWhat::OwnSeatOff(of) => ("own-seat-off", None, Some(id(catalogue, *of)), None),
-        StripWhat::FoldBar => ("fold-bar", None, None, None),
-        StripWhat::Holes(_) => ("holes", None, None, None),
-        StripWhat::Fit(of) => ("fit", None, Some(id(catalogue, *of)), None),
+    let seat = |name, stands: &SeatStands| (name, None, Some(*stands));
+    let equipment = |of: EquipmentId| Some(id(catalogue, ItemRef::Equipment(of)));
+    let (name, item, stands) = match &step.what {
+        StripWhat::TakeOff(what) => ("take-off", equipment(*what), None),
+        StripWhat::Stays(what) => ("stays", equipment(*what), None),
+        StripWhat::PutOn(what) => ("put-on", equipment(*what), None),
+        StripWhat::OwnSeatOff(of) => ("own-seat-off", Some(id(catalogue, *of)), None),
+        StripWhat::FoldBar => ("fold-bar", None, None),
+        StripWhat::Holes(_) => ("holes", None, None),
+        StripWhat::Fit(of) => ("fit", Some(id(catalogue, *of)), None),
         StripWhat::DriverSeat(stands) => seat("driver-seat", stands),
         StripWhat::RearSeat(stands) => seat("rear-seat", stands),
     };
     StripStepReport {
         step: name,
-        what,
         item,
         state: stands.map(|stands| stands.state.word()),
         by_mm: stands.filter(|stands| stands.by.m() > 0.0).and_then(|stands| tidy(stands.by.mm())),

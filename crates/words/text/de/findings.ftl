@@ -199,6 +199,18 @@ deck-close = { $way ->
         [length] Radstand
        *[width] Über die Reifen
     } { $size }, Ladefläche { $deck }: Beides zusammen kann um { $off } abweichen.
+equipment-answers = { $a } wird bei „{ $port }“ mit { $what } verbunden, und das ist nicht an der Maschine. Ohne das ist die Verbindung nicht belegt.
+    .short = Nicht an der Maschine: { $what }
+    .workshop = Die Anschlussstelle „{ $port }“ von { $a } wird mit { $what } verbunden, das nicht an der Maschine ist. Anbauen oder eintragen, dass es da ist.
+equipment-in-the-way = { $what } ist { $item } im Weg und muss ab.
+    .short = Im Weg: { $what }
+    .workshop = { $what } ({ $shape }) und { $item } ({ $other_shape }) überschneiden sich um { $overlap }. Abbauen.
+equipment-lacks = Für { $item } fehlt an der Maschine „{ $what }“.
+    .short = Fehlt für { $item }: { $what }
+    .workshop = { $item } braucht die Anschlussstelle „{ $what }“, die die Maschine so, wie sie steht, nicht hat.
+equipment-may-be-in-the-way = { $what } ist { $item } vielleicht im Weg.
+    .short = Vielleicht im Weg: { $what }
+    .workshop = { $what } ({ $shape }) und { $item } ({ $other_shape }) überschneiden sich von der Seite um { $overlap }. Nachsehen, ob eines am anderen vorbeigeht.
 faces-turned = Fläche an Fläche mit { $a } stünde { $b } { $way ->
     [half-round] verkehrt herum
     [tipped] gekippt
@@ -635,6 +647,9 @@ nothing-answers = { $role ->
        *[wiring] Kabel zu legen
     }
     .workshop = { $a }, { $port }: Nichts in dieser Zusammenstellung passt dazu ({ $role-name }).
+nothing-to-put-on = Die Maschine braucht: { $what }. Im Katalog gibt es dafür nichts.
+    .short = Nötig: { $what }
+    .workshop = { $item } braucht { $what } an der Maschine, und im Katalog gibt es dafür nichts. Beim Hersteller fragen.
 own-seat-comes-off = Der eigene Sitz des Anbaugeräts ist nicht der gewählte. Er muss abgebaut werden.
     .short = Sitz des Anbaugeräts muss ab
     .workshop = Den eigenen Sitz des Anbaugeräts abbauen: { $hours }.

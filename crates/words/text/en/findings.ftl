@@ -206,6 +206,18 @@ deck-close = { $way ->
         [length] Wheelbase
        *[width] Over the tyres
     } { $size }, deck { $deck }: the two together may be off by { $off }.
+equipment-answers = { $a } joins to { $what } at “{ $port }”, and that is not on the machine. Without it the joint is not proven.
+    .short = Not on the machine: { $what }
+    .workshop = Port “{ $port }” of { $a } joins to { $what }, which is not on the machine. Put it on, or enter that it is there.
+equipment-in-the-way = { $what } is in the way of { $item } and comes off.
+    .short = In the way: { $what }
+    .workshop = { $what } ({ $shape }) and { $item } ({ $other_shape }) overlap by { $overlap }. Take it off.
+equipment-lacks = { $item } has nothing on the machine to go on: “{ $what }” is missing.
+    .short = Missing for { $item }: { $what }
+    .workshop = { $item } needs the port “{ $what }”, which the machine does not have as it stands.
+equipment-may-be-in-the-way = { $what } may be in the way of { $item }.
+    .short = Perhaps in the way: { $what }
+    .workshop = { $what } ({ $shape }) and { $item } ({ $other_shape }) overlap by { $overlap } from the side. Look whether one passes beside the other.
 faces-turned = Joined face to face with { $a }, { $b } would stand { $way ->
     [half-round] turned half round
     [tipped] tipped over
@@ -642,6 +654,9 @@ nothing-answers = { $role ->
        *[wiring] Wiring to run
     }
     .workshop = { $a }, { $port }: nothing for it in this build ({ $role-name }).
+nothing-to-put-on = The machine needs: { $what }. The catalogue has none for it.
+    .short = Needs: { $what }
+    .workshop = { $item } needs { $what } on the machine, and the catalogue has none for this machine. Ask the maker.
 own-seat-comes-off = The implement’s own seat is not the one you chose. It has to come off.
     .short = Implement’s own seat to come off
     .workshop = Take the implement’s own seat off: { $hours }.

@@ -199,6 +199,18 @@ deck-close = { $way ->
         [length] Distancia entre ejes
        *[width] Anchura por fuera de los neumáticos
     } { $size }, plataforma { $deck }: entre las dos puede haber un error de { $off }.
+equipment-answers = { $a } se une en «{ $port }» a { $what }, que no está en la máquina. Sin eso la unión no está probada.
+    .short = No está en la máquina: { $what }
+    .workshop = La conexión «{ $port }» de { $a } se une a { $what }, que no está en la máquina. Móntelo, o anote que está.
+equipment-in-the-way = { $what } estorba a { $item } y hay que quitarlo.
+    .short = Estorba: { $what }
+    .workshop = { $what } ({ $shape }) y { $item } ({ $other_shape }) se solapan { $overlap }. Quítelo.
+equipment-lacks = { $item } no tiene a qué ir en la máquina: falta «{ $what }».
+    .short = Falta para { $item }: { $what }
+    .workshop = { $item } necesita la conexión «{ $what }», que la máquina no tiene tal como está.
+equipment-may-be-in-the-way = { $what } quizá estorbe a { $item }.
+    .short = Quizá estorbe: { $what }
+    .workshop = { $what } ({ $shape }) y { $item } ({ $other_shape }) se solapan { $overlap } vistos de lado. Mire si uno pasa junto al otro.
 faces-turned = Cara con cara con { $a }, { $b } quedaría { $way ->
     [half-round] del revés
     [tipped] inclinado
@@ -635,6 +647,9 @@ nothing-answers = { $role ->
        *[wiring] Cableado por tender
     }
     .workshop = { $a }, { $port }: nada en este montaje le corresponde ({ $role-name }).
+nothing-to-put-on = La máquina tiene que llevar: { $what }. El catálogo no tiene ninguno para ella.
+    .short = Necesita: { $what }
+    .workshop = { $item } necesita { $what } en la máquina, y el catálogo no tiene ninguno para ella. Pregunte al fabricante.
 own-seat-comes-off = El asiento propio del apero no es el elegido. Hay que quitarlo.
     .short = Quitar el asiento del apero
     .workshop = Quitar el asiento propio del apero: { $hours }.

@@ -199,6 +199,18 @@ deck-close = { $way ->
         [length] Empattement
        *[width] Largeur hors pneus
     } { $size }, plateau { $deck } : à eux deux, ils peuvent s’écarter de { $off }.
+equipment-answers = { $a } se joint par « { $port } » à { $what }, qui n’est pas sur la machine. Sans cela le joint n’est pas prouvé.
+    .short = Pas sur la machine : { $what }
+    .workshop = La connexion « { $port } » de { $a } se joint à { $what }, qui n’est pas sur la machine. Posez-le, ou indiquez qu’il y est.
+equipment-in-the-way = { $what } gêne { $item } et doit être déposé.
+    .short = Gêne : { $what }
+    .workshop = { $what } ({ $shape }) et { $item } ({ $other_shape }) se chevauchent de { $overlap }. Déposez-le.
+equipment-lacks = { $item } n’a rien sur la machine où aller : il manque « { $what } ».
+    .short = Manque pour { $item } : { $what }
+    .workshop = { $item } demande la connexion « { $what } », que la machine n’a pas telle qu’elle est.
+equipment-may-be-in-the-way = { $what } gêne peut-être { $item }.
+    .short = Gêne peut-être : { $what }
+    .workshop = { $what } ({ $shape }) et { $item } ({ $other_shape }) se chevauchent de { $overlap } vus de côté. Regardez si l’un passe à côté de l’autre.
 faces-turned = Face contre face avec { $a }, { $b } serait { $way ->
     [half-round] à l’envers
     [tipped] basculé
@@ -635,6 +647,9 @@ nothing-answers = { $role ->
        *[wiring] Câblage à poser
     }
     .workshop = { $a }, { $port } : rien dans ce montage n’y correspond ({ $role-name }).
+nothing-to-put-on = La machine doit porter : { $what }. Le catalogue n’en a pas pour elle.
+    .short = Nécessaire : { $what }
+    .workshop = { $item } demande { $what } sur la machine, et le catalogue n’en a pas pour elle. Demandez au fabricant.
 own-seat-comes-off = Le siège propre de l’outil n’est pas celui choisi. Il faut le déposer.
     .short = Siège de l’outil à déposer
     .workshop = Déposer le siège propre de l’outil : { $hours }.

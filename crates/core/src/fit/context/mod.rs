@@ -46,6 +46,7 @@ pub fn stack(desk: &Desk, build: &Build) -> Stack {
 
 impl<'a> Context<'a> {
     pub fn new(desk: &'a Desk, build: &'a Build) -> Self {
+        let desk = desk.standing(&build.side);
         let units = Rc::new(Units::of(desk, &build.side));
         let stack = place(desk.catalogue(), build, &units.at(desk));
         Self::placed(desk, build, &units, stack)

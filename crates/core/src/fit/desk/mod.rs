@@ -9,9 +9,12 @@ pub(crate) mod solid;
 
 use std::collections::BTreeMap;
 
-use std::sync::OnceLock;
+use std::sync::{Arc, OnceLock};
 
-use crate::item::{Catalogue, End, FrameId, ImplementId, ItemRef, MachineId, Named, Port, Role, SeatId, View};
+use crate::build::Side;
+use crate::item::{
+    Catalogue, End, FrameId, ImplementId, ItemRef, Machine, MachineId, Named, Port, Role, SeatId, Switched, View,
+};
 use crate::order;
 use crate::quantity::Length;
 use lineage::{PartSets, SetId};
@@ -23,7 +26,14 @@ use solid::Solids;
 /// A catalogue with its listings and lineage indexed. Everything that judges starts from here.
 #[derive(Debug, Clone)]
 pub struct Desk {
+    /// As it stands: each machine with its equipment.
     catalogue: Catalogue,
+    /// The machines of the list, without their equipment.
+    listed: Arc<Vec<Machine>>,
+    /// What was put on or taken off.
+    switched: Switched,
+    /// The same catalogue with other equipment on, as it was first asked for.
+    other: OnceLock<Box<Desk>>,
     sets: PartSets,
     /// Set of parts that bears a port, by item and port index.
     port_sets: BTreeMap<(ItemRef, usize), SetId>,
@@ -97,8 +107,31 @@ pub(crate) struct OneSided {
 }
 
 impl Desk {
-    /// Lays out a catalogue.
+    /// Lays out a catalogue, each machine with the equipment that it is sold with.
     pub fn new(catalogue: Catalogue) -> Self {
+        let listed = Arc::new(catalogue.machines.clone());
+        Self::with(catalogue, listed, Switched::new())
+    }
+
+    /// This desk with the equipment on that a build has on: it is worked out once for each.
+    pub fn standing(&self, side: &Side) -> &Self {
+        let switched = side.switched();
+        let mut desk = self;
+        while desk.switched != switched {
+            desk = desk.other.get_or_init(|| {
+                Box::new(Self::with(self.catalogue.clone(), Arc::clone(&self.listed), switched.clone()))
+            });
+        }
+        desk
+    }
+
+    /// The catalogue of the list: its machines without their equipment.
+    pub fn listed_catalogue(&self) -> Catalogue {
+        Catalogue { machines: self.listed.to_vec(), ..self.catalogue.clone() }
+    }
+
+    fn with(mut catalogue: Catalogue, listed: Arc<Vec<Machine>>, switched: Switched) -> Self {
+        catalogue.machines = listed.iter().map(|machine| catalogue.standing(machine, &switched)).collect();
         let mut sets = PartSets::default();
         let mut port_sets = BTreeMap::new();
         for item in catalogue.items() {
@@ -120,14 +153,27 @@ impl Desk {
         let listings = BTreeMap::new();
         let naming = naming(&catalogue);
         let one_sided = BTreeMap::new();
-        let mut desk =
-            Self { catalogue, sets, port_sets, pairs, listings, one_sided, outlines, solids, plate_pairs, naming };
+        let mut desk = Self {
+            catalogue,
+            listed,
+            switched,
+            other: OnceLock::new(),
+            sets,
+            port_sets,
+            pairs,
+            listings,
+            one_sided,
+            outlines,
+            solids,
+            plate_pairs,
+            naming,
+        };
         desk.listings = desk.find_listings();
         desk.one_sided = desk.find_one_sided();
         desk
     }
 
-    /// The catalogue.
+    /// The catalogue as it stands: each machine with its equipment.
     pub const fn catalogue(&self) -> &Catalogue {
         &self.catalogue
     }

@@ -3,6 +3,7 @@
 pub(crate) mod answer;
 mod cautions;
 pub(crate) mod declared;
+mod equipped;
 pub(crate) mod parts;
 mod seats;
 pub(crate) mod strip;
@@ -16,7 +17,7 @@ use crate::fit::joint::overlay::Overlay;
 use crate::fit::whole::footprint::footprint;
 use crate::fit::whole::loads::loads;
 use crate::fit::{joint, rule};
-use crate::item::{ItemRef, Role};
+use crate::item::{End, Equipment, EquipmentId, ItemRef, Role};
 use crate::order;
 use answer::{Answer, Joint, QuestionAnswer};
 use cautions::cautions;
@@ -25,6 +26,8 @@ use parts::parts_to_buy;
 findings! {
     /// A port asks for something that the build does not have.
     NothingAnswers = "nothing-answers", Fit { role: Role, port: Name }
+    /// A port asks for something that a piece of equipment would bring that is not on the machine.
+    EquipmentAnswers = "equipment-answers", Fit { what: ItemRef, role: Role, port: Name }
 }
 
 /// Judges a build: every joint, every rule, what it measures and what has to be bought.
@@ -159,12 +162,26 @@ fn standing(desk: &Desk, build: &Build) -> (Option<Standing>, Option<usize>) {
 fn unanswered(context: &Context, findings: &mut Vec<Finding>) {
     for open in &context.stack.open {
         let port = context.port(open.item, open.port);
+        if let Some(id) = would_answer(context, open.role) {
+            let fact = EquipmentAnswers { what: ItemRef::Equipment(id), role: open.role, port: port.name.clone() };
+            findings.push(Finding::of(fact, Subject::Item(open.item), unanswered_role(open.role), Grade::Drawing));
+            continue;
+        }
         let fact = NothingAnswers { role: open.role, port: port.name.clone() };
         findings.push(
             Finding::of(fact, Subject::Item(open.item), unanswered_role(open.role), Grade::Drawing)
                 .check(Check::Look { item: open.item, what: port.name.clone() }),
         );
     }
+}
+
+/// The first piece of equipment that is not on the machine and carries a port of this role.
+fn would_answer(context: &Context, role: Role) -> Option<EquipmentId> {
+    let (id, machine) = context.machine()?;
+    let carries = |piece: &Equipment| piece.body.ports.iter().any(|it| it.role == role && it.end == End::Carrier);
+    let is_off = |id: EquipmentId| !machine.on.iter().any(|on| on.id == id);
+    let mut pieces = context.catalogue().equipment_for(id);
+    pieces.find(|&(id, piece)| is_off(id) && carries(piece)).map(|(id, _)| id)
 }
 
 /// What a port of this role comes to if nothing answers it.

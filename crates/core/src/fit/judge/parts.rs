@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use super::answer::{ComeBy, PartsLine, PartsToBuy};
 use crate::build::Build;
 use crate::fit::context::Context;
-use crate::item::{Catalogue, ItemRef, SuppliedWith};
+use crate::item::{Catalogue, EquipmentId, ItemRef, On, SuppliedWith};
 use crate::quantity::Money;
 
 /// One line an item, carriers first. The machine counts as on hand unless the catalogue prices it
@@ -24,7 +24,8 @@ pub(crate) fn parts_to_buy(context: &Context) -> PartsToBuy {
 pub(crate) fn bought(catalogue: &Catalogue, build: &Build) -> PartsToBuy {
     let mut counts: BTreeMap<ItemRef, u32> = BTreeMap::new();
     let mut order = Vec::new();
-    for item in build.items() {
+    let needed = equipment(catalogue, build).into_iter().map(ItemRef::Equipment);
+    for item in build.items().into_iter().chain(needed) {
         *counts.entry(item).or_insert_with(|| {
             order.push(item);
             0
@@ -40,12 +41,28 @@ pub(crate) fn bought(catalogue: &Catalogue, build: &Build) -> PartsToBuy {
     PartsToBuy { lines, fittings: fittings(catalogue, build), ..PartsToBuy::default() }
 }
 
+/// What the frame requires on the machine that neither is on it nor can be put on.
 fn fittings(catalogue: &Catalogue, build: &Build) -> Vec<String> {
     let (Some(frame), Some(machine)) = (build.choices.carrying.frame(), build.choices.machine) else {
         return Vec::new();
     };
-    let (requires, fitted) = (&catalogue.frame(frame).requires, &catalogue.machine(machine).fitted);
-    requires.iter().filter(|what| !fitted.contains(what)).cloned().collect()
+    let is_there = |kind: &&String| {
+        catalogue.equipment_for(machine).any(|(_, piece)| piece.kind == **kind) || catalogue.has_on(machine, kind)
+    };
+    catalogue.frame(frame).requires.iter().filter(|kind| !is_there(kind)).cloned().collect()
+}
+
+/// The equipment that goes on the machine: what is decided, and what the frame requires.
+fn equipment(catalogue: &Catalogue, build: &Build) -> Vec<EquipmentId> {
+    let Some(id) = build.choices.machine else { return Vec::new() };
+    let machine = catalogue.machine(id);
+    let is_more = |on: &&On| !machine.fitted.contains(&catalogue.equipment(on.id).body.id);
+    let mut all: Vec<EquipmentId> = machine.on.iter().filter(is_more).map(|on| on.id).collect();
+    let requires = build.choices.carrying.frame().map_or(&[][..], |frame| &catalogue.frame(frame).requires);
+    for kind in requires.iter().filter(|kind| !catalogue.has_on(id, kind)) {
+        all.extend(catalogue.equipment_for(id).find(|(_, piece)| piece.kind == *kind).map(|(id, _)| id));
+    }
+    all
 }
 
 fn come_by(catalogue: &Catalogue, build: &Build, item: ItemRef) -> ComeBy {

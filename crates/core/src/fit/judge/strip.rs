@@ -1,11 +1,12 @@
 //! What comes off, folds, turns or slides before the implement goes on, what goes on, and what has to stay: in the order it is
 //! done, with its hours.
 
+use super::equipped::Equipped;
 use crate::build::{Change, SeatStands, Seats};
 use crate::finding::{Fact, Finding, Subject, Value};
 use crate::fit::context::Context;
-use crate::fit::rule::{MustComeOff, MustGoOn, OwnSeatComesOff};
-use crate::item::{ItemRef, SeatKind, SeatState};
+use crate::fit::rule::OwnSeatComesOff;
+use crate::item::{EquipmentId, ItemRef, On, SeatKind, SeatState};
 use crate::quantity::Work;
 
 /// What is done to the machine as it stands.
@@ -27,12 +28,12 @@ pub struct StripStep {
 /// What is done in a step.
 #[derive(Debug, Clone, PartialEq)]
 pub enum StripWhat {
-    /// It comes off the machine, in the catalogue's words.
-    TakeOff(String),
-    /// It has to stay on the machine, in the catalogue's words.
-    Stays(String),
-    /// It has to go on the machine, in the catalogue's words.
-    PutOn(String),
+    /// This equipment comes off the machine.
+    TakeOff(EquipmentId),
+    /// This equipment has to stay on the machine.
+    Stays(EquipmentId),
+    /// This equipment goes on the machine.
+    PutOn(EquipmentId),
     /// The implement's own seat comes off.
     OwnSeatOff(ItemRef),
     /// The roll-over bar is folded, for transport and storage only.
@@ -60,25 +61,21 @@ pub(super) fn strip(context: &Context, findings: &[Finding], seats: Seats) -> St
     let mut steps = Vec::new();
     let mut step = |what, hours| steps.push(StripStep { what, hours });
     let Some((_, machine)) = context.machine() else { return StripList::default() };
-    let taken = context.build.side.changes.iter().filter_map(|change| match change {
-        Change::TakeOff(what) => Some(what.clone()),
-        _ => None,
-    });
-    let found = findings.iter().filter_map(|finding| Some(MustComeOff::read(finding)?.what));
-    let mut off: Vec<String> = taken.filter(|what| machine.fitted.contains(what)).chain(found).collect();
-    off.dedup();
-    for what in off {
-        step(StripWhat::TakeOff(what), None);
+    let catalogue = context.catalogue();
+    let switched = Equipped::of(context, machine, findings);
+    for &id in &switched.off {
+        step(StripWhat::TakeOff(id), catalogue.equipment(id).off);
     }
     if context.build.side.changes.contains(&Change::FoldRollOverBar) {
         step(StripWhat::FoldBar, Some(Work::ZERO));
     }
     if let Some((_, frame)) = context.frame() {
-        let stays = frame.requires.iter().filter(|what| machine.fitted.contains(what));
-        stays.for_each(|what| step(StripWhat::Stays(what.clone()), Some(Work::ZERO)));
+        let is_needed = |on: &&On| frame.requires.contains(&catalogue.equipment(on.id).kind);
+        let stays = machine.on.iter().filter(is_needed).filter(|on| !switched.on.contains(&on.id));
+        stays.for_each(|on| step(StripWhat::Stays(on.id), Some(Work::ZERO)));
     }
-    for put in findings.iter().filter_map(|finding| Some(MustGoOn::read(finding)?.what)) {
-        step(StripWhat::PutOn(put), None);
+    for &id in &switched.on {
+        step(StripWhat::PutOn(id), catalogue.equipment(id).on);
     }
     // Decided or not: without them it does not go on.
     for finding in findings.iter().filter(|finding| matches!(finding.subject, Subject::Joint(..))) {
@@ -110,7 +107,7 @@ pub(super) fn strip(context: &Context, findings: &[Finding], seats: Seats) -> St
 fn fit(context: &Context, item: ItemRef, step: &mut impl FnMut(StripWhat, Option<Work>)) {
     let catalogue = context.catalogue();
     let hours = match item {
-        ItemRef::Machine(_) => return,
+        ItemRef::Machine(_) | ItemRef::Equipment(_) => return,
         ItemRef::Seat(id) if catalogue.seat(id).kind != SeatKind::Separate => return,
         ItemRef::Frame(id) => catalogue.frame(id).fitting,
         ItemRef::Seat(id) => catalogue.seat(id).fitting,

@@ -1,29 +1,47 @@
 //! What a frame needs on the machine and what it needs off it.
 
 use super::{Rule, Seen, View};
-use crate::build::{Change, Side};
-use crate::finding::{Finding, Grade, Name, Subject, Verdict};
+use crate::finding::{Check, Finding, Grade, Name, Subject, Verdict};
 use crate::findings;
 use crate::fit::desk::Desk;
-use crate::item::{Frame, ItemRef, Machine};
+use crate::item::{EquipmentId, Frame, ItemRef, Machine};
 
 findings! {
     /// Something on the machine has to come off for the frame.
-    MustComeOff = "must-come-off", Fit { what: Name, item: ItemRef }
-    /// The frame needs something on the machine that is not there.
-    MustGoOn = "must-go-on", Fit { what: Name, item: ItemRef }
+    MustComeOff = "must-come-off", Fit { what: ItemRef, item: ItemRef }
+    /// The frame needs something on the machine that is not there and can be put on.
+    MustGoOn = "must-go-on", Fit { what: ItemRef, item: ItemRef }
+    /// The frame needs something that the catalogue does not have for the machine.
+    NothingToPutOn = "nothing-to-put-on", Fit { what: Name, item: ItemRef }
+    /// A piece of equipment that is on needs a port that the machine does not have.
+    EquipmentLacks = "equipment-lacks", Fit { what: Name, item: ItemRef }
 }
 
-/// Things the frame excludes have to come off; things it requires have to go on.
+/// Things the frame excludes have to come off; things it requires have to go on; what is on needs what carries it.
 pub(super) struct FittedOnMachine;
 
-/// What is on the machine as it is sold, in the catalogue's words.
+/// What is on the machine as it stands, and what else is for it, each with its kind in the catalogue's words.
 #[derive(PartialEq)]
-pub struct Fitted<'c>(&'c [String]);
+pub struct Fitted<'c> {
+    on: Vec<(EquipmentId, &'c str)>,
+    off: Vec<(EquipmentId, &'c str)>,
+    lacks: Vec<(EquipmentId, &'c [String])>,
+}
 
 impl<'c> View<'c, Machine> for Fitted<'c> {
-    fn of(_: &'c Desk, _: ItemRef, machine: &'c Machine) -> Self {
-        Self(&machine.fitted)
+    fn of(desk: &'c Desk, item: ItemRef, machine: &'c Machine) -> Self {
+        let catalogue = desk.catalogue();
+        let is_on = |id: EquipmentId| machine.on.iter().any(|on| on.id == id);
+        let of_machine = match item {
+            ItemRef::Machine(id) => catalogue.equipment_for(id).collect(),
+            _ => Vec::new(),
+        };
+        let off = of_machine.into_iter().filter(|&(id, _)| !is_on(id));
+        Self {
+            on: machine.on.iter().map(|on| (on.id, catalogue.equipment(on.id).kind.as_str())).collect(),
+            off: off.map(|(id, piece)| (id, piece.kind.as_str())).collect(),
+            lacks: machine.on.iter().map(|on| (on.id, on.lacks.as_slice())).collect(),
+        }
     }
 }
 
@@ -48,30 +66,34 @@ impl Rule for FittedOnMachine {
     type Asks<'c> = ();
 
     fn judge(seen: &Seen<'_, Self>, out: &mut Vec<Finding>) {
-        let (Some(frame), Some(machine)) = (seen.frame(), &seen.machine) else { return };
+        let Some(machine) = &seen.machine else { return };
+        let Fitted { on, off, lacks } = &machine.sees;
+        for &(id, lacks) in lacks {
+            let item = ItemRef::Equipment(id);
+            for what in lacks {
+                let fact = EquipmentLacks { what: what.clone(), item };
+                out.push(Finding::of(fact, Subject::Item(item), Verdict::WontMount, Grade::Listed));
+            }
+        }
+        let Some(frame) = seen.frame() else { return };
         let item = frame.item;
         let subject = Subject::Item(item);
-        let is_on = |what: &&String| is_left_on(machine.sees.0, seen.side, what);
-        for what in frame.sees.excludes.iter().filter(is_on) {
-            let fact = MustComeOff { what: what.clone(), item };
+        for &(id, _) in on.iter().filter(|(_, kind)| frame.sees.excludes.iter().any(|excluded| excluded == kind)) {
+            let fact = MustComeOff { what: ItemRef::Equipment(id), item };
             out.push(Finding::of(fact, subject, Verdict::BoltsUpWithWork, Grade::Listed));
         }
-        for what in frame.sees.requires.iter().filter(|what| !is_on(what)) {
-            let fact = MustGoOn { what: what.clone(), item };
-            out.push(Finding::of(fact, subject, Verdict::BoltsUpWithWork, Grade::Listed));
+        for required in frame.sees.requires.iter().filter(|required| !on.iter().any(|(_, kind)| kind == *required)) {
+            out.push(match off.iter().find(|(_, kind)| kind == required) {
+                Some(&(id, _)) => {
+                    let fact = MustGoOn { what: ItemRef::Equipment(id), item };
+                    Finding::of(fact, subject, Verdict::BoltsUpWithWork, Grade::Listed)
+                }
+                None => {
+                    let fact = NothingToPutOn { what: required.clone(), item };
+                    Finding::of(fact, subject, Verdict::CheckFirst, Grade::None)
+                        .check(Check::Look { item: machine.item, what: required.clone() })
+                }
+            });
         }
     }
-}
-
-/// Whether something is on the machine as the build leaves it.
-fn is_left_on(fitted: &[String], side: &Side, what: &str) -> bool {
-    let mut on = fitted.iter().any(|fitted| fitted == what);
-    for change in &side.changes {
-        match change {
-            Change::TakeOff(taken) if taken == what => on = false,
-            Change::PutOn(put) if put == what => on = true,
-            _ => {}
-        }
-    }
-    on
 }

@@ -65,12 +65,16 @@ pub(super) struct LoadsKnown;
 pub struct Axles {
     loads: [Datum<()>; 4],
     rated: [Datum<()>; 4],
+    /// What is on it.
+    pieces: Vec<(ItemRef, Weighed)>,
 }
 
 impl<'c> View<'c, Machine> for Axles {
-    fn of(_: &'c Desk, _: ItemRef, machine: &'c Machine) -> Self {
+    fn of(desk: &'c Desk, _: ItemRef, machine: &'c Machine) -> Self {
         let Machine { front, rear, .. } = machine;
+        let piece = |id| (ItemRef::Equipment(id), Weighed::of_body(&desk.catalogue().equipment(id).body));
         Self {
+            pieces: machine.on.iter().map(|on| piece(on.id)).collect(),
             loads: [
                 Datum::new(Unstated::Wheelbase, machine.wheelbase).stated(),
                 Datum::new(Unstated::FrontAxleLoad, front.bare_load).stated(),
@@ -136,9 +140,14 @@ impl Rule for LoadsKnown {
         for load in machine.sees.loads {
             load.need(out, unknown(machine.item));
         }
+        for &(item, weighed) in &machine.sees.pieces {
+            for datum in weighed.0 {
+                datum.need(out, unknown(item));
+            }
+        }
         for item in seen.asks.placed() {
             let weighed = match item {
-                ItemRef::Machine(_) => continue,
+                ItemRef::Machine(_) | ItemRef::Equipment(_) => continue,
                 ItemRef::Frame(_) => seen.frame().map(|frame| frame.sees),
                 ItemRef::Seat(_) => seen.seat.as_ref().map(|seat| seat.sees),
                 ItemRef::Implement(_) => seen.implement.as_ref().map(|implement| implement.sees),

@@ -135,6 +135,7 @@ pub use view::{Carried, Of, Own, PortName, Seen, View};
 pub use any::QuickVerdict;
 
 pub(crate) use any::{AnyRule, Reads};
+pub(crate) use clearance::EquipmentInTheWay;
 pub(crate) use clearance::{BarInTheWay, DriverSeatMoves, RearSeatMoves, SeatsClash, Use};
 pub(crate) use fitted::{MustComeOff, MustGoOn};
 pub(crate) use holes_planned::superfluous;
@@ -171,6 +172,7 @@ pub(crate) const SAID: &[&[&Declared]] = &[
     adapter::DECLARED,
     arm_on_hitch::DECLARED,
     clearance::DECLARED,
+    clearance::equipment::DECLARED,
     clearance::ground::DECLARED,
     clearance::seats::DECLARED,
     clearance::swivel::DECLARED,
@@ -222,6 +224,8 @@ pub(crate) const RULES: &[&dyn AnyRule] = &[
     &clearance::FrameClear,
     &clearance::SeatClearOfMachine,
     &clearance::ImplementClearOfMachine,
+    &clearance::EquipmentClearOfFrame,
+    &clearance::EquipmentClearOfImplement,
     &clearance::ImplementClearOfSeat,
     &clearance::SeatsClear,
     &clearance::OwnSeatClear,

@@ -90,7 +90,7 @@ impl Rule for PortPresence {
 /// A port of an item of the build.
 fn port<'c>(seen: &Seen<'c, PortPresence>, item: ItemRef, index: usize) -> (PortName<'c>, Serials) {
     let of = match item {
-        ItemRef::Machine(_) => seen.machine.as_ref(),
+        ItemRef::Machine(_) | ItemRef::Equipment(_) => seen.machine.as_ref(),
         ItemRef::Frame(_) => seen.frame(),
         ItemRef::Seat(_) => seen.seat.as_ref(),
         ItemRef::Implement(_) => seen.implement.as_ref(),

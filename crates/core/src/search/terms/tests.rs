@@ -57,8 +57,9 @@ fn every_term_says_what_its_rule_says() {
         let chance = &Chance::new(seed);
         let desk = Desk::new(catalogues::catalogue(chance));
         let side = side_of(&catalogues::build(chance, desk.catalogue()));
-        let given = Given::of(&desk, side.clone());
-        let mut terms = Terms::new(&desk, side).expect("every step has options");
+        let desk = desk.standing(&side);
+        let given = Given::of(desk, side.clone());
+        let mut terms = Terms::new(desk, side).expect("every step has options");
         let mut tables = BTreeMap::new();
         let small = small_rules(&desk, &given, terms.options());
         let [machines, carrying, seats, implements] = terms.options();

@@ -235,7 +235,8 @@ fn machine(chance: &Chance, at: usize) -> Machine {
             outlets: maybe(chance, chance.one(&[2, 1])),
             power_beyond: maybe(chance, true),
         },
-        fitted: if chance.one(&[false, true]) { vec!["mower".to_owned()] } else { vec!["loader base".to_owned()] },
+        fitted: (0..6).filter(|_| chance.once_in(4)).map(|at| format!("e{at}")).collect(),
+        on: Vec::new(),
     }
 }
 
@@ -392,6 +393,51 @@ fn adapter(chance: &Chance, at: usize) -> Adapter {
     Adapter { body, work: Work::default(), sleeve }
 }
 
+/// A piece of equipment for some of the machines: one that carries a front end, one in the way, one that weighs.
+fn equipment(chance: &Chance, at: usize) -> Equipment {
+    let kind = chance.one(&["loader base", "mower", "weights"]);
+    let wanted: &[(Role, End, usize)] = match kind {
+        "loader base" => &[(Role::FrontAnchor, Carrier, 8), (Role::Pressure, Carrier, 2)],
+        "mower" => &[(Role::AxleAnchor, Carrier, 1)],
+        _ => &[],
+    };
+    let mut body = body(chance, format!("e{at}"), 60.0, ports(chance, wanted));
+    for port in &mut body.ports {
+        port.name.push_str("-on");
+    }
+    if chance.once_in(2) {
+        body.shapes = {
+            let from = chance.one(&[-600.0, 300.0]);
+            outline(chance, ShapeRole::Guard, (from, 250.0), (from + 900.0, 600.0))
+        };
+    }
+    let name = |end: &str| chance.one(&[format!("frontanchor-{end}"), format!("hitch-{end}")]);
+    Equipment {
+        body,
+        kind: kind.to_owned(),
+        machines: (0..5).filter(|_| chance.once_in(2)).map(|machine| format!("m{machine}")).collect(),
+        needs: if chance.once_in(5) { vec![name("carrier")] } else { Vec::new() },
+        blocks: if chance.once_in(5) { vec![name("carrier")] } else { Vec::new() },
+        hides: Vec::new(),
+        changes: Changes {
+            rear: AxleChange {
+                track_more: chance.once_in(4).then(|| mm(120.0)),
+                static_loaded_radius: chance.once_in(6).then(|| mm(520.0)),
+                ..AxleChange::default()
+            },
+            hydraulics: HydraulicChange {
+                flow: chance.once_in(5).then(|| Flow::from_m3_s(0.0007)),
+                outlets_more: chance.once_in(5).then_some(1),
+                ..HydraulicChange::default()
+            },
+            lift: chance.once_in(6).then(|| Mass::from_kg(400.0)),
+            ..Changes::default()
+        },
+        on: maybe(chance, Work::from_hours(1.0)),
+        off: maybe(chance, Work::from_hours(0.5)),
+    }
+}
+
 fn guide(chance: &Chance, counts: [usize; 4]) -> Guide {
     fn named<T>(chance: &Chance, make: impl Fn(usize) -> T, count: usize) -> Named<T> {
         if chance.once_in(3) { Named::Any } else { Named::This(make(chance.below(count))) }
@@ -435,6 +481,7 @@ pub fn catalogue(chance: &Chance) -> Catalogue {
         seats: several(chance, 3, |at| seat(chance, at), series::seat),
         implements: several(chance, 4, |at| implement(chance, at), series::implement),
         adapters: (0..chance.below(4)).map(|at| adapter(chance, at)).collect(),
+        equipment: (0..chance.below(5)).map(|at| equipment(chance, at)).collect(),
         ..Catalogue::default()
     };
     for number in 0..4 {
@@ -474,6 +521,9 @@ pub fn build(chance: &Chance, catalogue: &Catalogue) -> Build {
             build.side.adapters.push(AdapterId::at(chance.below(catalogue.adapters.len())));
         }
     }
+    for id in (0..catalogue.equipment.len()).map(EquipmentId::at).filter(|_| chance.once_in(3)) {
+        build.side.changes.push(chance.one(&[Change::PutOn(id), Change::TakeOff(id)]));
+    }
     let items: Vec<ItemRef> = catalogue.items().collect();
     for _ in 0..chance.below(4) {
         let item = chance.one(&items);
@@ -483,8 +533,6 @@ pub fn build(chance: &Chance, catalogue: &Catalogue) -> Build {
                 Change::DriverSeat(chance.one(&STATES)),
                 Change::RearSeat(chance.one(&STATES)),
                 Change::FoldRollOverBar,
-                Change::TakeOff("mower".to_owned()),
-                Change::PutOn("loader base".to_owned()),
                 Change::Ballast { mass: Mass::from_kg(100.0), x: mm(2000.0) },
             ])),
             1 => build.side.changes.push(Change::Drill { item, port }),

@@ -92,7 +92,7 @@ fn what_is_asked_for_settles_its_findings_as_asked() {
                     let dimension = (one.item, one.port.clone(), one.dimension.clone());
                     assert!(!seen.contains(&dimension), "{seed}: {dimension:?} is asked for twice");
                     seen.push(dimension);
-                    let ports = &desk.catalogue().body(one.item).ports;
+                    let ports = &desk.standing(&build.side).catalogue().body(one.item).ports;
                     let port = ports.iter().find(|port| port.name == one.port).unwrap();
                     let measured =
                         build.side.measured.iter().any(|m| m.item == one.item && m.dimension == one.dimension);

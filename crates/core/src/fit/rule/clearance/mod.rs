@@ -1,12 +1,15 @@
 //! Clearance beyond joints: the placed outlines of the items against each other and the ground.
 
 mod apart;
+pub(super) mod equipment;
 pub(super) mod ground;
 mod outline;
 mod pairs;
 pub(super) mod seats;
 pub(super) mod swivel;
 
+pub(crate) use equipment::EquipmentInTheWay;
+pub(super) use equipment::{EquipmentClearOfFrame, EquipmentClearOfImplement};
 pub(crate) use seats::{DriverSeatMoves, RearSeatMoves, SeatsClash, Use};
 pub(super) use seats::{OwnSeatClear, SeatsClear};
 pub(super) use swivel::Swivel;
