@@ -300,7 +300,12 @@ const CASES: &[Case] = &[
         "\"hides\": [\"left fender\"]",
         "\"hides\": [\"right fender\"]",
     ),
-    (Code::EquipmentNamesNothing, "equipment[1].blocks[0]", "\"blocks\": [\"pressure\"]", "\"blocks\": [\"presure\"]"),
+    (
+        Code::EquipmentNamesNothing,
+        "equipment[1].blocks[0]",
+        "\"blocks\": [\"axle pads\"]",
+        "\"blocks\": [\"axle pad\"]",
+    ),
     (
         Code::EquipmentPortTaken,
         "equipment[0].ports[0].name",

@@ -112,13 +112,16 @@ impl Engine {
         let mut outcomes = Vec::new();
         for edit in &ask.edits {
             let mut refusal = None;
-            match edited(&self.desk, &words, &ask.look, &build, edit) {
+            match edited(self.desk.standing(&build.side), &words, &ask.look, &build, edit) {
                 Ok(after) => build = after,
                 Err(refused) => refusal = Some(refused.shown()),
             }
             outcomes.push(Outcome { build: link::text_of(catalogue, &build), refusal });
         }
-        let tried = ask.tried.as_ref().and_then(|edit| edited(&self.desk, &words, &ask.look, &build, edit).ok());
+        let tried = ask
+            .tried
+            .as_ref()
+            .and_then(|edit| edited(self.desk.standing(&build.side), &words, &ask.look, &build, edit).ok());
         let answer = self.known.answer(&self.desk, &build);
         let problems = (!self.problems.is_empty()).then(|| shown::problems(&words, &self.problems));
         let number = ask.number;
@@ -154,7 +157,7 @@ impl Engine {
 
     fn sheet(&mut self, work: &Work, came: Came) -> Part {
         let Work { ask, words, build, tried, answer, .. } = work;
-        let ctx = Ctx { words, desk: &self.desk };
+        let ctx = Ctx { words, desk: self.desk.standing(&build.side) };
         let led = self.known.led.of(build);
         let decided = answer.complete.then(|| Headline::decided(build.clone(), Answer::clone(answer)));
         // They are tried one by one, which takes its time: only where they are looked at.
@@ -186,7 +189,7 @@ impl Engine {
         let step = look.step?;
         let key = (work.build.clone(), reader, step, look.search.clone(), look.sort, look.cards);
         Some(self.known.list.of(&key).unwrap_or_else(|| {
-            let ctx = Ctx { words: &work.words, desk: &self.desk };
+            let ctx = Ctx { words: &work.words, desk: self.desk.standing(&work.build.side) };
             let reached = shown::Reached { reach: Some(&led.reach), headline: led.headline.as_deref() };
             let options = shown::options(ctx, &work.build, step_of(step), look, reached);
             self.known.list.keep(key, options)
@@ -201,7 +204,7 @@ impl Engine {
         let best = headline(&mut self.searcher, &work.build).map(Rc::new);
         let led = self.known.led.keep(work.build.clone(), Led { reach, headline: best });
         let options = self.options(work, &led);
-        let ctx = Ctx { words: &work.words, desk: &self.desk };
+        let ctx = Ctx { words: &work.words, desk: self.desk.standing(&work.build.side) };
         let begun = work.build != Build::default();
         let stands = !work.answer.stack.placed.is_empty();
         let is_drawn = matches!(work.ask.look.view, View::Fit | View::Parts);
@@ -241,7 +244,7 @@ impl Engine {
             return None;
         }
         let shortest = self.known.shortest.keep(work.build.clone(), shortest_ramps(&self.desk, &work.build));
-        let ctx = Ctx { words: &work.words, desk: &self.desk };
+        let ctx = Ctx { words: &work.words, desk: self.desk.standing(&work.build.side) };
         shown::later_facts(ctx, &work.build, &work.ask.look, shortest).map(Part::Facts)
     }
 
@@ -254,7 +257,8 @@ impl Engine {
         }
         let key = (work.build.clone(), work.ask.reader);
         let found = self.known.remedies.of(&key).unwrap_or_else(|| {
-            let found = shown::remedies(Ctx { words: &work.words, desk: &self.desk }, &work.build);
+            let found =
+                shown::remedies(Ctx { words: &work.words, desk: self.desk.standing(&work.build.side) }, &work.build);
             self.known.remedies.keep(key, found)
         });
         Some(Part::Remedies(found))
@@ -267,7 +271,7 @@ impl Engine {
         }
         self.known.told = key;
         let led = self.known.led.of(&work.build)?;
-        let ctx = Ctx { words: &work.words, desk: &self.desk };
+        let ctx = Ctx { words: &work.words, desk: self.desk.standing(&work.build.side) };
         Some(Part::Change(shown::change(ctx, &work.build, &work.answer, led.headline.as_deref())))
     }
 
@@ -278,7 +282,7 @@ impl Engine {
         let key = (work.build.clone(), work.ask.reader, here.clone());
         let ranked = self.known.ranked(&self.desk, &work.build, &work.answer);
         let made = self.known.away.of(&key).unwrap_or_else(|| {
-            let ctx = Ctx { words: &work.words, desk: &self.desk };
+            let ctx = Ctx { words: &work.words, desk: self.desk.standing(&work.build.side) };
             let headline = led.headline.as_deref();
             let taken = shown::Taken { build: &work.build, answer: &work.answer, headline, ranked: &ranked, here };
             self.known.away.keep(key, shown::away(ctx, taken))

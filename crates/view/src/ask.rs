@@ -117,6 +117,8 @@ pub enum Edit {
         /// The port.
         port: String,
     },
+    /// Put equipment on the machine, or take it off.
+    Equip(String, bool),
     /// Say whether an item is on hand.
     OnHand(String, bool),
     /// Take the adapter at a place of the list out.

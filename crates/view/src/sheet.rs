@@ -188,6 +188,21 @@ pub struct Parts {
     pub work: String,
     /// The bolts of the joints: a heading and a line for each.
     pub bolts: Option<(String, Vec<String>)>,
+    /// What can be on the machine.
+    pub equipment: Vec<EquipmentLine>,
+    /// What comes off, moves and goes on: a heading and a line for each step.
+    pub strip: Option<(String, Vec<String>)>,
+}
+
+/// A piece of equipment that can be on the machine.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct EquipmentLine {
+    /// Its id.
+    pub id: String,
+    /// Its label.
+    pub label: String,
+    /// Whether it is on.
+    pub is_on: bool,
 }
 
 /// A line of the table of parts.

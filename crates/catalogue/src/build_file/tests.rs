@@ -18,6 +18,8 @@ fn catalogue() -> Catalogue {
     let mut yard = fitup_yard::Yard::new();
     yard.trailer();
     yard.site();
+    yard.equipment("belly mower");
+    yard.equipment("loader base");
     let (rack, auger) = (yard.port(fitup_yard::ARM, "hooks").clone(), &mut yard.catalogue.implements);
     auger.swap(0, 1);
     auger[0].body.id = "auger".into();

@@ -172,3 +172,109 @@ fn points(step: &mut PathCommand) -> Vec<(&mut Length, &mut Length)> {
         PathCommand::Close => Vec::new(),
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::item::{Body, Changes, End, Point3, Pose, Role, Shape, Towards};
+    use crate::search::tests::{catalogues, chance::Chance};
+
+    fn mm(value: f64) -> Length {
+        Length::from_mm(value)
+    }
+
+    /// A machine of 800 kg on a wheelbase of 2 m, and one piece of equipment for it.
+    fn with(piece: Equipment) -> Machine {
+        let mut catalogue = catalogues::catalogue(&Chance::new(1));
+        catalogue.machines.truncate(1);
+        catalogue.equipment = vec![Equipment { machines: vec!["m0".to_owned()], ..piece }];
+        let machine = &mut catalogue.machines[0];
+        machine.fitted.clear();
+        machine.wheelbase = Some(Stated::drawn(mm(2000.0)));
+        machine.body.mass = Some(Stated::drawn(Mass::from_kg(800.0)));
+        (machine.front.bare_load, machine.rear.bare_load) = (Some(Mass::from_kg(300.0)), Some(Mass::from_kg(500.0)));
+        machine.centre_of_gravity_height = Some(mm(500.0));
+        (machine.rear.static_loaded_radius, machine.front.static_loaded_radius) = (Some(mm(400.0)), Some(mm(300.0)));
+        machine.rear.track = Some(mm(900.0));
+        catalogue.standing(&catalogue.machines[0], &Switched::from([(EquipmentId(0), true)]))
+    }
+
+    fn weight(kg: f64, x: f64, z: f64) -> Body {
+        let centre = Point3 { x: mm(x), z: mm(z), ..Point3::default() };
+        Body { mass: Some(Stated::drawn(Mass::from_kg(kg))), centre_of_gravity: Some(centre), ..Body::default() }
+    }
+
+    #[test]
+    fn masses_and_their_moments_add_up() {
+        let loaded = with(Equipment { body: weight(200.0, 2500.0, 1000.0), ..Equipment::default() });
+        let kg = |mass: Option<Mass>| mass.map(Mass::kg);
+        assert_eq!(loaded.body.mass.map(|mass| mass.value.kg()), Some(1000.0));
+        assert_eq!((kg(loaded.front.bare_load), kg(loaded.rear.bare_load)), (Some(550.0), Some(450.0)));
+        assert!(loaded.centre_of_gravity_height.is_some_and(|height| (height.mm() - 600.0).abs() < 1e-9));
+    }
+
+    #[test]
+    fn what_weighs_nobody_knows_how_much_leaves_nothing_known() {
+        for body in
+            [Body { mass: None, ..weight(1.0, 0.0, 0.0) }, Body { centre_of_gravity: None, ..weight(1.0, 0.0, 0.0) }]
+        {
+            let is_weighed = body.mass.is_some();
+            let loaded = with(Equipment { body, ..Equipment::default() });
+            assert_eq!(
+                (loaded.front.bare_load, loaded.rear.bare_load, loaded.centre_of_gravity_height),
+                (None, None, None)
+            );
+            assert_eq!(loaded.body.mass.is_some(), is_weighed);
+        }
+    }
+
+    #[test]
+    fn larger_tyres_lift_the_machine_and_not_themselves() {
+        let side = |role, z| Shape {
+            name: format!("{role:?}"),
+            view: View::Side,
+            role,
+            carrier: crate::item::Carrier::Item,
+            clearance: true,
+            path: vec![PathCommand::Move(mm(1000.0), mm(z))],
+        };
+        let shapes = vec![side(ShapeRole::Guard, 200.0), side(ShapeRole::Tyre, 0.0)];
+        let rear =
+            AxleChange { static_loaded_radius: Some(mm(440.0)), track_more: Some(mm(60.0)), ..AxleChange::default() };
+        let body = Body { shapes, ..weight(0.001, 0.0, 0.0) };
+        let changes = Changes { rear, ..Changes::default() };
+        let raised = with(Equipment { body, changes, ..Equipment::default() });
+        assert_eq!(raised.rear.track, Some(mm(960.0)));
+        let heights: Vec<f64> = raised
+            .body
+            .shapes
+            .iter()
+            .rev()
+            .take(2)
+            .flat_map(|shape| shape.path.clone())
+            .map(|step| match step {
+                PathCommand::Move(_, z) => z.mm(),
+                other => panic!("{other:?}"),
+            })
+            .collect();
+        // Half way between the axles it is half as much.
+        assert!((heights[0]).abs() < 1e-9 && (heights[1] - 220.0).abs() < 1e-9, "{heights:?}");
+        assert!((raised.on[0].lifted.mm() - 40.0).abs() < 1e-9 && raised.on[0].pitch < Angle::ZERO);
+        // 5/8 of it rest on the rear axle, which rises by 40 mm.
+        assert!(raised.centre_of_gravity_height.is_some_and(|height| (height.mm() - 525.0).abs() < 0.01));
+    }
+
+    #[test]
+    fn ports_come_and_go_and_what_is_needed_and_not_there_is_named() {
+        let place = Pose { at: Point3::default().into(), faces: Towards::Rear, up: Towards::Up };
+        let mut port = catalogues::catalogue(&Chance::new(1)).machines[0].body.ports[0].clone();
+        let blocked = port.name.clone();
+        (port.name, port.role, port.end, port.pose) = ("new".to_owned(), Role::Rack, End::Carrier, Some(place));
+        let body = Body { ports: vec![port], ..weight(1.0, 0.0, 0.0) };
+        let needs = vec!["new".to_owned(), blocked.clone(), "of nobody".to_owned()];
+        let standing = with(Equipment { body, needs, blocks: vec![blocked.clone()], ..Equipment::default() });
+        let has = |name: &str| standing.body.ports.iter().any(|port| port.name == name);
+        assert!(has("new") && !has(&blocked));
+        assert_eq!(standing.on[0].lacks, ["of nobody"]);
+    }
+}

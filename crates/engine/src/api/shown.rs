@@ -64,9 +64,9 @@ impl JsCatalogue {
         }
         let answer = judge(&self.desk, &build);
         let lettering = Lettering(&words);
-        let subject = Subject::new(self.desk.catalogue(), &build, &answer.stack);
+        let subject = Subject::new(self.desk.standing(&build.side).catalogue(), &build, &answer.stack);
         let scene = draw(&subject, Some(&answer), None, &sheet_of((width, height), &lettering));
-        let ctx = Ctx { words: &words, desk: &self.desk };
+        let ctx = Ctx { words: &words, desk: self.desk.standing(&build.side) };
         Ok(document(&scene, &told(ctx, &answer, &scene)))
     }
 

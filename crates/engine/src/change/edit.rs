@@ -3,7 +3,7 @@
 use fitup_core::build::{
     ArmAngles, Build, Carrying, Change, Measurement, NumberRead, Presence, Seating, Step, assembly,
 };
-use fitup_core::item::{AdapterId, Catalogue, ItemRef, SiteId, TrailerId};
+use fitup_core::item::{AdapterId, Catalogue, EquipmentId, ItemRef, MachineId, SiteId, TrailerId};
 use fitup_core::quantity::{Length, Mass};
 
 use super::Pick;
@@ -36,6 +36,8 @@ pub enum Edit {
     Look(ItemRef, String, Option<Presence>),
     /// Say which serial number the unit has.
     Serial(ItemRef, Option<u64>),
+    /// Put equipment on the machine, or take it off.
+    Equip(EquipmentId, bool),
     /// Say whether an item is on hand.
     OnHand(ItemRef, bool),
     /// Put an adapter in.
@@ -100,6 +102,7 @@ impl Edit {
             Self::Serial(item, None) => {
                 next.side.serials.remove(&item);
             }
+            Self::Equip(id, is_on) => equip(catalogue, &mut next, id, is_on),
             Self::OnHand(item, true) => {
                 next.side.on_hand.insert(item);
             }
@@ -112,6 +115,8 @@ impl Edit {
                     next.side.adapters.remove(at);
                 }
             }
+            Self::Decide(Change::PutOn(id)) => equip(catalogue, &mut next, id, true),
+            Self::Decide(Change::TakeOff(id)) => equip(catalogue, &mut next, id, false),
             Self::Decide(change) => {
                 if !next.side.changes.contains(&change) {
                     next.side.changes.push(change);
@@ -136,6 +141,15 @@ impl Edit {
             Self::Take(whole) => next = *whole,
         }
         next
+    }
+}
+
+/// Has equipment on the machine or off it; where it is sold so, nothing is left to decide.
+fn equip(catalogue: &Catalogue, build: &mut Build, id: EquipmentId, is_on: bool) {
+    build.side.changes.retain(|change| !matches!(change, Change::PutOn(of) | Change::TakeOff(of) if *of == id));
+    let fitted = |machine: MachineId| catalogue.machine(machine).fitted.contains(&catalogue.equipment(id).body.id);
+    if build.choices.machine.is_none_or(|machine| fitted(machine) != is_on) {
+        build.side.changes.push(if is_on { Change::PutOn(id) } else { Change::TakeOff(id) });
     }
 }
 
@@ -171,8 +185,8 @@ fn settle(catalogue: &Catalogue, before: &Build, after: &mut Build) {
     after.side.changes.retain(|change| match change {
         Change::Drill { item, .. } | Change::OpenUp { item, .. } => items.contains(item),
         Change::DriverSeat(_) | Change::RearSeat(_) => after.choices.seating != Seating::Open,
-        Change::TakeOff(_) | Change::PutOn(_) => {
-            after.choices.carrying != Carrying::Open || after.choices.implement.is_some()
+        Change::TakeOff(id) | Change::PutOn(id) => {
+            after.choices.machine.is_some_and(|machine| catalogue.equipment_for(machine).any(|(piece, _)| piece == *id))
         }
         Change::FoldRollOverBar
         | Change::Ramps { .. }

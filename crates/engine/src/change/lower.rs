@@ -2,7 +2,7 @@
 
 use fitup_core::build::{ArmAngles, Build, Step};
 use fitup_core::fit::{Desk, arm_at_work, weight};
-use fitup_core::item::Catalogue;
+use fitup_core::item::{Catalogue, ItemRef};
 use fitup_core::quantity::{Angle, Length, Mass};
 use fitup_view as view;
 use fitup_words::Words;
@@ -53,6 +53,10 @@ fn lowered(desk: &Desk, look: &view::Look, build: &Build, edit: &view::Edit) -> 
         view::Edit::Empty => Edit::Empty,
         view::Edit::Forget(at, kind) => forgotten(desk, at, *kind)?,
         view::Edit::OnHand(item, is_on_hand) => Edit::OnHand(catalogue.find(item)?, *is_on_hand),
+        view::Edit::Equip(id, is_on) => {
+            let ItemRef::Equipment(id) = catalogue.find(id)? else { return None };
+            Edit::Equip(id, *is_on)
+        }
         view::Edit::RemoveAdapter { at, of } => Edit::RemoveAdapter(place(*at, *of, build.side.adapters.len())?),
         view::Edit::DropChange { at, of } => {
             Edit::Drop(build.side.changes[place(*at, *of, build.side.changes.len())?].clone())

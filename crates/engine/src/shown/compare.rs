@@ -40,7 +40,7 @@ pub fn compare(ctx: Ctx, build: &Build, look: &Look) -> view::Compare {
     let subjects: Vec<Subject> = builds
         .iter()
         .zip(&found.answers)
-        .map(|(build, answer)| Subject::new(ctx.catalogue(), build, &answer.stack))
+        .map(|(build, answer)| Subject::new(ctx.desk.standing(&build.side).catalogue(), build, &answer.stack))
         .collect();
     let called: Vec<String> = columns.iter().map(|column| column.name.clone()).collect();
     let picture = look.room.map(|room| {

@@ -1,12 +1,14 @@
 //! Parts to buy: what the build needs, what is on hand, what it costs.
 
+use fitup_core::build::Build;
 use fitup_core::fit::{Answer, ComeBy, PartsLine};
+use fitup_core::item::{Equipment, EquipmentId};
 use fitup_view as view;
 
 use super::ctx::Ctx;
 
 /// The table of parts.
-pub fn parts(ctx: Ctx, answer: &Answer) -> view::Parts {
+pub fn parts(ctx: Ctx, build: &Build, answer: &Answer) -> view::Parts {
     let parts = &answer.parts;
     let reader = ctx.words.reader();
     let line = |line: &PartsLine| view::PartsLine {
@@ -34,7 +36,32 @@ pub fn parts(ctx: Ctx, answer: &Answer) -> view::Parts {
         total: total(ctx, answer),
         work: ctx.words.strip_total(&answer.strip),
         bolts: bolts(ctx, answer),
+        equipment: equipment(ctx, build),
+        strip: strip(ctx, answer),
     }
+}
+
+/// What can be on the machine, in the order of the catalogue.
+fn equipment(ctx: Ctx, build: &Build) -> Vec<view::EquipmentLine> {
+    let Some(machine) = build.choices.machine else { return Vec::new() };
+    let on = &ctx.catalogue().machine(machine).on;
+    let pieces = ctx.catalogue().equipment_for(machine);
+    let line = |(id, piece): (EquipmentId, &Equipment)| view::EquipmentLine {
+        id: piece.body.id.clone(),
+        label: piece.body.label.clone(),
+        is_on: on.iter().any(|on| on.id == id),
+    };
+    pieces.map(line).collect()
+}
+
+/// What comes off, moves and goes on, each with its hours.
+fn strip(ctx: Ctx, answer: &Answer) -> Option<(String, Vec<String>)> {
+    let line = |step| {
+        let told = ctx.words.strip_step(ctx.catalogue(), step);
+        ctx.words.strip_hours(step).map_or(told.clone(), |hours| format!("{told} ({hours})"))
+    };
+    let lines: Vec<String> = answer.strip.steps.iter().map(line).collect();
+    (!lines.is_empty()).then(|| (ctx.text("strip-title"), lines))
 }
 
 /// The bolts of the joints, and the holes to make for them.

@@ -86,7 +86,7 @@ pub fn sheet(ctx: Ctx, shown: &Shown, came: Came) -> Sheet {
         options: None,
         rows: details(ctx, build, answer, look, ranked),
         worst: verdict(if answer.findings.is_empty() { finding::Verdict::BoltsUp } else { answer.rank().1 }),
-        parts: (look.view == View::Parts).then(|| parts(ctx, answer)),
+        parts: (look.view == View::Parts).then(|| parts(ctx, build, answer)),
         cautions: cautions(ctx, answer),
         own_notice: name.notice.clone(),
     }

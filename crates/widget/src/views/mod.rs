@@ -26,6 +26,7 @@ mod lists;
 mod live;
 mod notices;
 mod on_hand;
+mod on_machine;
 mod options;
 mod overlay;
 mod paper;

@@ -4,6 +4,7 @@ use fitup_view::Parts;
 use yew::prelude::*;
 
 use super::on_hand::on_hand_box;
+use super::on_machine::on_machine;
 use crate::ctx::Ctx;
 
 /// The table of parts.
@@ -13,6 +14,7 @@ pub fn parts(ctx: &Ctx, parts: &Parts) -> Html {
     }
     html! {
         <>
+            { on_machine(ctx, &parts.equipment) }
             <h2>{ ctx.text("ui-parts") }</h2>
             <table class="parts">
                 <thead>
@@ -57,7 +59,7 @@ pub fn parts(ctx: &Ctx, parts: &Parts) -> Html {
                     </tr>
                 </tfoot>
             </table>
-            if let Some((title, lines)) = &parts.bolts {
+            for (title, lines) in [&parts.strip, &parts.bolts].into_iter().flatten() {
                 <h2>{ title.clone() }</h2>
                 <ul class="bolts">
                     for line in lines {

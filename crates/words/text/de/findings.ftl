@@ -204,13 +204,13 @@ equipment-answers = { $a } wird bei „{ $port }“ mit { $what } verbunden, und
     .workshop = Die Anschlussstelle „{ $port }“ von { $a } wird mit { $what } verbunden, das nicht an der Maschine ist. Anbauen oder eintragen, dass es da ist.
 equipment-in-the-way = { $what } ist { $item } im Weg und muss ab.
     .short = Im Weg: { $what }
-    .workshop = { $what } ({ $shape }) und { $item } ({ $other_shape }) überschneiden sich um { $overlap }. Abbauen.
+    .workshop = { $what } ({ $shape }) und { $item } ({ $other-shape }) überschneiden sich um { $overlap }. Abbauen.
 equipment-lacks = Für { $item } fehlt an der Maschine „{ $what }“.
     .short = Fehlt für { $item }: { $what }
     .workshop = { $item } braucht die Anschlussstelle „{ $what }“, die die Maschine so, wie sie steht, nicht hat.
 equipment-may-be-in-the-way = { $what } ist { $item } vielleicht im Weg.
     .short = Vielleicht im Weg: { $what }
-    .workshop = { $what } ({ $shape }) und { $item } ({ $other_shape }) überschneiden sich von der Seite um { $overlap }. Nachsehen, ob eines am anderen vorbeigeht.
+    .workshop = { $what } ({ $shape }) und { $item } ({ $other-shape }) überschneiden sich von der Seite um { $overlap }. Nachsehen, ob eines am anderen vorbeigeht.
 faces-turned = Fläche an Fläche mit { $a } stünde { $b } { $way ->
     [half-round] verkehrt herum
     [tipped] gekippt

@@ -88,6 +88,7 @@ kind-frame = Rahmen
 kind-seat = Sitz
 kind-implement = Anbaugerät
 kind-adapter = Adapter
+kind-equipment = Ausrüstung
 
 tool-caliper = Messschieber
 tool-tape = Bandmaß

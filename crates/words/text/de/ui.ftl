@@ -26,6 +26,7 @@ ui-theme-light = Hell
 ui-theme-dark = Dunkel
 ui-theme-outdoor = Draußen
 ui-on-hand = Habe ich
+ui-on-machine = An der Maschine
 ui-to-buy = Zu kaufen
 ui-price-on-request = Preis auf Anfrage
 ui-total = Summe

@@ -211,13 +211,13 @@ equipment-answers = { $a } joins to { $what } at “{ $port }”, and that is no
     .workshop = Port “{ $port }” of { $a } joins to { $what }, which is not on the machine. Put it on, or enter that it is there.
 equipment-in-the-way = { $what } is in the way of { $item } and comes off.
     .short = In the way: { $what }
-    .workshop = { $what } ({ $shape }) and { $item } ({ $other_shape }) overlap by { $overlap }. Take it off.
+    .workshop = { $what } ({ $shape }) and { $item } ({ $other-shape }) overlap by { $overlap }. Take it off.
 equipment-lacks = { $item } has nothing on the machine to go on: “{ $what }” is missing.
     .short = Missing for { $item }: { $what }
     .workshop = { $item } needs the port “{ $what }”, which the machine does not have as it stands.
 equipment-may-be-in-the-way = { $what } may be in the way of { $item }.
     .short = Perhaps in the way: { $what }
-    .workshop = { $what } ({ $shape }) and { $item } ({ $other_shape }) overlap by { $overlap } from the side. Look whether one passes beside the other.
+    .workshop = { $what } ({ $shape }) and { $item } ({ $other-shape }) overlap by { $overlap } from the side. Look whether one passes beside the other.
 faces-turned = Joined face to face with { $a }, { $b } would stand { $way ->
     [half-round] turned half round
     [tipped] tipped over

@@ -92,6 +92,7 @@ kind-frame = frame
 kind-seat = seat
 kind-implement = implement
 kind-adapter = adapter
+kind-equipment = equipment
 
 tool-caliper = caliper
 tool-tape = tape

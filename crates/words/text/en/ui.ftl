@@ -28,6 +28,7 @@ ui-theme-light = Light
 ui-theme-dark = Dark
 ui-theme-outdoor = Outdoor
 ui-on-hand = I have this
+ui-on-machine = On the machine
 ui-to-buy = To buy
 ui-price-on-request = Price on request
 ui-total = Total

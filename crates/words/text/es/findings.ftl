@@ -204,13 +204,13 @@ equipment-answers = { $a } se une en «{ $port }» a { $what }, que no está en 
     .workshop = La conexión «{ $port }» de { $a } se une a { $what }, que no está en la máquina. Móntelo, o anote que está.
 equipment-in-the-way = { $what } estorba a { $item } y hay que quitarlo.
     .short = Estorba: { $what }
-    .workshop = { $what } ({ $shape }) y { $item } ({ $other_shape }) se solapan { $overlap }. Quítelo.
+    .workshop = { $what } ({ $shape }) y { $item } ({ $other-shape }) se solapan { $overlap }. Quítelo.
 equipment-lacks = { $item } no tiene a qué ir en la máquina: falta «{ $what }».
     .short = Falta para { $item }: { $what }
     .workshop = { $item } necesita la conexión «{ $what }», que la máquina no tiene tal como está.
 equipment-may-be-in-the-way = { $what } quizá estorbe a { $item }.
     .short = Quizá estorbe: { $what }
-    .workshop = { $what } ({ $shape }) y { $item } ({ $other_shape }) se solapan { $overlap } vistos de lado. Mire si uno pasa junto al otro.
+    .workshop = { $what } ({ $shape }) y { $item } ({ $other-shape }) se solapan { $overlap } vistos de lado. Mire si uno pasa junto al otro.
 faces-turned = Cara con cara con { $a }, { $b } quedaría { $way ->
     [half-round] del revés
     [tipped] inclinado

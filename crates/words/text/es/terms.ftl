@@ -88,6 +88,7 @@ kind-frame = bastidor
 kind-seat = asiento
 kind-implement = implemento
 kind-adapter = adaptador
+kind-equipment = equipamiento
 
 tool-caliper = calibre
 tool-tape = cinta métrica

@@ -26,6 +26,7 @@ ui-theme-light = Claro
 ui-theme-dark = Oscuro
 ui-theme-outdoor = Exterior
 ui-on-hand = Ya lo tengo
+ui-on-machine = En la máquina
 ui-to-buy = Por comprar
 ui-price-on-request = Precio a consultar
 ui-total = Total

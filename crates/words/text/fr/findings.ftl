@@ -204,13 +204,13 @@ equipment-answers = { $a } se joint par « { $port } » à { $what }, qui n’
     .workshop = La connexion « { $port } » de { $a } se joint à { $what }, qui n’est pas sur la machine. Posez-le, ou indiquez qu’il y est.
 equipment-in-the-way = { $what } gêne { $item } et doit être déposé.
     .short = Gêne : { $what }
-    .workshop = { $what } ({ $shape }) et { $item } ({ $other_shape }) se chevauchent de { $overlap }. Déposez-le.
+    .workshop = { $what } ({ $shape }) et { $item } ({ $other-shape }) se chevauchent de { $overlap }. Déposez-le.
 equipment-lacks = { $item } n’a rien sur la machine où aller : il manque « { $what } ».
     .short = Manque pour { $item } : { $what }
     .workshop = { $item } demande la connexion « { $what } », que la machine n’a pas telle qu’elle est.
 equipment-may-be-in-the-way = { $what } gêne peut-être { $item }.
     .short = Gêne peut-être : { $what }
-    .workshop = { $what } ({ $shape }) et { $item } ({ $other_shape }) se chevauchent de { $overlap } vus de côté. Regardez si l’un passe à côté de l’autre.
+    .workshop = { $what } ({ $shape }) et { $item } ({ $other-shape }) se chevauchent de { $overlap } vus de côté. Regardez si l’un passe à côté de l’autre.
 faces-turned = Face contre face avec { $a }, { $b } serait { $way ->
     [half-round] à l’envers
     [tipped] basculé

@@ -88,6 +88,7 @@ kind-frame = châssis
 kind-seat = siège
 kind-implement = outil
 kind-adapter = adaptateur
+kind-equipment = équipement
 
 tool-caliper = pied à coulisse
 tool-tape = mètre ruban

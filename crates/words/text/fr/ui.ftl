@@ -26,6 +26,7 @@ ui-theme-light = Clair
 ui-theme-dark = Sombre
 ui-theme-outdoor = Extérieur
 ui-on-hand = Je l’ai déjà
+ui-on-machine = Sur la machine
 ui-to-buy = À acheter
 ui-price-on-request = Prix sur demande
 ui-total = Total
