@@ -36,6 +36,6 @@ pub use rows::{Finding, Joint, Line, LineRole, Row, Side};
 pub use said::{Said, Span};
 pub use sets::{SetShown, Sets};
 pub use sheet::{
-    Also, Answered, Caution, Extra, Figure, Headline, Notice, Outcome, Parts, PartsLine, Problem, Problems, Refusal,
-    Sheet, StepHead, Title,
+    Also, Answered, Caution, EquipmentLine, Extra, Figure, Headline, Notice, Outcome, Parts, PartsLine, Problem,
+    Problems, Refusal, Sheet, StepHead, Title,
 };

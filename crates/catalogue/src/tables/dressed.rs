@@ -108,7 +108,9 @@ fn choice(
         let is_there = Formula::new(format!("={}>0", counts.collect::<Vec<_>>().join("+")));
         let told = DataValidation::new().allow_custom(is_there).set_error_style(DataValidationErrorStyle::Warning);
         return told
-            .set_error_message("No item has this id: see the sheets of machines, frames, seats, implements, adapters.")
+            .set_error_message(
+                "No item has this id: see the sheets of machines, frames, seats, implements, adapters, equipment.",
+            )
             .map(Some);
     }
     let named = match (table.name, heading) {

@@ -1,8 +1,6 @@
 //! Edits of a build: each takes a build and leaves another.
 
-use fitup_core::build::{
-    ArmAngles, Build, Carrying, Change, Measurement, NumberRead, Presence, Seating, Step, assembly,
-};
+use fitup_core::build::{ArmAngles, Build, Change, Measurement, NumberRead, Presence, Seating, Step, assembly};
 use fitup_core::item::{AdapterId, Catalogue, EquipmentId, ItemRef, MachineId, SiteId, TrailerId};
 use fitup_core::quantity::{Length, Mass};
 
