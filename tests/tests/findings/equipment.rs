@@ -52,7 +52,7 @@ crate::case::findings! {
             yard.frame().requires.push("loader base".into());
             yard.fitted("loader base");
         };
-    nothing_to_put_on: "nothing-to-put-on", |yard| yard.frame().requires.push("loader base".into()), "check, what 'loader base', item long-frame", "The machine needs: loader base. The catalogue has none for it.",
+    nothing_to_put_on: "nothing-to-put-on", |yard| yard.frame().requires.push("loader base".into()), "check, what 'loader base', item long-frame", "The machine needs: loader base. None is listed for it.",
         unless |yard| {
             yard.frame().requires.push("loader base".into());
             yard.equipment("loader base");

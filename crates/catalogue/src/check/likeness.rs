@@ -71,20 +71,6 @@ fn label(at: At<'_>, body: Body<'_>, labels: &mut BTreeMap<(String, String), Str
 
 /// Free words that stand once, next to one that is in use.
 fn words(file: &CatalogueFile, report: &mut Report) {
-    let mut fitted: Vec<(String, String)> = Vec::new();
-    let mut note = |list: &[String], at: At<'_>| {
-        fitted.extend(list.iter().enumerate().map(|(nth, word)| (word.clone(), at.index(nth).to_string())));
-    };
-    for (index, row) in file.machines.iter().enumerate() {
-        note(&row.fitted, At::top("machines").index(index).field("fitted"));
-    }
-    for (index, row) in file.frames.iter().enumerate() {
-        let at = At::top("frames");
-        let at = at.index(index);
-        note(&row.requires, at.field("requires"));
-        note(&row.excludes, at.field("excludes"));
-    }
-    rare(&fitted, report);
     let (mut standards, mut sizes) = (Vec::new(), Vec::new());
     each_item(file, |at, body| {
         let ports = at.field("ports");

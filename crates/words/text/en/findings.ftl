@@ -654,9 +654,9 @@ nothing-answers = { $role ->
        *[wiring] Wiring to run
     }
     .workshop = { $a }, { $port }: nothing for it in this build ({ $role-name }).
-nothing-to-put-on = The machine needs: { $what }. The catalogue has none for it.
+nothing-to-put-on = The machine needs: { $what }. None is listed for it.
     .short = Needs: { $what }
-    .workshop = { $item } needs { $what } on the machine, and the catalogue has none for this machine. Ask the maker.
+    .workshop = { $item } needs { $what } on the machine, and none is listed for this machine. Ask the maker.
 own-seat-comes-off = The implement’s own seat is not the one you chose. It has to come off.
     .short = Implement’s own seat to come off
     .workshop = Take the implement’s own seat off: { $hours }.
