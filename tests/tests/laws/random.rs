@@ -141,14 +141,17 @@ pub fn catalogue(seed: u64) -> Option<Value> {
         .flat_map(|table| all[*table].as_array().cloned().unwrap_or_default())
         .flat_map(|row| row["ports"].as_array().cloned().unwrap_or_default())
         .collect();
+    // By a chance of its own, so that the other tables are drawn as they are without it.
+    let of_equipment = Chance::new(seed ^ 0x5eed);
     for table in TABLES {
+        let chance = if table == "equipment" { &of_equipment } else { &chance };
         for row in all[table].as_array_mut().expect("a table") {
             // What nothing has to keep clear of is only drawn.
             if let Some(shapes) = row.get_mut("shapes").and_then(Value::as_array_mut) {
                 shapes.retain(|shape| shape["clearance"] != json!(false) || shape["view"] != json!("side"));
             }
             for _ in 0..chance.below(4) {
-                change(&chance, row, &every_port);
+                change(chance, row, &every_port);
             }
         }
     }
@@ -241,12 +244,6 @@ pub fn build(chance: &Chance, catalogue: &Value) -> Value {
     }
     if chance.once_in(4) {
         changes.push(json!({"ballast": {"mass_kg": chance.any(&[30.0, 120.0]), "x_mm": 2000.0}}));
-    }
-    for piece in catalogue["equipment"].as_array().expect("a table") {
-        if chance.once_in(5) {
-            let id = piece["id"].clone();
-            changes.push(if chance.once_in(2) { json!({"take_off": id}) } else { json!({"put_on": id}) });
-        }
     }
     build["changes"] = Value::Array(changes);
     build
