@@ -105,7 +105,7 @@ fn the_preview_draws_every_item_with_its_ports() {
     let output = fitup(&["preview", EXAMPLE]);
     assert_eq!(output.status.code(), Some(0), "{output:?}");
     let page = said(&output);
-    assert_eq!(page.matches("<section>").count(), 5, "one for each item");
+    assert_eq!(page.matches("<section>").count(), 7, "one for each item");
     for held in ["Small, open", ">axle pads</text>", "class=\"hole\"", "x →, z ↑"] {
         assert!(page.contains(held), "{held}");
     }
