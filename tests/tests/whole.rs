@@ -37,7 +37,7 @@ fn on_the_trailer_the_moments_balance_and_the_operator_stays_behind() {
     let desk = desk();
     let carried = story(&desk, "ramp");
     let on = on_trailer(&desk, &carried).unwrap();
-    let stand = stand_after(&on, way_up(&[None, None], Some(&on))).unwrap();
+    let stand = stand_after(&on, way_up(&[None, None], Some(&on), |_| false)).unwrap();
     assert_eq!(stand.heading, Heading::Backward);
     let loads = weight(&desk, &carried, None).unwrap().loads.unwrap();
     let travelling = loads.bodies.iter().filter(|body| body.of != Bearer::Operator);
@@ -218,7 +218,7 @@ fn out_and_told(desk: &Desk, build: &Build) -> Vec<(&'static str, bool, bool)> {
     let (weight, on) = (found.weight.unwrap(), found.on_trailer.unwrap());
     let (access, loading) = (found.access.unwrap(), found.loading.unwrap());
     let drives = [loading.forward, loading.backward];
-    let way = way_up(&drives, Some(&on));
+    let way = way_up(&drives, Some(&on), |way| shortest_ramps(desk, build)[way as usize].is_some());
     let stand = stand_after(&on, way);
     let out = [
         ("axle-overloaded", weight.front.is_over() || weight.rear.is_over()),

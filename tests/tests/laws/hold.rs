@@ -119,6 +119,12 @@ fn lines(desk: &Desk, answer: &Answer, bare: &[&str], names: &dyn Fn(&str) -> St
         if finding.code == "closure-misses" {
             numbers.clear();
         }
+        // Where two ways of laying a plate miss alike, either may be taken, and with it other holes: what is wrong with a tapped hole
+        // is then told of one or the other.
+        if ["bolt-not-for-tapped", "thread-too-short"].contains(&finding.code) {
+            words = "tapped-hole".to_owned();
+            numbers.clear();
+        }
         (finding.verdict, words, numbers)
     };
     let mut lines: Vec<Line> = answer.findings.iter().map(line).collect();

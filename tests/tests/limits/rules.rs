@@ -160,7 +160,7 @@ fn trailer_and_site() {
     let on = on_trailer(&Desk::new(start.catalogue.clone()), &start.build).expect("it stands on one");
     let (total, axle) = (
         on.total.load.expect("it is stated"),
-        on.axles(stand_after(&on, way_up(&[None, None], Some(&on)))).load.expect("it is stated"),
+        on.axles(stand_after(&on, way_up(&[None, None], Some(&on), |_| false))).load.expect("it is stated"),
     );
     let over_tyres = mm(1750.0) - on.side_room.expect("it is stated");
     assert!((over_tyres.mm() - 1080.0).abs() < 1e-9);

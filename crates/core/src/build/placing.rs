@@ -1,6 +1,6 @@
 //! Placing the stack: each item stands where its joint puts it.
 
-use crate::item::{Body, Catalogue, End, ItemRef, Point3, Role, SeatState};
+use crate::item::{Body, Catalogue, End, ItemRef, Point3, Port, Role, SeatState};
 use crate::quantity::{Angle, Length};
 
 use super::assembly::PLACING;
@@ -177,10 +177,11 @@ pub fn is_mountable(body: &Body) -> bool {
 }
 
 /// Frame and implement of a build whose items are placed, where nothing places them because they have no port to be mounted
-/// by, or the machine has none at all.
+/// by, or the machine has none that bears anything.
 pub fn unmountable(catalogue: &Catalogue, build: &Build, placed: &[Placed]) -> impl Iterator<Item = ItemRef> {
     let hung = [build.choices.carrying.frame().map(ItemRef::Frame), build.choices.implement.map(ItemRef::Implement)];
-    let bare = build.choices.machine.is_some_and(|id| catalogue.machine(id).body.ports.is_empty());
+    let bears = |port: &Port| port.end == End::Carrier && PLACING.contains(&port.role);
+    let bare = build.choices.machine.is_some_and(|id| !catalogue.machine(id).body.ports.iter().any(bears));
     let is_placed = move |item| placed.iter().any(|placed| placed.item == item);
     hung.into_iter().flatten().filter(move |&item| (bare || !is_mountable(catalogue.body(item))) && !is_placed(item))
 }

@@ -66,6 +66,9 @@ const SHIM_LIMIT: Length = Length::from_m(0.5 * MOST_SHIMS);
 /// How far two faces may be from looking straight at each other. Common practice, no source: above it washers lie on edge.
 const FACING_LIMIT: Angle = Angle::from_deg(3.0);
 
+/// Below this a difference is none but for rounding. Own choice: a nanometre.
+const ROUNDING: Length = Length::from_m(1e-9);
+
 /// The distance left over at the front anchor; `None` if the frame has no axle anchor in this
 /// build, since then nothing has to close.
 pub(super) fn judge(context: &Context, front: &Meeting) -> Option<Finding> {
@@ -142,12 +145,12 @@ fn say(front: &Meeting, axle: &Meeting, met: &Met, [longer, higher]: [Length; 2]
             front.finding(ClosureMeets { margin, worst_case, off_by, slot }, Verdict::BoltsUp)
         }
         Decided::Misfits if met.limit == Limit::Height => {
-            let higher_way = if higher < Length::ZERO { HigherWay::Lower } else { HigherWay::Higher };
+            let higher_way = if higher < -ROUNDING { HigherWay::Lower } else { HigherWay::Higher };
             let fact = ClosureHeightOff { margin, worst_case, off_by, higher: higher.abs(), higher_way };
             front.finding(fact, Verdict::WontMount)
         }
         Decided::Misfits => {
-            let longer_way = if longer < Length::ZERO { LongerWay::Shorter } else { LongerWay::Longer };
+            let longer_way = if longer < -ROUNDING { LongerWay::Shorter } else { LongerWay::Longer };
             let fact = ClosureMisses { margin, worst_case, off_by, longer: longer.abs(), longer_way };
             front.finding(fact, Verdict::WontMount)
         }

@@ -70,7 +70,8 @@ impl Rule for UpTheRamp {
         missing(seen, |missing, item| LoadingUnknown { missing, item }, Subject::Loading, not_stated, out);
         let drive = |facing| rolling.as_ref().and_then(|rolling| rolling.drive(facing));
         let drives = [Facing::Forward, Facing::Backward].map(drive);
-        let way = way_up(&drives, on.as_ref());
+        let is_helped = |facing| rolling.as_ref().is_some_and(|rolling| rolling.shortest_below(facing).is_some());
+        let way = way_up(&drives, on.as_ref(), is_helped);
         // What rolls has a wheelbase.
         if let (Some(rolling), Some(front)) = (rolling, machine.sees.0.or_said_by::<LoadingUnknown>()) {
             drive_up(rolling, &drives, way, front, out);

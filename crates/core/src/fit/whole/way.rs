@@ -6,7 +6,10 @@ use crate::quantity::Length;
 
 /// The better way: no axle lifts, the machine stands with the nose load in range, it does not drag, each axle keeps weight, in
 /// that order; then the one with more room, then forwards. It stands as it drove up.
-pub fn way_up(drives: &[Option<Drive>; 2], on: Option<&OnTrailer>) -> Facing {
+///
+/// A way that drags counts as one that does not where longer ramps help it, `is_helped`: that is work, and an axle too light on the
+/// other way is a doubt. It is asked only where that decides, since it takes its time.
+pub fn way_up(drives: &[Option<Drive>; 2], on: Option<&OnTrailer>, is_helped: impl Fn(Facing) -> bool) -> Facing {
     let stands = [Heading::Forward, Heading::Backward].map(|heading| on.and_then(|on| on.stand(heading)));
     let rank = |at: usize| {
         let (drive, stand) = (drives[at].as_ref(), stands[at]);
@@ -19,6 +22,18 @@ pub fn way_up(drives: &[Option<Drive>; 2], on: Option<&OnTrailer>) -> Facing {
             drive.is_some_and(Drive::is_light),
         )
     };
+    let ways = [Facing::Forward, Facing::Backward];
+    let drags_and_is_light = |at: usize| (rank(at).4, rank(at).5);
+    let is_as_good = |at: usize, other: usize| {
+        let (one, two) = (rank(at), rank(other));
+        (one.0, one.1, one.2, one.3) == (two.0, two.1, two.2, two.3)
+    };
+    for (at, other) in [(0, 1), (1, 0)] {
+        let decides = drags_and_is_light(at) == (true, false) && drags_and_is_light(other) == (false, true);
+        if decides && is_as_good(at, other) {
+            return if is_helped(ways[at]) { ways[at] } else { ways[other] };
+        }
+    }
     let room = |at: usize| drives[at].as_ref().and_then(Drive::clearance).map_or(f64::INFINITY, Length::m);
     if rank(1).cmp(&rank(0)).then(room(0).total_cmp(&room(1))).is_lt() { Facing::Backward } else { Facing::Forward }
 }
@@ -39,6 +54,9 @@ mod tests {
     use crate::item::{ItemRef, MachineId, TrailerId};
     use crate::plane::Point;
     use crate::quantity::Mass;
+
+    /// No longer ramps help.
+    const NOT: fn(Facing) -> bool = |_| false;
 
     fn drive(facing: Facing, clearance: f64, least: f64) -> Drive {
         let place = Point::new(0.0, 0.0);
@@ -89,21 +107,29 @@ mod tests {
         let (f, b) = (Facing::Forward, Facing::Backward);
         // It would clear forwards, but stands well only backwards: backwards it is, and what drags there is told.
         let clears_forwards = drives(drive(f, 0.1, 200.0), drive(b, -0.1, 200.0));
-        let way = way_up(&clears_forwards, Some(&on([false, true])));
+        let way = way_up(&clears_forwards, Some(&on([false, true])), NOT);
         assert_eq!(way, b);
         assert_eq!(stand_after(&on([false, true]), way).map(|stand| stand.heading), Some(Heading::Backward));
-        assert_eq!(way_up(&clears_forwards, Some(&on([true, true]))), f);
-        assert_eq!(way_up(&clears_forwards, None), f);
+        assert_eq!(way_up(&clears_forwards, Some(&on([true, true])), NOT), f);
+        assert_eq!(way_up(&clears_forwards, None, NOT), f);
         // A machine that tips over on the way is not saved by a good nose load.
         let tips_backwards = drives(drive(f, 0.1, 200.0), drive(b, 0.1, -1.0));
-        assert_eq!(way_up(&tips_backwards, Some(&on([false, true]))), f);
+        assert_eq!(way_up(&tips_backwards, Some(&on([false, true])), NOT), f);
         // Weight on the axles decides among those that clear, then the room, then forwards.
-        assert_eq!(way_up(&drives(drive(f, 0.1, 50.0), drive(b, 0.05, 200.0)), Some(&on([true, true]))), b);
-        assert_eq!(way_up(&drives(drive(f, 0.1, 200.0), drive(b, 0.2, 200.0)), None), b);
-        assert_eq!(way_up(&drives(drive(f, 0.1, 200.0), drive(b, 0.1, 200.0)), None), f);
+        assert_eq!(way_up(&drives(drive(f, 0.1, 50.0), drive(b, 0.05, 200.0)), Some(&on([true, true])), NOT), b);
+        assert_eq!(way_up(&drives(drive(f, 0.1, 200.0), drive(b, 0.2, 200.0)), None, NOT), b);
+        assert_eq!(way_up(&drives(drive(f, 0.1, 200.0), drive(b, 0.1, 200.0)), None, NOT), f);
         // What cannot be driven does not count, and without anything known it is forwards.
-        assert_eq!(way_up(&[None, Some(drive(b, -0.1, 200.0))], Some(&on([true, true]))), b);
-        assert_eq!(way_up(&[None, None], Some(&on([false, true]))), b);
-        assert_eq!(way_up(&[None, None], None), f);
+        assert_eq!(way_up(&[None, Some(drive(b, -0.1, 200.0))], Some(&on([true, true])), NOT), b);
+        assert_eq!(way_up(&[None, None], Some(&on([false, true])), NOT), b);
+        assert_eq!(way_up(&[None, None], None, NOT), f);
+    }
+
+    #[test]
+    fn a_way_that_longer_ramps_help_goes_before_one_that_leaves_an_axle_light() {
+        let (f, b) = (Facing::Forward, Facing::Backward);
+        let ways = drives(drive(f, -0.1, 200.0), drive(b, 0.2, 50.0));
+        assert_eq!(way_up(&ways, None, |facing| facing == f), f);
+        assert_eq!(way_up(&ways, None, NOT), b);
     }
 }

@@ -3,7 +3,8 @@
 use fitup_core::build::Build;
 use fitup_core::dimension::Facing;
 use fitup_core::fit::{
-    Answer, Drive, Loading, OnTrailer, TrailerStand, loading as found_on, on_trailer, stand_after, way_up,
+    Answer, Drive, Loading, OnTrailer, TrailerStand, loading as found_on, on_trailer, shortest_ramps, stand_after,
+    way_up,
 };
 use fitup_core::item::TrailerId;
 use fitup_core::quantity::Length;
@@ -20,11 +21,14 @@ use crate::shown::picture::drawn;
 const PLACES: usize = 61;
 
 /// The way that is looked at: as chosen, else the one that the answer is told of.
-fn facing(look: &Look, found: &Loading, on: &OnTrailer) -> Facing {
+fn facing(ctx: Ctx, build: &Build, look: &Look, found: &Loading, on: &OnTrailer) -> Facing {
     match look.backwards {
         Some(true) => Facing::Backward,
         Some(false) => Facing::Forward,
-        None => way_up(&[found.forward, found.backward], Some(on)),
+        None => {
+            let is_helped = |facing| shortest_ramps(ctx.desk, build)[facing as usize].is_some();
+            way_up(&[found.forward, found.backward], Some(on), is_helped)
+        }
     }
 }
 
@@ -34,7 +38,7 @@ pub fn loading(ctx: Ctx, build: &Build, answer: &Answer, look: &Look, shortest: 
     let (Some(found), Some(on)) = (found_on(ctx.desk, build), on_trailer(ctx.desk, build)) else {
         return bare(ctx, "ui-loading-none", Some(chooser));
     };
-    let facing = facing(look, &found, &on);
+    let facing = facing(ctx, build, look, &found, &on);
     let (drive, stand) = (found.drive(facing), stand_after(&on, facing));
     let touch = drive.and_then(Drive::touch);
     let subject = Subject::new(ctx.catalogue(), build, &answer.stack);
@@ -71,7 +75,7 @@ pub fn loading(ctx: Ctx, build: &Build, answer: &Answer, look: &Look, shortest: 
 /// The figures again once the shortest ramps are found.
 pub fn later_facts(ctx: Ctx, build: &Build, look: &Look, shortest: Shortest) -> Option<Vec<Fact>> {
     let (found, on) = (found_on(ctx.desk, build)?, on_trailer(ctx.desk, build)?);
-    let facing = facing(look, &found, &on);
+    let facing = facing(ctx, build, look, &found, &on);
     Some(figures(ctx, found.drive(facing), Some(shortest), facing, stand_after(&on, facing), &on))
 }
 
