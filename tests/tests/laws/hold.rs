@@ -122,7 +122,7 @@ fn lines(desk: &Desk, answer: &Answer, bare: &[&str], names: &dyn Fn(&str) -> St
         // Where two ways of laying a plate miss alike, either may be taken, and with it other holes: what is wrong with a tapped hole
         // is then told of one or the other.
         if ["bolt-not-for-tapped", "thread-too-short"].contains(&finding.code) {
-            words = "tapped-hole".to_owned();
+            "tapped-hole".clone_into(&mut words);
             numbers.clear();
         }
         (finding.verdict, words, numbers)

@@ -83,16 +83,13 @@ impl Rule for FittedOnMachine {
             out.push(Finding::of(fact, subject, Verdict::BoltsUpWithWork, Grade::Listed));
         }
         for required in frame.sees.requires.iter().filter(|required| !on.iter().any(|(_, kind)| kind == *required)) {
-            out.push(match off.iter().find(|(_, kind)| kind == required) {
-                Some(&(id, _)) => {
-                    let fact = MustGoOn { what: ItemRef::Equipment(id), item };
-                    Finding::of(fact, subject, Verdict::BoltsUpWithWork, Grade::Listed)
-                }
-                None => {
-                    let fact = NothingToPutOn { what: required.clone(), item };
-                    Finding::of(fact, subject, Verdict::CheckFirst, Grade::None)
-                        .check(Check::Look { item: machine.item, what: required.clone() })
-                }
+            out.push(if let Some(&(id, _)) = off.iter().find(|(_, kind)| kind == required) {
+                let fact = MustGoOn { what: ItemRef::Equipment(id), item };
+                Finding::of(fact, subject, Verdict::BoltsUpWithWork, Grade::Listed)
+            } else {
+                let fact = NothingToPutOn { what: required.clone(), item };
+                Finding::of(fact, subject, Verdict::CheckFirst, Grade::None)
+                    .check(Check::Look { item: machine.item, what: required.clone() })
             });
         }
     }
