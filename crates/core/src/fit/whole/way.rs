@@ -128,7 +128,7 @@ mod tests {
     #[test]
     fn a_way_that_longer_ramps_help_goes_before_one_that_leaves_an_axle_light() {
         let (f, b) = (Facing::Forward, Facing::Backward);
-        let ways = drives(drive(f, -0.1, 200.0), drive(b, 0.2, 50.0));
+        let ways = [Some(drive(f, -0.1, 200.0)), Some(drive(b, 0.2, 50.0))];
         assert_eq!(way_up(&ways, None, |facing| facing == f), f);
         assert_eq!(way_up(&ways, None, NOT), b);
     }
