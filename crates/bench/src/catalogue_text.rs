@@ -22,8 +22,9 @@ pub fn catalogue_text(seed: &serde_json::Value, bytes: usize) -> String {
     file.to_string()
 }
 
-const TABLES: [&str; 10] = [
+const TABLES: [&str; 11] = [
     "/machines",
+    "/equipment",
     "/frames",
     "/seats",
     "/implements",

@@ -109,7 +109,7 @@ fn the_preview_draws_every_item_with_its_ports() {
     for held in ["Small, open", ">axle pads</text>", "class=\"hole\"", "x →, z ↑"] {
         assert!(page.contains(held), "{held}");
     }
-    // Machine and frame have four holes each, seen from the side and from above and from behind.
-    assert_eq!(page.matches("class=\"hole\"").count(), 2 * 4 * 3);
+    // Machine and frame have four holes each and the loader base two, seen from the side and from above and from behind.
+    assert_eq!(page.matches("class=\"hole\"").count(), (4 + 4 + 2) * 3);
     assert!(!page.contains("<script"));
 }
