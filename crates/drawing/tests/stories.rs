@@ -177,7 +177,8 @@ fn every_item_has_a_silhouette_that_fills_its_card_and_no_two_machines_look_alik
     let desk = yard();
     let card = Sheet::new(42.0, 26.0, &Plain);
     let mut machines: Vec<String> = Vec::new();
-    for item in desk.catalogue().items() {
+    // What is put on a machine is chosen in a list, without a card.
+    for item in desk.catalogue().items().filter(|item| !matches!(item, ItemRef::Equipment(_))) {
         let scene = silhouette(desk.catalogue(), item, None, &card);
         let id = &desk.catalogue().body(item).id;
         assert!(!scene.nodes.is_empty(), "{id}");
