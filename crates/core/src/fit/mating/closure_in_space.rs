@@ -336,9 +336,9 @@ mod tests {
             let is_shown = misses_by_more_than(by, &axle, &front, &ALLOWED);
             assert!(!is_shown || met.bolts < -by, "{at}: {met:?}");
             if met.bolts < -by {
-                missed += 1
+                missed += 1;
             } else {
-                near += 1
+                near += 1;
             }
             shown += usize::from(is_shown);
         }

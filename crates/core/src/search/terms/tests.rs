@@ -61,18 +61,18 @@ fn every_term_says_what_its_rule_says() {
         let given = Given::of(desk, side.clone());
         let mut terms = Terms::new(desk, side).expect("every step has options");
         let mut tables = BTreeMap::new();
-        let small = small_rules(&desk, &given, terms.options());
+        let small = small_rules(desk, &given, terms.options());
         let [machines, carrying, seats, implements] = terms.options();
         for at in 0..machines * carrying * seats * implements {
             let (rest, i) = (at / implements, at % implements);
             let (rest, s) = (rest / seats, rest % seats);
             let choice = Choice([rest / carrying, rest % carrying, s, i]);
             let build = with(&given, choice);
-            let joined = terms.joined_of(&desk, choice);
-            let stack = crate::build::place(desk.catalogue(), &build, &given.units.at(&desk));
+            let joined = terms.joined_of(desk, choice);
+            let stack = crate::build::place(desk.catalogue(), &build, &given.units.at(desk));
             for (rule, asked) in asked.iter_mut().enumerate() {
-                let said = said(&mut terms, &small, &mut tables, &desk, joined, rule, choice);
-                let judged = small::judge(&desk, &build, &given, RULES[rule], stack.clone());
+                let said = said(&mut terms, &small, &mut tables, desk, joined, rule, choice);
+                let judged = small::judge(desk, &build, &given, RULES[rule], stack.clone());
                 assert_eq!(said, judged, "rule {rule}, catalogue {seed}, {choice:?}");
                 asked[judged as usize] += 1;
             }
