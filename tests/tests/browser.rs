@@ -38,6 +38,8 @@ mod node;
 mod offline;
 #[path = "browser/paper.rs"]
 mod paper;
+#[path = "browser/photo.rs"]
+mod photo;
 #[path = "browser/sets.rs"]
 mod sets;
 #[path = "browser/settings.rs"]

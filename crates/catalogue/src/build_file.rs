@@ -263,6 +263,8 @@ words! {
         Caliper "caliper",
         /// A tape.
         Tape "tape",
+        /// A photograph with a sheet of known size in it.
+        Photograph "photograph",
     }
 }
 

@@ -54,6 +54,7 @@ impl ObservedFile {
             let tool = match one.tool {
                 Some(ToolFile::Caliper) => Tool::Caliper,
                 Some(ToolFile::Tape) | None => Tool::Tape,
+                Some(ToolFile::Photograph) => Tool::Photograph,
             };
             let unknown = ItemRef::Machine(MachineId::at(0));
             Measurement {

@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use crate::{
-    DrawingView, Entry, Here, Kind, Lang, ListFrom, Observed, Place, SetOrder, Slide, Sort, Step, Units, View,
+    DrawingView, Entry, Here, Kind, Lang, ListFrom, Observed, Photo, Place, SetOrder, Slide, Sort, Step, Units, View,
 };
 
 /// Who reads.
@@ -53,6 +53,8 @@ pub struct Look {
     pub cards: u32,
     /// The tasks on the desk that are gone to, each where the one before is done; else the first.
     pub tasks: Vec<u64>,
+    /// What was marked on a photograph.
+    pub photo: Option<Photo>,
     /// Width and height of its drawing's box in CSS pixels.
     pub bench: Option<(u32, u32)>,
     /// What was found on a unit of which nobody knows what it is.

@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::{Picture, Said, Tool, Units};
+use crate::{Photo, PhotoShown, Picture, Said, Tool, Units};
 
 /// A place of a unit, by ids and names.
 #[derive(Debug, Clone, PartialEq, Eq, Default, Serialize, Deserialize)]
@@ -31,7 +31,7 @@ pub enum Kind {
 }
 
 /// What was found.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub enum Entry {
     /// A length.
     Length {
@@ -57,6 +57,8 @@ pub enum Entry {
     Presence(bool),
     /// A serial number or a count, as it was typed.
     Number(String),
+    /// How far the holes of a port are apart, marked on a photograph.
+    Photo(Photo),
 }
 
 /// What is open on a desk, what was found, and what is found out now.
@@ -116,6 +118,8 @@ pub struct Now {
     pub picture: Picture,
     /// The tool that is good enough for it.
     pub tool: Tool,
+    /// What the marks on a photograph come to; `None` where nothing can be taken from one.
+    pub photo: Option<PhotoShown>,
 }
 
 /// Something that was found.
@@ -147,6 +151,7 @@ mod tests {
             says: Vec::new(),
             picture: Picture::default(),
             tool: Tool::Caliper,
+            photo: None,
         };
         let mut desk = Desk { tasks: [1, 2, 3].map(task).to_vec(), ..Desk::default() };
         assert_eq!(desk.from_here(), [1, 2, 3]);

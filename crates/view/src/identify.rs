@@ -5,7 +5,7 @@ use serde::{Deserialize, Serialize};
 use crate::{Desk, Entry, Kind, Place, Step};
 
 /// What was found on a unit of which nobody knows what it is.
-#[derive(Debug, Clone, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
 pub struct Observed {
     /// What connects it, by the name of the kind of port; `None` = not sure.
     pub kind: Option<String>,

@@ -54,6 +54,7 @@ impl Words {
             match tool {
                 Tool::Caliper => "tool-caliper",
                 Tool::Tape => "tool-tape",
+                Tool::Photograph => "tool-photograph",
             },
             &[],
         )
@@ -135,7 +136,7 @@ mod tests {
             said.extend([Standing::Listed, Standing::OffGuide].map(|standing| words.standing(standing)));
             said.extend(Role::ALL.map(|role| words.role(role)));
             said.push(words.kind(ItemRef::Machine(MachineId(0))));
-            said.extend([Tool::Caliper, Tool::Tape].map(|tool| words.tool(tool)));
+            said.extend([Tool::Caliper, Tool::Tape, Tool::Photograph].map(|tool| words.tool(tool)));
             for caution in Caution::ALL {
                 said.extend([words.caution(caution), words.caution_title(caution)]);
             }

@@ -189,6 +189,7 @@ impl<'a> Find<'a> {
         let tool = match file.tool {
             ToolFile::Caliper => Tool::Caliper,
             ToolFile::Tape => Tool::Tape,
+            ToolFile::Photograph => Tool::Photograph,
         };
         let measurement = Measurement {
             plus_minus: file.plus_minus_mm.map(Length::from_mm),

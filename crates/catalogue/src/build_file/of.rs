@@ -70,6 +70,7 @@ fn measured_file(measured: &Measurement, id: &impl Fn(ItemRef) -> String) -> Mea
         tool: match measured.tool {
             Tool::Caliper => ToolFile::Caliper,
             Tool::Tape => ToolFile::Tape,
+            Tool::Photograph => ToolFile::Photograph,
         },
         plus_minus_mm: measured.plus_minus.map(millimetres),
         readings_mm: measured.readings.iter().map(|&reading| millimetres(reading)).collect(),

@@ -145,6 +145,7 @@ impl Units<'_> {
             tool: match tool {
                 Tool::Caliper => ToolFile::Caliper,
                 Tool::Tape => ToolFile::Tape,
+                Tool::Photograph => ToolFile::Photograph,
             },
             plus_minus_mm: off,
             readings_mm: if mm.len() > 1 { mm } else { Vec::new() },
@@ -179,7 +180,7 @@ impl Units<'_> {
 
 /// The tool named behind a value; of none the coarser one is taken.
 pub(crate) fn with_tool(value: &str) -> (&str, Tool) {
-    for (name, tool) in [("caliper", Tool::Caliper), ("tape", Tool::Tape)] {
+    for (name, tool) in [("caliper", Tool::Caliper), ("tape", Tool::Tape), ("photograph", Tool::Photograph)] {
         if let Some(before) = value.strip_suffix(name) {
             return (before.trim_end_matches([' ', ',']), tool);
         }

@@ -18,6 +18,7 @@ mod hydraulics;
 mod input;
 mod moment;
 mod photo_plane;
+mod photo_spans;
 mod ramp;
 mod side_tipping;
 mod steering;
@@ -42,6 +43,7 @@ pub use hydraulics::{Cylinder, Stroke, Travel, cycle_time, hydraulic_power, line
 pub use input::{Fault, InputError, LARGEST, SMALLEST};
 pub use moment::PointMass;
 pub use photo_plane::{CornersFault, PhotoFault, PhotoPlane, Placed, PlacedDistance, SheetPhoto, photo_plane};
+pub use photo_spans::{LENS, MarkedPhoto, MarksFault, PhotoSpan, photo_spans};
 pub use ramp::{
     Facing, LeastLoad, LoadingJob, Nearest, Ramp, RampLoads, RampRoll, RampStand, Rider, ShortestRamp, Weight,
     ramp_corners, ramp_gap, ramp_loads, ramp_roll, ramp_stand, shortest_ramp,

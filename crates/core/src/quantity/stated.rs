@@ -9,6 +9,8 @@ pub enum Tool {
     Caliper,
     /// A tape or folding rule.
     Tape,
+    /// A photograph with a sheet of known size in it.
+    Photograph,
 }
 
 /// Where a stated value comes from.
@@ -26,7 +28,8 @@ pub enum Source {
 impl Source {
     /// Half range of a length known this way when nothing better is said.
     ///
-    /// Caliper ±0.1 mm and tape ±1.5 mm: common practice, no source. Drawing and literature
+    /// Caliper ±0.1 mm and tape ±1.5 mm: common practice, no source. A photograph ±3 mm: own choice, since what is taken from
+    /// one states its own (`dimension::photo_spans`). Drawing and literature
     /// ±0.2 mm: common practice for drilled steel plate, no source. Larger values turn more
     /// joints from *bolts up* into *check first*.
     pub const fn usual_half_range(self) -> Length {
@@ -34,6 +37,7 @@ impl Source {
             Self::Listed | Self::Drawing => Length::from_mm(0.2),
             Self::Measured(Tool::Caliper) => Length::from_mm(0.1),
             Self::Measured(Tool::Tape) => Length::from_mm(1.5),
+            Self::Measured(Tool::Photograph) => Length::from_mm(3.0),
         }
     }
 }

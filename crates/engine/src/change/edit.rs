@@ -15,8 +15,8 @@ pub enum Edit {
     Clear(Step),
     /// Take everything out.
     Empty,
-    /// Enter a measurement, in place of an older one of the same dimension.
-    Measure(Measurement),
+    /// Enter measurements, each in place of an older one of the same dimension.
+    Measure(Vec<Measurement>),
     /// Forget a measurement.
     Forget {
         /// The item.
@@ -78,9 +78,11 @@ impl Edit {
                 settle(catalogue, build, &mut next);
             }
             Self::Empty => next = Build::default(),
-            Self::Measure(measured) => {
-                forget(&mut next, measured.item, &measured.port, &measured.dimension);
-                next.side.measured.push(measured);
+            Self::Measure(all) => {
+                for measured in all {
+                    forget(&mut next, measured.item, &measured.port, &measured.dimension);
+                    next.side.measured.push(measured);
+                }
             }
             Self::Forget { item, port, dimension } => forget(&mut next, item, &port, &dimension),
             Self::Read(read) => {
@@ -208,7 +210,7 @@ mod tests {
     const ARM: ItemRef = ItemRef::Implement(ImplementId(0));
 
     fn measured(mm: f64) -> Edit {
-        Edit::Measure(Measurement {
+        Edit::Measure(vec![Measurement {
             item: ARM,
             port: "rack".into(),
             dimension: "spread".into(),
@@ -217,7 +219,7 @@ mod tests {
             plus_minus: None,
             readings: Vec::new(),
             note: String::new(),
-        })
+        }])
     }
 
     fn after(edits: impl IntoIterator<Item = Edit>) -> Build {

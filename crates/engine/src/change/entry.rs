@@ -10,6 +10,7 @@ use fitup_words::{LengthStyle, Misread, Reader, TypedLength, Words};
 
 use super::Edit;
 use super::lower::Refused;
+use super::photo;
 
 /// Letters that a part number has at most: more is a text that was pasted.
 const LONGEST_NUMBER: usize = 40;
@@ -29,7 +30,7 @@ pub fn entered(
             let measured = measured(words, item, at, found)?;
             let doubted = doubt(desk, build, &measured).filter(|_| !sure);
             match doubted {
-                None => Ok(Edit::Measure(measured)),
+                None => Ok(Edit::Measure(vec![measured])),
                 Some(doubt) => {
                     let length = |length| words.reader().length(length, LengthStyle::Part).into();
                     let key = if doubt.of == item { "desk-far" } else { "desk-far-from-other" };
@@ -50,6 +51,15 @@ pub fn entered(
             Ok(Edit::Look(item, at.what.clone(), Some(seen)))
         }
         Entry::Number(typed) => Ok(Edit::Serial(item, Some(number(words, typed)?))),
+        Entry::Photo(marked) => {
+            let ports = &desk.catalogue().body(item).ports;
+            let port = ports.iter().find(|port| port.name == at.port).ok_or(Refused::Gone)?;
+            let measured = photo::taken(words, item, port, marked)?;
+            match photo::doubted(desk, words, build, &measured).filter(|_| !sure) {
+                None => Ok(Edit::Measure(measured)),
+                Some(asks) => Err(Refused::Asked(asks)),
+            }
+        }
     }
 }
 
@@ -164,11 +174,12 @@ mod tests {
         let yard = Yard::new();
         let found = said(&yard, "diameter", &length(&["41.4", "41.8"], view::Units::Metric, "0.3"), false);
         let Ok(Edit::Measure(measured)) = found else { panic!("{found:?}") };
+        let [measured] = &measured[..] else { panic!("one: {measured:?}") };
         assert!((measured.value.mm() - 41.6).abs() < 1e-9);
         assert_eq!((measured.readings.len(), measured.note.as_str()), (2, "worn"));
         assert!((measured.half_range().mm() - 0.3).abs() < 1e-9);
         let inches = said(&yard, "diameter", &length(&["1 5/8"], view::Units::Us, ""), false);
-        assert!(matches!(inches, Ok(Edit::Measure(it)) if (it.value.mm() - 41.275).abs() < 1e-9));
+        assert!(matches!(inches, Ok(Edit::Measure(it)) if (it[0].value.mm() - 41.275).abs() < 1e-9));
     }
 
     #[test]

@@ -19,7 +19,7 @@ fn edits(of: &Build) -> Vec<Edit> {
     edits.extend(side.site.map(|site| Edit::Site(Some(site))));
     edits.extend(side.adapters.iter().copied().map(Edit::AddAdapter));
     edits.extend(side.changes.iter().cloned().map(put_in));
-    edits.extend(side.measured.iter().cloned().map(Edit::Measure));
+    edits.push(Edit::Measure(side.measured.clone()));
     edits.extend(side.read.iter().cloned().map(Edit::Read));
     edits.extend(side.looked.iter().map(|((item, what), &seen)| Edit::Look(*item, what.clone(), Some(seen))));
     edits.extend(side.serials.iter().map(|(&item, &number)| Edit::Serial(item, Some(number))));

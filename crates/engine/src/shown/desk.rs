@@ -14,6 +14,7 @@ use fitup_view::{self as view, Kind, Look, Place};
 use fitup_words::LengthStyle;
 
 use super::ctx::Ctx;
+use super::photo::photo;
 use super::picture::{Lettering, sheet_of, titled};
 use super::say;
 use super::taken;
@@ -234,7 +235,16 @@ fn now(ctx: Ctx, task: &Task, look: &Look) -> view::Now {
         says,
         picture: picture.unwrap_or_default(),
         tool: if is_taped { view::Tool::Tape } else { view::Tool::Caliper },
+        photo: photographed(ctx, task, look),
     }
+}
+
+/// What a photograph comes to, of the port of which a length is asked for.
+fn photographed(ctx: Ctx, task: &Task, look: &Look) -> Option<view::PhotoShown> {
+    let (item, name) = task.drawn.as_ref().filter(|_| task.kind == Kind::Length && !task.at.item.is_empty())?;
+    let port = ctx.catalogue().body(*item).ports.iter().find(|port| port.name == *name)?;
+    let marked = look.photo.as_ref().filter(|photo| photo.at.item == task.at.item && photo.at.port == task.at.port);
+    photo(ctx, *item, port, marked)
 }
 
 /// What the answer is now, and what it may come to.

@@ -141,7 +141,7 @@ impl Seen {
                 self.count = usize::try_from(count).ok();
                 words.labelled(&words.ui("desk-count", &[]), &count.to_string())
             }
-            Entry::Presence(_) => String::new(),
+            Entry::Presence(_) | Entry::Photo(_) => String::new(),
         })
     }
 }

@@ -12,6 +12,7 @@ mod identify;
 mod lists;
 mod order;
 mod parts;
+mod photo;
 mod picture;
 mod problems;
 mod remedies;

@@ -3,8 +3,8 @@
 use std::rc::Rc;
 
 use fitup_view::{
-    Ask, DrawingView, Edit, Entry, Kind, Lang, ListFrom, Part, Place, SetOrder, Slide, Sort, Step, Supplied, Theme,
-    Tool, Units, View, Way,
+    Ask, DrawingView, Edit, Entry, Kind, Lang, ListFrom, Part, Photo, Place, SetOrder, Slide, Sort, Step, Supplied,
+    Theme, Tool, Units, View, Way,
 };
 
 use super::{Address, EngineTrouble, Job, Memo, Notice, Trouble};
@@ -74,6 +74,8 @@ pub enum Action {
     Unpin(usize),
     /// Show all lines of a comparison, or only those that differ.
     DifferencesOnly,
+    /// So much is marked on a photograph.
+    Mark(Option<Photo>),
     /// Correct what was refused.
     Correct,
     /// Lay out more options.

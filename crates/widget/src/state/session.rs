@@ -299,6 +299,7 @@ impl Session {
             Action::Room(room) => look.room = Some(room),
             Action::Overlay(room) => look.overlay = Some(room),
             Action::Bench(room) => look.bench = Some(room),
+            Action::Mark(photo) => look.photo = photo,
             Action::Connects(kind) => {
                 look.tasks.clear();
                 look.observed = Observed { kind, found: Vec::new() };

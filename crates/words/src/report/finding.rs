@@ -214,5 +214,6 @@ pub(super) const fn tool_name(tool: Tool) -> &'static str {
     match tool {
         Tool::Caliper => "caliper",
         Tool::Tape => "tape",
+        Tool::Photograph => "photograph",
     }
 }

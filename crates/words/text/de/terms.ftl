@@ -92,6 +92,7 @@ kind-equipment = Ausrüstung
 
 tool-caliper = Messschieber
 tool-tape = Bandmaß
+tool-photograph = Foto
 
 caution-planning-aid = Fit-up ist eine Planungshilfe. Die Betriebsanleitungen des Herstellers, die zulässigen Lasten, das örtliche Recht und das Urteil einer Fachwerkstatt gehen vor.
     .title = Planungshilfe

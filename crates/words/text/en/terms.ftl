@@ -96,6 +96,7 @@ kind-equipment = equipment
 
 tool-caliper = caliper
 tool-tape = tape
+tool-photograph = photograph
 
 caution-planning-aid = Fit-up is a planning aid. The maker’s manuals, the rated loads, local law and the judgement of a qualified workshop come first.
     .title = Planning aid

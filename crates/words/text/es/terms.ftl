@@ -92,6 +92,7 @@ kind-equipment = equipamiento
 
 tool-caliper = calibre
 tool-tape = cinta métrica
+tool-photograph = foto
 
 caution-planning-aid = Fit-up es una ayuda para planificar. Los manuales del fabricante, las cargas admisibles, la ley local y el criterio de un taller cualificado van primero.
     .title = Ayuda para planificar

@@ -92,6 +92,7 @@ kind-equipment = équipement
 
 tool-caliper = pied à coulisse
 tool-tape = mètre ruban
+tool-photograph = photo
 
 caution-planning-aid = Fit-up est une aide à la préparation. Les notices du constructeur, les charges admissibles, la loi locale et l’avis d’un atelier qualifié passent avant.
     .title = Aide à la préparation

@@ -3,9 +3,10 @@
 
 mod length;
 mod pad;
+mod photo;
 mod plain;
 
-use fitup_view::{Desk, Edit, Entry, Kind, Now, Taken};
+use fitup_view::{Desk, Edit, Entry, Kind, Mode, Now, Photo, Taken};
 use yew::prelude::*;
 
 use super::room_box::RoomBox;
@@ -14,6 +15,7 @@ use crate::ctx::Ctx;
 use crate::focus;
 use crate::state::{Action, Session};
 use length::LengthEntry;
+use photo::PhotoEntry;
 use plain::{NumberEntry, presence};
 
 /// The desk under a heading of the level before.
@@ -89,7 +91,20 @@ fn at_hand(ctx: &Ctx, session: &Session, desk: &Desk, now: &Now, level: u8, ente
             }
             { refused(ctx, session) }
             { form }
+            { photographed(ctx, session, now, taken, enter) }
         </>
+    }
+}
+
+/// The way to take it from a photograph, where that can be. A counter has no camera.
+fn photographed(ctx: &Ctx, session: &Session, now: &Now, taken: usize, enter: &Callback<Entry>) -> Html {
+    let Some(shown) = now.photo.clone().filter(|_| ctx.mode != Mode::Kiosk) else { return Html::default() };
+    let is_here = |photo: &Photo| photo.at.item == now.at.item && photo.at.port == now.at.port;
+    html! {
+        <PhotoEntry
+            now={now.clone()} {shown} marked={session.look.photo.clone().filter(is_here)} {taken}
+            unit={session.bench.unit.unwrap_or(ctx.reader.units)} {enter}
+        />
     }
 }
 
