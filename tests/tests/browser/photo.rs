@@ -65,7 +65,7 @@ fn holes_marked_on_a_photograph_are_measured_as_far_as_it_can_tell() {
             let of = page.text(".desk-of").await?;
             let (label, port) = of.rsplit_once(", ").expect("item and port");
             let is_machine = desk.catalogue().body(machine).label == label;
-            let frame = ItemRef::Frame(build.frame().expect("chosen"));
+            let frame = ItemRef::Frame(build.choices.carrying.frame().expect("chosen"));
             let holes = pattern(&desk, if is_machine { machine } else { frame }, port).holes;
             let seen: Vec<(f64, f64)> = holes
                 .iter()

@@ -121,12 +121,12 @@ struct BoardProps {
 fn Board(props: &BoardProps) -> Html {
     let ctx = use_ctx();
     let chosen = use_state(|| 0_usize);
-    let (frame, magnifier) = (use_node_ref(), use_node_ref());
+    let (frame, whole, magnifier) = (use_node_ref(), use_node_ref(), use_node_ref());
     let room = use_room(&frame);
     let (photo, bitmap) = (props.photo.clone(), props.picture.clone());
     {
-        let frame = frame.clone();
-        use_effect_with(bitmap.clone(), move |picture| draw_whole(&frame, picture));
+        let whole = whole.clone();
+        use_effect_with(bitmap.clone(), move |picture| draw_whole(&whole, picture));
     }
     {
         let magnifier = magnifier.clone();
@@ -152,9 +152,9 @@ fn Board(props: &BoardProps) -> Html {
     };
     let next = photo.marks.len();
     let tapped = {
-        let mark = mark.clone();
+        let (mark, whole) = (mark.clone(), whole.clone());
         move |event: MouseEvent| {
-            let Some((x, y, width)) = tapped_at(&event) else { return };
+            let Some((x, y, width)) = tapped_at(&event, &whole) else { return };
             let scale = across / width;
             mark(next, Mark { x: x * scale, y: y * scale, scale });
         }
@@ -166,8 +166,9 @@ fn Board(props: &BoardProps) -> Html {
     };
     let refined = {
         let (mark, at, index, bitmap) = (mark.clone(), photo.marks.get(*chosen).copied(), *chosen, bitmap.clone());
+        let magnifier = magnifier.clone();
         move |event: MouseEvent| {
-            let Some((at, (x, y, width))) = at.zip(tapped_at(&event)) else { return };
+            let Some((at, (x, y, width))) = at.zip(tapped_at(&event, &magnifier)) else { return };
             let fine = seen(&bitmap) / width;
             mark(index, Mark { x: at.x + (x - width / 2.0) * fine, y: at.y + (y - width / 2.0) * fine, scale: fine });
         }
@@ -198,7 +199,7 @@ fn Board(props: &BoardProps) -> Html {
             { paper(&ctx, &photo, props.unit) }
             <p class="desk-says" role="status">{ props.shown.next.clone() }</p>
             <div class="photo-frame" ref={frame} role="img" aria-label={ctx.text("ui-photo-picture")} onclick={tapped}>
-                <canvas />
+                <canvas ref={whole} />
                 { marks(&photo, *chosen, across / room.map_or(MIDDLE, |room| f64::from(room.0))) }
             </div>
             <div class="photo-fine">
@@ -305,10 +306,9 @@ fn marks(photo: &Photo, chosen: usize, coarse: f64) -> Html {
     }
 }
 
-/// Where something was tapped, from its upper left corner within its border, and how wide it is.
-fn tapped_at(event: &MouseEvent) -> Option<(f64, f64, f64)> {
-    let canvas = event.current_target()?.dyn_into::<Element>().ok()?.query_selector("canvas").ok()??;
-    let area = canvas.get_bounding_client_rect();
+/// Where a canvas was tapped, from its upper left corner, and how wide it is.
+fn tapped_at(event: &MouseEvent, canvas: &NodeRef) -> Option<(f64, f64, f64)> {
+    let area = canvas.cast::<Element>()?.get_bounding_client_rect();
     let (x, y) = (f64::from(event.client_x()) - area.left(), f64::from(event.client_y()) - area.top());
     (area.width() > 0.0).then(|| (x, y, area.width()))
 }
@@ -328,9 +328,8 @@ fn context_of(canvas: &HtmlCanvasElement) -> Option<CanvasRenderingContext2d> {
 }
 
 /// Lays the whole picture out in the frame.
-fn draw_whole(frame: &NodeRef, picture: &ImageBitmap) {
-    let canvas = frame.cast::<Element>().and_then(|frame| frame.first_element_child());
-    let Some(canvas) = canvas.and_then(|it| it.dyn_into::<HtmlCanvasElement>().ok()) else { return };
+fn draw_whole(canvas: &NodeRef, picture: &ImageBitmap) {
+    let Some(canvas) = canvas.cast::<HtmlCanvasElement>() else { return };
     let longest = picture.width().max(picture.height()).max(MOST_PIXELS);
     let [width, height] = [picture.width(), picture.height()].map(|side| side * MOST_PIXELS / longest);
     canvas.set_width(width);
