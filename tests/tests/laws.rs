@@ -8,6 +8,8 @@
 mod better_and_worse;
 #[path = "laws/chance.rs"]
 mod chance;
+#[path = "laws/hair.rs"]
+mod hair;
 #[path = "laws/hold.rs"]
 mod hold;
 #[path = "laws/missing_data.rs"]

@@ -1,7 +1,7 @@
 //! The build's trailer and site.
 
 use fitup_core::item::RampSize;
-use fitup_core::quantity::{Mass, Stated};
+use fitup_core::quantity::{Angle, Mass, Stated};
 use fitup_yard::{ARM, Yard, mm};
 
 /// With the trailer as it stands in the yard.
@@ -42,6 +42,10 @@ crate::case::findings! {
         |yard| yard.site().gate_width = Some(mm(1080.0)),
         "check, way 'width', size 1080.00 mm, gate 1080.00 mm, off 5.40 mm",
         "The machine is just about as wide as the gate. Measure both before you drive through.", unless let_in;
+    gate_close_folded: "gate-close",
+        |yard| yard.site().gate_height = Some(mm(1500.0)),
+        "check, way 'folded', size 1500.00 mm, gate 1500.00 mm, off 5.40 mm",
+        "With its roll-over bar folded the machine is just about as high as the gate. Measure both before you drive through, and fold the bar only as the manual allows.", unless let_in;
     ground_load_near: "ground-load-near",
         |yard| yard.site().greatest_axle_load = Some(Mass::from_kg(917.0)),
         "check, axle 'rear', load 917.5 kg, most 917.0 kg, off 23.7 kg",
@@ -90,6 +94,18 @@ crate::case::findings! {
         |yard| { let trailer = yard.trailer(); trailer.nose_least = Some(0.3); trailer.nose_most = Some(0.4); },
         "wont, nose 520.3 kg, least 575.4 kg, most 767.2 kg, heading 'backward'",
         "Nowhere on the trailer’s deck is the nose weight (tongue weight) right.", unless carried;
+    nose_load_near: "nose-load-near",
+        |yard| { let trailer = yard.trailer(); trailer.nose_least = Some(0.272); trailer.nose_most = Some(0.4); },
+        "check, nose 520.3 kg, least 521.7 kg, most 767.2 kg, off 6.4 kg, heading 'backward'",
+        "What the masses may be off decides whether the nose weight (tongue weight) can be brought into range on this deck. Weigh it at the coupling before you drive.", unless carried;
+    ramp_near: "ramp-near",
+        |yard| { low_arm(yard, 6000.0); yard.body(ARM).underside = vec![vec![(mm(-300.0), mm(-517.0)), (mm(-301.0), mm(-517.0))]]; },
+        "check, item arm, way 'backward', ramp 6000.00 mm, clearance 27.95 mm, wanted 30.00 mm, off 4.00 mm",
+        "Digging arm comes so near the trailer’s ramp that measuring decides, and no ramp short enough to carry along leaves the 30\u{a0}mm needed for certain. Measure before you load; then drive up at a crawl while somebody watches from the side, away from the ramp.", unless carried;
+    ramp_steep: "ramp-steep",
+        |yard| { low_arm(yard, 1200.0); let trailer = yard.trailer(); (trailer.ramp, trailer.beaver_angle, trailer.beaver_length) = (Some(RampSize::Angle(Angle::from_deg(30.0))), Some(Angle::from_deg(88.0)), Some(mm(100.0))); },
+        "wont, angle 88.0 deg",
+        "The trailer’s ramp rises at 88.0°: nothing drives up that. Take another trailer.", unless carried;
     ramp_clears: "ramp-clears", carried, "up, item long-frame, way 'either', ramp 2400.00 mm, clearance 270.01 mm",
         "The machine gets up the trailer’s ramp without dragging.";
     ramp_axle_light: "ramp-axle-light",

@@ -37,7 +37,7 @@ pub enum Heading {
 }
 
 impl Heading {
-    fn sign(self) -> f64 {
+    pub(crate) fn sign(self) -> f64 {
         match self {
             Self::Forward => 1.0,
             Self::Backward => -1.0,

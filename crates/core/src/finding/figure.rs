@@ -75,6 +75,8 @@ pub enum Kind {
     Pressure,
     /// A hydraulic flow.
     Flow,
+    /// An angle.
+    Angle,
     /// A power.
     Power,
     /// Workshop time.
@@ -124,6 +126,7 @@ impl Kind {
             | (Self::Mass | Self::NeededMass, Value::Mass(_))
             | (Self::Pressure, Value::Pressure(_))
             | (Self::Flow, Value::Flow(_))
+            | (Self::Angle, Value::Angle(_))
             | (Self::Power, Value::Power(_))
             | (Self::Work, Value::Work(_))
             | (Self::Share | Self::Probability | Self::Ratio, Value::Share(_))
@@ -237,6 +240,7 @@ quantities! {
     NeededMass: Mass => Mass, Kind::NeededMass;
     Pressure: Pressure => Pressure, Kind::Pressure;
     Flow: Flow => Flow, Kind::Flow;
+    Angle: Angle => Angle, Kind::Angle;
     Power: Power => Power, Kind::Power;
     Work: Work => Work, Kind::Work;
     Share: f64 => Share, Kind::Share;

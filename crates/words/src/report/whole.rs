@@ -182,7 +182,7 @@ fn on_trailer(catalogue: &Catalogue, on: &OnTrailer) -> TrailerReport {
             to.stretch("on_deck", stand.places_on_deck);
             to.stretch("both", stand.places);
             to.mm("rear_axle", Some(Length::from_m(stand.rear_axle)));
-            to.kg("nose", Some(stand.nose()));
+            to.kg("nose", Some(stand.nose_load()));
             to.kg("nose_least", Some(stand.nose_range.0));
             to.kg("nose_most", Some(stand.nose_range.1));
             to.number("nose_share", stand.loads.nose_share());

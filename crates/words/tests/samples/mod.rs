@@ -5,7 +5,7 @@ mod by_hand;
 use fitup_core::finding::{Declared, DeclaredFigure, Finding, Fineness, Grade, Kind, Subject, Value, Verdict};
 use fitup_core::fit::declared;
 use fitup_core::item::Role;
-use fitup_core::quantity::{Flow, Length, Mass, Power, Pressure, Work};
+use fitup_core::quantity::{Angle, Flow, Length, Mass, Power, Pressure, Work};
 use fitup_yard::{ARM, FRAME, finding};
 
 /// What the texts of a code make use of, so that its samples try every way they can read.
@@ -80,6 +80,7 @@ fn values(kind: Kind, index: usize) -> Vec<Value> {
         Kind::Mass | Kind::NeededMass => vec![Value::Mass(Mass::from_kg(310.0 + 100.0 * more))],
         Kind::Pressure => vec![Value::Pressure(Pressure::from_bar(175.0 + 10.0 * more))],
         Kind::Flow => vec![Value::Flow(Flow::from_l_min(28.0 + 10.0 * more))],
+        Kind::Angle => vec![Value::Angle(Angle::from_deg(72.0 + more))],
         Kind::Power => vec![Value::Power(Power::from_kw(12.0 + more))],
         Kind::Work => vec![Value::Work(Work::from_hours(1.5)), Value::Work(Work::ZERO)],
         Kind::Share => vec![Value::Share(0.14 + 0.1 * more)],

@@ -248,11 +248,13 @@ front-share-of-total-low = Die Vorderräder tragen { $share } von allem, was auf
     .workshop = Die Vorderachse trägt { $share } des Gesamtgewichts; übliche Praxis, ohne Quelle: { $least }. Dafür reichen mindestens { $ballast } Ballast im Abstand von { $ballast-at } vor der Hinterachse.
 gate-close = { $way ->
     [height] Die Maschine ist fast genau so hoch wie das Tor. Messen Sie beides, bevor Sie hindurchfahren.
+    [folded] Mit geklapptem Überrollbügel ist die Maschine fast genau so hoch wie das Tor. Messen Sie beides, bevor Sie hindurchfahren, und klappen Sie den Bügel nur, wie die Anleitung es erlaubt.
    *[width] Die Maschine ist fast genau so breit wie das Tor. Messen Sie beides, bevor Sie hindurchfahren.
 }
     .short = Tor: erst messen
     .workshop = { $way ->
         [height] Höhe
+        [folded] Höhe mit geklapptem Überrollbügel
        *[width] Breite
     } { $size }, Tor { $gate }: Beides zusammen kann um { $off } abweichen.
 gate-low = { $folded ->
@@ -616,6 +618,15 @@ nose-load-in-range = { $heading ->
         [same] { $from }
        *[range] { $from } bis { $to }
     } vor der Hinterkante der Ladefläche.
+nose-load-near = Ob sich die Stützlast auf dieser Ladefläche in den zulässigen Bereich bringen lässt, hängt davon ab, wie genau die Massen stimmen. Wiegen Sie an der Kupplung, bevor Sie fahren.
+    .short = An der Kupplung wiegen
+    .workshop = Stützlast { $nose }, höchstens { $off } Abweichung, zulässig { $most-way ->
+        [same] { $least }
+       *[range] { $least } bis { $most }
+    }, Maschine { $heading ->
+        [backward] rückwärts
+       *[forward] vorwärts
+    } stehend.
 nose-load-out-of-range = Nirgends auf der Ladefläche kann die Maschine so stehen, dass die Stützlast stimmt.
     .short = Stützlast { $nose } stimmt nicht
     .workshop = Stützlast { $nose } am besten Platz auf der Ladefläche, zulässig { $most-way ->
@@ -813,6 +824,19 @@ ramp-drags = { $item } setzt um { $drags-by } auf der Rampe des Anhängers auf. 
         [none] Auch mit der längsten Rampe, die sich mitführen lässt, bleiben die nötigen { $wanted } (übliche Praxis) nicht.
        *[other] Mit Rampen von mindestens { $shortest } bleiben die nötigen { $wanted } (übliche Praxis).
     }
+ramp-near = { $item } kommt der Rampe des Anhängers so nahe, dass erst Messen entscheidet, und auch mit der längsten Rampe, die sich mitführen lässt, bleiben die nötigen { $wanted } nicht sicher. Messen Sie vor dem Verladen; fahren Sie dann im Kriechgang hinauf, während jemand von der Seite zusieht, nicht neben der Rampe.
+    .short = Rampe: erst messen
+    .workshop = Rampe { $ramp }, { $way ->
+        [backward] rückwärts
+       *[forward] vorwärts
+    }: { $item } laut Zeichnung { $clearance } über der Rampe, nötig { $wanted } (übliche Praxis); Längen können um { $off } abweichen.
+ramp-steep = Die Rampe des Anhängers steigt mit { $angle } an: Dort fährt nichts hinauf. { $shortest ->
+    [none] Nehmen Sie einen anderen Anhänger.
+   *[other] Nehmen Sie Rampen von mindestens { $shortest }.
+}
+    .short = Rampe viel zu steil
+    .with = längeren Rampen
+    .workshop = Rampe oder Heckschräge mit { $angle }; ab 60° ist es keine Rampe mehr (übliche Praxis).
 ramp-tight = Zwischen { $item } und der Rampe des Anhängers bleiben nur { $clearance }; nötig sind { $wanted }. { $shortest ->
     [none] Auch mit der längsten Rampe, die sich mitführen lässt, reicht es nicht.
    *[other] Rampen von mindestens { $shortest } reichen aus.

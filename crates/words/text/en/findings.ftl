@@ -255,11 +255,13 @@ front-share-of-total-low = The front wheels carry { $share } of everything that 
     .workshop = The front axle carries { $share } of the total weight; common practice, no source: { $least }. At least { $ballast } of ballast { $ballast-at } ahead of the rear axle reaches it.
 gate-close = { $way ->
     [height] The machine is just about as high as the gate. Measure both before you drive through.
+    [folded] With its roll-over bar folded the machine is just about as high as the gate. Measure both before you drive through, and fold the bar only as the manual allows.
    *[width] The machine is just about as wide as the gate. Measure both before you drive through.
 }
     .short = Gate: measure first
     .workshop = { $way ->
         [height] Height
+        [folded] Height with the roll-over bar folded
        *[width] Width
     } { $size }, gate { $gate }: the two together may be off by { $off }.
 gate-low = { $folded ->
@@ -623,6 +625,15 @@ nose-load-in-range = { $heading ->
         [same] { $from }
        *[range] { $from } to { $to }
     } ahead of the deck’s rear edge.
+nose-load-near = What the masses may be off decides whether the nose weight (tongue weight) can be brought into range on this deck. Weigh it at the coupling before you drive.
+    .short = Weigh at the coupling
+    .workshop = Nose weight { $nose }, off by { $off } at most, allowed { $most-way ->
+        [same] { $least }
+       *[range] { $least } to { $most }
+    }, with the machine facing { $heading ->
+        [backward] backwards
+       *[forward] forwards
+    }.
 nose-load-out-of-range = Nowhere on the trailer’s deck is the nose weight (tongue weight) right.
     .short = Nose weight { $nose } is wrong
     .workshop = Nose weight { $nose } at the best place on the deck, allowed { $most-way ->
@@ -820,6 +831,19 @@ ramp-drags = { $item } drags by { $drags-by } on the trailer’s ramp. { $shorte
         [none] No ramp short enough to carry along leaves the { $wanted } needed (common practice).
        *[other] Ramps of at least { $shortest } leave the { $wanted } needed (common practice).
     }
+ramp-near = { $item } comes so near the trailer’s ramp that measuring decides, and no ramp short enough to carry along leaves the { $wanted } needed for certain. Measure before you load; then drive up at a crawl while somebody watches from the side, away from the ramp.
+    .short = Ramp: measure first
+    .workshop = Ramp { $ramp }, { $way ->
+        [backward] backwards
+       *[forward] forwards
+    }: { $item } { $clearance } above the ramp as drawn, { $wanted } needed (common practice); lengths may be off by { $off }.
+ramp-steep = The trailer’s ramp rises at { $angle }: nothing drives up that. { $shortest ->
+    [none] Take another trailer.
+   *[other] Take ramps of at least { $shortest }.
+}
+    .short = Ramp far too steep
+    .with = longer ramps
+    .workshop = Ramp or beaver tail at { $angle }; from 60° on it is no ramp (common practice).
 ramp-tight = Only { $clearance } between { $item } and the trailer’s ramp; { $wanted } is needed. { $shortest ->
     [none] No ramp short enough to carry along is long enough.
    *[other] Ramps of at least { $shortest } give that.

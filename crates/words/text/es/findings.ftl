@@ -248,11 +248,13 @@ front-share-of-total-low = Las ruedas delanteras llevan el { $share } de todo lo
     .workshop = El eje delantero lleva el { $share } del peso total; práctica habitual, sin fuente: { $least }. Se alcanza con al menos { $ballast } de lastre a { $ballast-at } por delante del eje trasero.
 gate-close = { $way ->
     [height] La máquina es casi tan alta como la puerta. Mida ambas antes de pasar.
+    [folded] Con el arco antivuelco plegado la máquina es casi tan alta como la puerta. Mida ambas antes de pasar y pliegue el arco solo como permita el manual.
    *[width] La máquina es casi tan ancha como la puerta. Mida ambas antes de pasar.
 }
     .short = Puerta: medir antes
     .workshop = { $way ->
         [height] Altura
+        [folded] Altura con el arco antivuelco plegado
        *[width] Anchura
     } { $size }, puerta { $gate }: entre las dos puede haber un error de { $off }.
 gate-low = { $folded ->
@@ -616,6 +618,15 @@ nose-load-in-range = { $heading ->
         [same] a { $from }
        *[range] de { $from } a { $to }
     } por delante del borde trasero de la plataforma.
+nose-load-near = De la exactitud de las masas depende que la carga vertical en la lanza pueda quedar dentro de lo admisible en esta plataforma. Pésela en el enganche antes de circular.
+    .short = Pesar en el enganche
+    .workshop = Carga vertical en la lanza { $nose }, con un error de { $off } como máximo, admisible { $most-way ->
+        [same] { $least }
+       *[range] de { $least } a { $most }
+    }, con la máquina mirando { $heading ->
+        [backward] hacia atrás
+       *[forward] hacia delante
+    }.
 nose-load-out-of-range = En ningún punto de la plataforma del remolque es correcta la carga vertical en la lanza.
     .short = Carga en la lanza incorrecta: { $nose }
     .workshop = Carga vertical en la lanza { $nose } en el mejor punto de la plataforma, admisible { $most-way ->
@@ -813,6 +824,19 @@ ramp-drags = { $item } roza { $drags-by } en la rampa del remolque. { $shortest 
         [none] Ni la rampa transportable más larga deja los { $wanted } necesarios (práctica común).
        *[other] Unas rampas de al menos { $shortest } dejan los { $wanted } necesarios (práctica común).
     }
+ramp-near = { $item } pasa tan cerca de la rampa del remolque que hay que medir, y ni la rampa transportable más larga deja con seguridad los { $wanted } necesarios. Mida antes de cargar; después suba muy despacio mientras alguien observa desde un lado, lejos de la rampa.
+    .short = Rampa: medir antes
+    .workshop = Rampa { $ramp }, { $way ->
+        [backward] marcha atrás
+       *[forward] hacia delante
+    }: según el plano, { $item } queda { $clearance } por encima de la rampa; hacen falta { $wanted } (práctica común); las longitudes pueden tener un error de { $off }.
+ramp-steep = La rampa del remolque sube a { $angle }: por ahí no sube ninguna máquina. { $shortest ->
+    [none] Use otro remolque.
+   *[other] Use rampas de al menos { $shortest }.
+}
+    .short = Rampa demasiado empinada
+    .with = rampas más largas
+    .workshop = Rampa o cola inclinada a { $angle }; a partir de 60° ya no es una rampa (práctica común).
 ramp-tight = Solo quedan { $clearance } entre { $item } y la rampa del remolque; hacen falta { $wanted }. { $shortest ->
     [none] Ni la rampa transportable más larga basta.
    *[other] Bastan unas rampas de al menos { $shortest }.

@@ -248,11 +248,13 @@ front-share-of-total-low = Les roues avant portent { $share } de tout ce qui rep
     .workshop = L’essieu avant porte { $share } de la masse totale ; usage courant, sans source : { $least }. Au moins { $ballast } de masses à { $ballast-at } devant l’essieu arrière y suffisent.
 gate-close = { $way ->
     [height] La machine est presque exactement aussi haute que le portail. Mesurez les deux avant de passer.
+    [folded] Arceau rabattu, la machine est presque exactement aussi haute que le portail. Mesurez les deux avant de passer et ne rabattez l’arceau que comme la notice le permet.
    *[width] La machine est presque exactement aussi large que le portail. Mesurez les deux avant de passer.
 }
     .short = Portail : mesurer d’abord
     .workshop = { $way ->
         [height] Hauteur
+        [folded] Hauteur arceau rabattu
        *[width] Largeur
     } { $size }, portail { $gate } : à eux deux, ils peuvent s’écarter de { $off }.
 gate-low = { $folded ->
@@ -616,6 +618,15 @@ nose-load-in-range = { $heading ->
         [same] à { $from }
        *[range] de { $from } à { $to }
     } devant le bord arrière du plateau.
+nose-load-near = C’est la précision des masses qui décide si la charge sur le timon peut être amenée dans la plage admise sur ce plateau. Pesez-la à l’attelage avant de rouler.
+    .short = Peser à l’attelage
+    .workshop = Charge sur le timon { $nose }, à { $off } près au plus, admissible { $most-way ->
+        [same] { $least }
+       *[range] de { $least } à { $most }
+    }, la machine tournée vers { $heading ->
+        [backward] l’arrière
+       *[forward] l’avant
+    }.
 nose-load-out-of-range = Nulle part sur le plateau de la remorque la charge sur le timon n’est correcte.
     .short = Charge sur le timon fausse : { $nose }
     .workshop = Charge sur le timon { $nose } à la meilleure place du plateau, admissible { $most-way ->
@@ -813,6 +824,19 @@ ramp-drags = { $item } frotte de { $drags-by } sur la rampe de la remorque. { $s
         [none] Même la plus longue rampe transportable ne laisse pas les { $wanted } nécessaires (pratique courante).
        *[other] Des rampes d’au moins { $shortest } laissent les { $wanted } nécessaires (pratique courante).
     }
+ramp-near = { $item } passe si près de la rampe de la remorque qu’il faut mesurer, et même la plus longue rampe transportable ne laisse pas à coup sûr les { $wanted } nécessaires. Mesurez avant de charger ; montez ensuite au ralenti pendant que quelqu’un observe de côté, à l’écart de la rampe.
+    .short = Rampe : mesurer d’abord
+    .workshop = Rampe { $ramp }, { $way ->
+        [backward] en marche arrière
+       *[forward] en marche avant
+    } : { $item } à { $clearance } au-dessus de la rampe d’après le plan, { $wanted } nécessaires (pratique courante) ; les longueurs sont connues à { $off } près.
+ramp-steep = La rampe de la remorque monte à { $angle } : rien n’y grimpe. { $shortest ->
+    [none] Prenez une autre remorque.
+   *[other] Prenez des rampes d’au moins { $shortest }.
+}
+    .short = Rampe bien trop raide
+    .with = des rampes plus longues
+    .workshop = Rampe ou plan incliné arrière à { $angle } ; à partir de 60°, ce n’est plus une rampe (pratique courante).
 ramp-tight = Entre { $item } et la rampe de la remorque, il ne reste que { $clearance } ; il en faut { $wanted }. { $shortest ->
     [none] Même la plus longue rampe transportable ne suffit pas.
    *[other] Des rampes d’au moins { $shortest } suffisent.

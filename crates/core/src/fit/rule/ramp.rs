@@ -7,9 +7,10 @@ use super::{Datum, Rule, Seen, View};
 use crate::dimension::Facing;
 use crate::finding::{AxleName, Caution, Drawn, Fact, Finding, Grade, NeededLength, Subject, Unstated, Verdict};
 use crate::fit::desk::Desk;
-use crate::fit::whole::{Drive, RAMP_MARGIN, Rolling, way_up};
+use crate::fit::whole::near::drawn_off;
+use crate::fit::whole::{Drive, Missing, MissingOf, RAMP_MARGIN, Rolling, way_up};
 use crate::item::{ItemRef, Machine};
-use crate::quantity::{Length, Mass};
+use crate::quantity::{Angle, Length, Mass};
 use crate::{findings, words};
 
 findings! {
@@ -25,6 +26,12 @@ findings! {
         item: ItemRef, way: Way, ramp: Drawn, clearance: Drawn,
         wanted: Drawn, place: Along, distance: Drawn, shortest: Option<NeededLength>,
     }
+    /// It comes so near, and no ramp helps for certain, that measuring decides.
+    RampNear = "ramp-near", Travel {
+        item: ItemRef, way: Way, ramp: Drawn, clearance: Drawn, wanted: Drawn, off: Drawn,
+    }
+    /// Ramp or beaver tail is steeper than anything that is driven up, and the shortest ramp that would clear.
+    RampSteep = "ramp-steep", Travel { angle: Angle, shortest: Option<NeededLength> }
     /// An axle lifts on the way up: the machine tips over.
     RampTips = "ramp-tips", Travel { way: Way, axle: AxleName, ramp: Drawn }
     /// An axle keeps less weight on the way up than is wanted.
@@ -42,6 +49,9 @@ words! {
     /// Where along the machine: behind the rear axle, between the axles, ahead of the front axle.
     Along { Behind = "behind", Between = "between", Ahead = "ahead" }
 }
+
+/// From here on a slope is no ramp: 60°, the steepest for which a shortest ramp is looked for. Common practice, no source.
+const STEEP: Angle = Angle::from_deg(60.0);
 
 /// The underside has to clear the trailer's ramp by [`RAMP_MARGIN`], both axles have to keep weight on the way up, and the machine
 /// has to stand well on the trailer as it drove up: forwards or backwards, whichever is better for all of it counts.
@@ -72,6 +82,31 @@ impl Rule for UpTheRamp {
         let drives = [Facing::Forward, Facing::Backward].map(drive);
         let is_helped = |facing| rolling.as_ref().is_some_and(|rolling| rolling.shortest_below(facing).is_some());
         let way = way_up(&drives, on.as_ref(), is_helped);
+        let not_reckoned = |what| Missing { of: MissingOf::Item(machine.item), what };
+        let tell = |what, out: &mut Vec<Finding>| {
+            missing(
+                seen,
+                |missing, item| LoadingUnknown { missing, item },
+                Subject::Loading,
+                &[not_reckoned(what)],
+                out,
+            );
+        };
+        if let Some(rolling) = rolling {
+            let best = drives.iter().flatten().find(|drive| drive.facing == way);
+            match best {
+                None if rolling.steepest() >= STEEP => {
+                    let ways = [Facing::Forward, Facing::Backward].into_iter();
+                    let shortest = ways.filter_map(|facing| rolling.shortest(facing)).map(|ramp| ramp.length);
+                    let shortest = shortest.reduce(f64::min).map(Length::from_m);
+                    let verdict = helped(shortest, Verdict::WontMount);
+                    out.push(about(RampSteep { angle: rolling.steepest(), shortest }, verdict));
+                }
+                None => tell(Unstated::Ramp, out),
+                Some(best) if best.loads.is_none() && rolling.is_weighed() => tell(Unstated::CentreOfGravity, out),
+                Some(_) => {}
+            }
+        }
         // What rolls has a wheelbase.
         if let (Some(rolling), Some(front)) = (rolling, machine.sees.0.or_said_by::<LoadingUnknown>()) {
             drive_up(rolling, &drives, way, front, out);
@@ -97,16 +132,26 @@ fn drive_up(rolling: &Rolling, drives: &[Option<Drive>; 2], way_up: Facing, fron
         return;
     }
     let shortest = rolling.shortest_below(best.facing).map(|ramp| Length::from_m(ramp.length));
-    // Longer ramps are parts to buy; where none helps, that trailer does not carry it.
-    let verdict = if shortest.is_some() { Verdict::BoltsUpWithWork } else { Verdict::WontMount };
     let at = Length::from_m(nearest.point.x);
     let (wanted, place, distance) = (RAMP_MARGIN, place(front, at), at.abs());
+    let off = drawn_off(rolling.wheelbase());
+    if shortest.is_none() && (clearance >= wanted - off || rolling.is_nearly_helped(best.facing, off)) {
+        let fact = RampNear { item, way, ramp, clearance, wanted, off };
+        out.push(about(fact, Verdict::CheckFirst));
+        return;
+    }
+    let verdict = helped(shortest, if clearance < Length::ZERO { Verdict::WontMount } else { Verdict::CheckFirst });
     out.push(if clearance < Length::ZERO {
         about(RampDrags { item, way, ramp, drags_by: -clearance, wanted, place, distance, shortest }, verdict)
     } else {
         let fact = RampTight { item, way, ramp, clearance, wanted, place, distance, shortest };
-        about(fact, Verdict::BoltsUpWithWork)
+        about(fact, verdict)
     });
+}
+
+/// Longer ramps are parts to buy; where none helps, it is as it is.
+fn helped(shortest: Option<Length>, else_it_is: Verdict) -> Verdict {
+    if shortest.is_some() { Verdict::BoltsUpWithWork } else { else_it_is }
 }
 
 /// What the axles keep on the way that is best.

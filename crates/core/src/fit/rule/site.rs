@@ -35,7 +35,7 @@ findings! {
 
 words! {
     /// Which size of the gate.
-    GateWay { Width = "width", Height = "height" }
+    GateWay { Width = "width", Height = "height", Folded = "folded" }
 }
 
 /// The machine has to go through the site's gateway, turn behind it where the path does, and not sink its ground.
@@ -80,14 +80,14 @@ fn height(access: &Access, out: &mut Vec<Finding>) {
     if against == Against::Within {
         return;
     }
-    let folded = access.folded_under_gate();
-    out.push(match folded {
-        None if against == Against::Near => {
-            about(GateClose { way: GateWay::Height, size: height, gate, off }, Verdict::CheckFirst)
-        }
-        None => about(GateLow { height, gate, beyond: -left, folded }, Verdict::WontMount),
+    let close = |way, size| about(GateClose { way, size, gate, off }, Verdict::CheckFirst);
+    let low = |beyond, folded, verdict| about(GateLow { height, gate, beyond, folded }, verdict);
+    out.push(match access.folded_under_gate() {
         // Nearly too high is folded as well as too high.
-        Some(_) => about(GateLow { height, gate, beyond: (-left).max(Length::ZERO), folded }, Verdict::BoltsUpWithWork),
+        Some((folded, Against::Within)) => low((-left).max(Length::ZERO), Some(folded), Verdict::BoltsUpWithWork),
+        _ if against == Against::Near => close(GateWay::Height, height),
+        Some((folded, _)) => close(GateWay::Folded, folded),
+        None => low(-left, None, Verdict::WontMount),
     });
 }
 

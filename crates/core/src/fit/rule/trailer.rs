@@ -31,6 +31,8 @@ findings! {
     }
     /// Nowhere on the deck is it in range.
     NoseLoadOutOfRange = "nose-load-out-of-range", Travel { nose: Mass, least: Mass, most: Mass, heading: Heading }
+    /// It depends on what the masses may be off whether it is in range anywhere.
+    NoseLoadNear = "nose-load-near", Travel { nose: Mass, least: Mass, most: Mass, off: Mass, heading: Heading }
     /// The coupling may carry less than the least nose load.
     CouplingWeak = "coupling-weak", Travel { least: Mass, most: Mass }
     /// The load is wider than a road limit.
@@ -141,17 +143,28 @@ fn nose(on: &OnTrailer, stand: &TrailerStand, out: &mut Vec<Finding>) {
         return;
     }
     let (least, most) = stand.nose_range;
-    if most < least {
-        out.push(about(CouplingWeak { least, most }, Verdict::WontMount).caution(Caution::RoadLimits));
-        return;
+    let (nose, off, heading) = (stand.nose_load(), stand.nose_off, stand.heading);
+    // The least nose load is a share of all masses, and off as they are.
+    let of_least = on.total.load.map_or(Mass::ZERO, |total| on.total.off * (least / total));
+    match Against::of((most - least).kg(), of_least.kg()) {
+        Against::Over => {
+            out.push(about(CouplingWeak { least, most }, Verdict::WontMount).caution(Caution::RoadLimits));
+            return;
+        }
+        Against::Near => {
+            let fact = NoseLoadNear { nose, least, most, off: of_least, heading };
+            out.push(about(fact, Verdict::CheckFirst).caution(Caution::RoadLimits));
+            return;
+        }
+        Against::Within => {}
     }
-    let (nose, heading) = (stand.nose(), stand.heading);
-    let finding = match stand.places {
-        Some(places) => {
+    let finding = match (stand.nose, stand.places) {
+        (Against::Within, Some(places)) => {
             let [from, to] = [places.low, places.high].map(|place| behind_front(on, stand, place));
             about(NoseLoadInRange { from, to, nose, least, most, heading }, Verdict::BoltsUp)
         }
-        None => about(NoseLoadOutOfRange { nose, least, most, heading }, Verdict::WontMount),
+        (Against::Over, _) => about(NoseLoadOutOfRange { nose, least, most, heading }, Verdict::WontMount),
+        _ => about(NoseLoadNear { nose, least, most, off, heading }, Verdict::CheckFirst),
     };
     out.push(finding.caution(Caution::RoadLimits));
 }

@@ -14,7 +14,7 @@ use crate::fit::context::underside::underside;
 use crate::fit::desk::Desk;
 use crate::item::{ItemRef, RampSize};
 use crate::plane::Point;
-use crate::quantity::{Length, Mass};
+use crate::quantity::{Angle, Length, Mass};
 
 /// Least load that each axle has to keep on a ramp, as a share of the bare machine's mass. Less is *check first*.
 ///
@@ -197,9 +197,29 @@ impl Rolling {
         Some(Drive { facing, roll, item, loads, least_load })
     }
 
+    /// The steeper of ramp and beaver tail.
+    pub fn steepest(&self) -> Angle {
+        Angle::from_rad(self.ramp.angle.max(self.ramp.beaver_angle))
+    }
+
+    /// Whether it is known what the machine weighs and where.
+    pub const fn is_weighed(&self) -> bool {
+        self.weight.is_some()
+    }
+
+    /// The wheelbase.
+    pub const fn wheelbase(&self) -> Length {
+        Length::from_m(self.wheels.wheelbase)
+    }
+
     /// The shortest ramp that keeps [`RAMP_MARGIN`].
     pub fn shortest(&self, facing: Facing) -> Option<ShortestRamp> {
-        self.shortest_of(&self.edges, facing)
+        self.shortest_of(&self.edges, facing, RAMP_MARGIN)
+    }
+
+    /// Whether some ramp keeps [`RAMP_MARGIN`] but for so much.
+    pub fn is_nearly_helped(&self, facing: Facing, off: Length) -> bool {
+        self.shortest_of(&self.edges, facing, RAMP_MARGIN - off).is_some()
     }
 
     /// As [`Self::shortest`], where this ramp is known to be too steep: what a ramp no steeper cannot come near is left out.
@@ -219,13 +239,13 @@ impl Rolling {
             beside || angles.fold(f64::INFINITY, f64::min) < steepest
         };
         let edges: Vec<[Point; 2]> = self.edges.iter().copied().filter(low).collect();
-        self.shortest_of(&edges, facing)
+        self.shortest_of(&edges, facing, RAMP_MARGIN)
     }
 
-    fn shortest_of(&self, edges: &[[Point; 2]], facing: Facing) -> Option<ShortestRamp> {
+    fn shortest_of(&self, edges: &[[Point; 2]], facing: Facing, margin: Length) -> Option<ShortestRamp> {
         let job = LoadingJob {
             deck_height: self.deck_height.m(),
-            clearance: RAMP_MARGIN.m(),
+            clearance: margin.m(),
             beaver_angle: self.ramp.beaver_angle,
             beaver_length: self.ramp.beaver_length,
             longest: LONGEST_RAMP.m(),

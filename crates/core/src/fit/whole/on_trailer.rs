@@ -2,7 +2,7 @@
 
 use super::footprint::{Footprint, footprint};
 use super::loads::{Loads, usual_off};
-use super::rated_load::RatedLoad;
+use super::rated_load::{Against, RatedLoad};
 use super::{Ask, Missing, MissingOf};
 use crate::build::Build;
 use crate::dimension::{
@@ -120,13 +120,17 @@ pub struct TrailerStand {
     pub loads: TrailerLoads,
     /// Least and greatest nose load.
     pub nose_range: (Mass, Mass),
+    /// How far the nose load may be off.
+    pub nose_off: Mass,
+    /// Whether there is a place on the deck with the nose load in range: for certain, perhaps, for certain not.
+    pub nose: Against,
     /// How far the body then reaches beyond the deck's rear end and front end.
     pub beyond: Option<(f64, f64)>,
 }
 
 impl TrailerStand {
     /// What the coupler carries.
-    pub fn nose(&self) -> Mass {
+    pub fn nose_load(&self) -> Mass {
         Mass::from_kg(self.loads.nose)
     }
 
@@ -222,6 +226,10 @@ fn standing(
             (None, Some(wheels)) => nose_in_range.low.max(wheels.low).min(wheels.high),
             (None, None) => f64::midpoint(wheels.low, wheels.high),
         };
+        // What the machine's axles are off, each by its arm about the trailer's axles, and the trailer's own mass by its.
+        let front_axle = rear_axle + heading.sign() * wheelbase;
+        let moment = loads.off.rear.kg() * rear_axle.abs() + loads.off.front.kg() * front_axle.abs();
+        let off = (moment + usual_off(empty).kg() * centre.m().abs()) / coupling.m().abs();
         let body = footprint.extent_x.map(|(low, high)| Stretch { low: low.m(), high: high.m() });
         Some(TrailerStand {
             heading,
@@ -231,7 +239,23 @@ fn standing(
             rear_axle,
             loads: trailer_loads(bed, cargo, rear_axle).ok()?,
             nose_range: (total * shares.0, total * most),
+            nose_off: Mass::from_kg(off),
+            nose: nose(wheels, nose_in_range, off * coupling.m().abs() / loads.total.kg(), is_open),
             beyond: body.and_then(|body| deck_overhang(deck, body, heading, rear_axle).ok()),
         })
     })
+}
+
+/// Whether the nose load can be brought into range on the deck, where its range may lie so far off along it.
+fn nose(wheels: Stretch, in_range: Stretch, off: f64, is_open: bool) -> Against {
+    let meet = |by: f64| {
+        let shifted = Stretch { low: in_range.low + by, high: in_range.high + by };
+        wheels.and(shifted).is_some()
+    };
+    // Where it is not open, nothing is in range however it lies.
+    match (is_open, meet(0.0), meet(-off) && meet(off)) {
+        (true, true, true) => Against::Within,
+        (true, here, _) if here || meet(-off) || meet(off) => Against::Near,
+        _ => Against::Over,
+    }
 }

@@ -78,10 +78,11 @@ impl Access {
         against(self.height, self.gate_height)
     }
 
-    /// The height with the bar folded, if it goes under the gateway for certain.
-    pub fn folded_under_gate(&self) -> Option<Length> {
+    /// The height with the bar folded, and how it goes under the gateway then; `None` where it does not fold or is too high for
+    /// certain.
+    pub fn folded_under_gate(&self) -> Option<(Length, Against)> {
         let (against, _) = against(self.height_folded, self.gate_height)?;
-        self.height_folded.filter(|_| against == Against::Within)
+        self.height_folded.filter(|_| against != Against::Over).map(|height| (height, against))
     }
 
     /// Whether the machine is for certain too high for the gateway.

@@ -51,6 +51,7 @@ mod tests {
     use super::*;
     use crate::dimension::{LeastLoad, Nearest, RampLoads, RampRoll, Stretch, TrailerLoads};
     use crate::fit::RatedLoad;
+    use crate::fit::whole::rated_load::Against;
     use crate::item::{ItemRef, MachineId, TrailerId};
     use crate::plane::Point;
     use crate::quantity::Mass;
@@ -81,6 +82,8 @@ mod tests {
             rear_axle: 0.5,
             loads: TrailerLoads { total: 0.0, nose: 0.0, axle: 0.0 },
             nose_range: (Mass::ZERO, Mass::ZERO),
+            nose_off: Mass::ZERO,
+            nose: if in_range[at] { Against::Within } else { Against::Over },
             beyond: None,
         };
         OnTrailer {
