@@ -28,7 +28,7 @@ pub fn figures(
         against,
         out: out.then(|| verdict(Verdict::WontMount)),
     };
-    let nose = stand.map(TrailerStand::nose);
+    let nose = stand.map(TrailerStand::nose_load);
     let range = stand.map(|stand| format!("{} – {}", mass(stand.nose_range.0), mass(stand.nose_range.1)));
     let that_way = |[forward, backward]: [Option<ShortestRamp>; 2]| match facing {
         Facing::Forward => forward,
