@@ -57,7 +57,7 @@ fn tried(tilt: f64, draws: &mut Draws) -> (usize, usize, f64) {
     for _ in 0..1_000 {
         let camera = Camera {
             tilt: tilt.to_radians(),
-            turn: draws.within(0.0, 6.28),
+            turn: draws.within(0.0, std::f64::consts::TAU),
             away: draws.within(0.45, 0.8),
             focal: 3_000.0,
             picture: Point::new(3_000.0, 4_000.0),

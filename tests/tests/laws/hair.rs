@@ -81,7 +81,7 @@ fn no_hair_decides(table: &str, question: Question, least: [usize; 2]) {
         numbers(row, &format!("/{table}/{at}"), &mut paths);
         let asked: Vec<&Asked> = all.iter().filter(|asked| asked.ids.iter().any(|known| known == id)).collect();
         for path in &paths {
-            let share = |step: usize| FROM * (TO / FROM).powf(step as f64 / STEPS as f64);
+            let share = |step: usize| FROM + (TO - FROM) * step as f64 / STEPS as f64;
             let desks: Vec<Option<Desk>> = (0..=STEPS).map(|step| with(&catalogue, path, share(step))).collect();
             for asked in asked.iter().step_by((asked.len() / BUILDS).max(1)).take(BUILDS) {
                 let moved = Moved { catalogue: &catalogue, path, asked, question };
