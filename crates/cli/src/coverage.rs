@@ -5,10 +5,10 @@ use std::fmt::Write as _;
 
 use clap::Args;
 use fitup_catalogue::wire::CatalogueFile;
-use fitup_core::build::{Build, Carrying, Choices, Seating, Step};
+use fitup_core::build::{Build, Choices, Step};
 use fitup_core::finding::Verdict;
 use fitup_core::fit::{Desk, judge};
-use fitup_core::item::{GuideRow, MachineId, Named};
+use fitup_core::item::MachineId;
 use fitup_core::search::Searcher;
 use fitup_words::{Words, verdict_key};
 use serde_json::{Value, json};
@@ -77,35 +77,14 @@ pub fn coverage(desk: &Desk, file: &CatalogueFile, words: &Words) -> Coverage {
     found.open = open.into_iter().collect();
     found.open.sort_by(|a, b| b.1.cmp(&a.1).then_with(|| a.0.cmp(&b.0)));
     for (index, row) in catalogue.guide.iter().flat_map(|guide| &guide.rows).enumerate() {
-        let answer = judge(desk, &build_of(row));
+        let answer = judge(desk, &Build::from(Choices::listed(row)));
         if let Some(reason) = answer.reason().filter(|_| answer.complete) {
-            let items = words.items_of(catalogue, &build_of(row));
+            let items = words.items_of(catalogue, &Build::from(Choices::listed(row)));
             found.sets.push((index + 1, items, answer.verdict, words.why(catalogue, reason)));
         }
     }
     found.lists = lists_without_port(file);
     found
-}
-
-/// The build that a row of the guide lists.
-fn build_of(row: &GuideRow) -> Build {
-    Build::from(Choices {
-        machine: named(row.machine),
-        carrying: match row.frame {
-            Named::Any => Carrying::Open,
-            Named::Without => Carrying::Hitch,
-            Named::This(frame) => Carrying::Frame(frame),
-        },
-        seating: named(row.seat).map_or(Seating::Open, Seating::This),
-        implement: named(row.implement),
-    })
-}
-
-fn named<T>(column: Named<T>) -> Option<T> {
-    match column {
-        Named::This(item) => Some(item),
-        Named::Any | Named::Without => None,
-    }
 }
 
 /// Headings of parts lists by which no port gets its parts: a list proves a joint where its heading is the

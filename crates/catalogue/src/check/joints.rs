@@ -3,10 +3,10 @@
 
 use std::collections::BTreeSet;
 
-use fitup_core::build::{Build, Carrying, Choices, Seating};
+use fitup_core::build::{Build, Choices};
 use fitup_core::finding::{Subject, Verdict};
 use fitup_core::fit::{Desk, judge};
-use fitup_core::item::{Catalogue, GuideRow, ItemRef, Named};
+use fitup_core::item::{Catalogue, GuideRow, ItemRef};
 
 use crate::at::At;
 use crate::problem::{Code, Problem};
@@ -26,7 +26,7 @@ pub fn listed_joints(catalogue: &Catalogue, report: &mut Report) {
         if !judged.insert(*row) || is_asked_about(row, report) {
             continue;
         }
-        let answer = judge(&desk, &build_of(row));
+        let answer = judge(&desk, &Build::from(Choices::listed(row)));
         let blocked = answer.reason().filter(|reason| answer.verdict == Verdict::WontMount && reason.code != DISAGREE);
         if let Some(reason) = blocked {
             let sets = At::top("guide");
@@ -49,10 +49,10 @@ pub fn listed_joints(catalogue: &Catalogue, report: &mut Report) {
 /// Whether something is told of one of the rows that a set names.
 fn is_asked_about(row: &GuideRow, report: &Report) -> bool {
     let rows = [
-        named(row.machine).map(|it| At::top("machines").index(it.0 as usize).to_string()),
-        named(row.frame).map(|it| At::top("frames").index(it.0 as usize).to_string()),
-        named(row.seat).map(|it| At::top("seats").index(it.0 as usize).to_string()),
-        named(row.implement).map(|it| At::top("implements").index(it.0 as usize).to_string()),
+        row.machine.item().map(|it| At::top("machines").index(it.0 as usize).to_string()),
+        row.frame.item().map(|it| At::top("frames").index(it.0 as usize).to_string()),
+        row.seat.item().map(|it| At::top("seats").index(it.0 as usize).to_string()),
+        row.implement.item().map(|it| At::top("implements").index(it.0 as usize).to_string()),
     ];
     let is_of = |path: &str| {
         rows.iter()
@@ -65,36 +65,12 @@ fn is_asked_about(row: &GuideRow, report: &Report) -> bool {
 /// The core's finding for it.
 const DISAGREE: &str = "listing-and-dimensions-disagree";
 
-fn build_of(row: &GuideRow) -> Build {
-    Build::from(Choices {
-        machine: named(row.machine),
-        carrying: match row.frame {
-            Named::Any => Carrying::Open,
-            Named::Without => Carrying::Hitch,
-            Named::This(frame) => Carrying::Frame(frame),
-        },
-        seating: named(row.seat).map_or(Seating::Open, Seating::This),
-        implement: named(row.implement),
-    })
-}
-
-fn named<T>(column: Named<T>) -> Option<T> {
-    match column {
-        Named::This(item) => Some(item),
-        Named::Any | Named::Without => None,
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
-    use fitup_core::item::FrameId;
 
     #[test]
     fn the_finding_looked_for_is_one_of_the_cores() {
         assert!(fitup_core::fit::declaration(DISAGREE).is_some());
-        let row =
-            GuideRow { machine: Named::Any, frame: Named::This(FrameId(0)), seat: Named::Any, implement: Named::Any };
-        assert_eq!(build_of(&row).choices.carrying, Carrying::Frame(FrameId(0)));
     }
 }

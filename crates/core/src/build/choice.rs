@@ -4,7 +4,8 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use super::{ArmAngles, Measurement, NumberRead, Presence};
 use crate::item::{
-    AdapterId, EquipmentId, FrameId, ImplementId, ItemRef, MachineId, SeatId, SeatState, SiteId, Switched, TrailerId,
+    AdapterId, EquipmentId, FrameId, GuideRow, ImplementId, ItemRef, MachineId, Named, SeatId, SeatState, SiteId,
+    Switched, TrailerId,
 };
 use crate::quantity::{Length, Mass};
 
@@ -125,6 +126,22 @@ pub struct Choices {
     pub seating: Seating,
     /// Implement.
     pub implement: Option<ImplementId>,
+}
+
+impl Choices {
+    /// What a set of the guide names; where it admits any item, the step stays open.
+    pub fn listed(row: &GuideRow) -> Self {
+        Self {
+            machine: row.machine.item(),
+            carrying: match row.frame {
+                Named::Any => Carrying::Open,
+                Named::Without => Carrying::Hitch,
+                Named::This(frame) => Carrying::Frame(frame),
+            },
+            seating: row.seat.item().map_or(Seating::Open, Seating::This),
+            implement: row.implement.item(),
+        }
+    }
 }
 
 /// What goes with the choices of a build: parts between them, work decided on, what was found on the units, where it all goes.
@@ -287,5 +304,21 @@ impl Build {
             && self.choices.carrying != Carrying::Open
             && self.choices.seating != Seating::Open
             && self.choices.implement.is_some()
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_set_of_the_guide_leaves_open_what_it_does_not_name() {
+        let any = GuideRow { machine: Named::Any, frame: Named::Any, seat: Named::Any, implement: Named::Any };
+        assert_eq!(Choices::listed(&any), Choices::default());
+        let row = GuideRow { machine: Named::This(MachineId(3)), frame: Named::Without, ..any };
+        let chosen = Choices { machine: Some(MachineId(3)), carrying: Carrying::Hitch, ..Choices::default() };
+        assert_eq!(Choices::listed(&row), chosen);
+        let frame = Choices::listed(&GuideRow { frame: Named::This(FrameId(0)), seat: Named::This(SeatId(1)), ..any });
+        assert_eq!((frame.carrying, frame.seating), (Carrying::Frame(FrameId(0)), Seating::This(SeatId(1))));
     }
 }

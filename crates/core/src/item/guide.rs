@@ -23,6 +23,14 @@ impl<T: Copy + PartialEq> Named<T> {
         }
     }
 
+    /// The item that the column names, if it names one.
+    pub fn item(self) -> Option<T> {
+        match self {
+            Self::This(item) => Some(item),
+            Self::Any | Self::Without => None,
+        }
+    }
+
     fn names(self, item: T) -> Mention {
         match self {
             Self::Any => Mention::ByAny,
