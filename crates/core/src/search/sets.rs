@@ -285,7 +285,7 @@ impl Search<'_> {
                             continue;
                         }
                         for (members, alone) in members.iter_mut().zip(&of.alone) {
-                            members.keep(|at| alone[at] <= worst);
+                            members.retain(|at| alone[at] <= worst);
                         }
                         if members.iter().all(|members| !members.is_empty()) {
                             self.assembly(worst, joined, &members, &mut starts);

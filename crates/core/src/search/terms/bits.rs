@@ -52,7 +52,7 @@ impl Bits {
     }
 
     /// Keeps only the numbers that `holds` says.
-    pub fn keep(&mut self, holds: impl Fn(usize) -> bool) {
+    pub fn retain(&mut self, holds: impl Fn(usize) -> bool) {
         let out: Vec<usize> = self.iter().filter(|&at| !holds(at)).collect();
         for at in out {
             self.remove(at);
