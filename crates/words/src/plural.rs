@@ -32,4 +32,18 @@ mod tests {
             }
         }
     }
+
+    /// CLDR 48, `plurals`: 1000000 is the sample of "many" in Spanish and French, and none of English or German has that form.
+    #[test]
+    fn whole_millions_take_the_form_of_many_in_spanish_and_french() {
+        for lang in Lang::ALL {
+            let many = if matches!(lang.base(), Lang::Es | Lang::Fr) { "many" } else { "other" };
+            for count in [1_000_000, 2_000_000, -3_000_000] {
+                assert_eq!(plural(lang, count), many, "{lang:?} {count}");
+            }
+            for count in [2, 999_999, 1_000_001, 1_500_000] {
+                assert_eq!(plural(lang, count), "other", "{lang:?} {count}");
+            }
+        }
+    }
 }
