@@ -30,7 +30,7 @@ pub enum Trouble {
 /// Why there is no engine.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum EngineTrouble {
-    /// Its file is not to be had.
+    /// Its file cannot be fetched.
     Missing,
     /// Its file is cut off or damaged.
     CutOff,
