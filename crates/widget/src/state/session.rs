@@ -1,6 +1,7 @@
 //! One widget's state and what each action makes of it.
 
 mod jobs;
+mod pins;
 
 use std::rc::Rc;
 
@@ -13,9 +14,6 @@ use super::{Action, Address, Bench, EngineTrouble, History, Job, Memo, Notice, P
 
 /// Cards that are laid out at first, and that are added each time the list is scrolled to its end.
 const BATCH: u32 = 40;
-
-/// Builds beside the one at hand at most: more do not fit beside each other.
-const MOST_PINNED: usize = 3;
 
 /// How far the catalogue has come.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
@@ -161,23 +159,6 @@ impl Session {
         };
         let tried = self.tried.as_ref().and_then(slid);
         tried.or_else(|| self.pending.iter().rev().find_map(slid)).or_else(|| self.look.place(slide))
-    }
-
-    /// Whether the build at hand can be pinned.
-    pub fn can_pin(&self) -> bool {
-        self.can_pin_link(self.history.present())
-    }
-
-    /// Whether a build can be pinned: something is chosen, it is not pinned yet, and there is room for one more.
-    pub fn can_pin_link(&self, link: &str) -> bool {
-        let pinned = &self.look.pinned;
-        !link.is_empty() && pinned.len() < MOST_PINNED && pinned.iter().all(|known| known != link)
-    }
-
-    fn pin(&mut self, link: String) {
-        if self.can_pin_link(&link) {
-            self.look.pinned.push(link);
-        }
     }
 
     /// The session after an action.
