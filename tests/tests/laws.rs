@@ -8,6 +8,8 @@
 mod better_and_worse;
 #[path = "laws/chance.rs"]
 mod chance;
+#[path = "laws/checks.rs"]
+mod checks;
 #[path = "laws/hair.rs"]
 mod hair;
 #[path = "laws/hold.rs"]
