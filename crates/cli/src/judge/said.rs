@@ -11,7 +11,7 @@ use fitup_words::{Misread, Words};
 #[derive(Debug, Clone, Default, Args)]
 pub struct SaidArguments {
     /// A dimension measured on a unit, such as `rack/diameter=40.2 ± 0.1 caliper`; of several readings `;` between them. The
-    /// tool is `caliper` or `tape`, a tape if none is named. The item's id before the port only where two items have such a
+    /// tool is `caliper`, `tape` or `photograph`, a tape if none is named. The item's id before the port only where two items have such a
     /// port. May be given more than once.
     #[arg(long = "measured", value_name = "[ITEM/]PORT/DIMENSION=LENGTH")]
     pub measured: Vec<String>,

@@ -12,7 +12,7 @@ export interface BuildFile {
   implement?: string;
   adapters?: string[];
   changes?: unknown[];
-  measured?: { item: string; port: string; dimension: string; mm: number; tool: "caliper" | "tape"; plus_minus_mm?: number; note?: string }[];
+  measured?: { item: string; port: string; dimension: string; mm: number; tool: "caliper" | "tape" | "photograph"; plus_minus_mm?: number; note?: string }[];
   looked?: { item: string; what: string; there: boolean }[];
   serials?: Record<string, number>;
   on_hand?: string[];
@@ -151,7 +151,7 @@ export interface Observed {
   kind?: string;
   /** Of hooks and pins, the half that is seen. */
   half?: "bar" | "hook" | "lug" | "clevis";
-  measured?: { dimension: string; mm: number; tool?: "caliper" | "tape"; plus_minus_mm?: number }[];
+  measured?: { dimension: string; mm: number; tool?: "caliper" | "tape" | "photograph"; plus_minus_mm?: number }[];
   numbers?: string[];
   /** How many holes or points there are. */
   count?: number;
