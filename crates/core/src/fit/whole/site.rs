@@ -261,6 +261,17 @@ mod tests {
     };
 
     #[test]
+    fn with_the_bar_folded_it_goes_under_for_certain_perhaps_or_not_at_all() {
+        let under = |folded: f64| {
+            let gate_height = Some(Length::from_mm(1500.0));
+            Access { height_folded: Some(Length::from_mm(folded)), gate_height, ..NOTHING }.folded_under_gate()
+        };
+        let against = [1400.0, 1500.0, 1600.0].map(|folded| under(folded).map(|(_, against)| against));
+        assert_eq!(against, [Some(Against::Within), Some(Against::Near), None]);
+        assert_eq!(NOTHING.folded_under_gate(), None, "it does not fold");
+    }
+
+    #[test]
     fn through_the_gate_either_way_round_the_narrower_path_counts() {
         let corridor = crate::dimension::Corridor { entry_extent: 3.3, exit_extent: 3.7, inner_radius: 1.9 };
         let mirrored = crate::dimension::Corridor { entry_extent: 3.7, exit_extent: 3.3, ..corridor };
