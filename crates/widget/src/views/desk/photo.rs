@@ -290,20 +290,26 @@ fn paper(ctx: &Ctx, photo: &Photo, unit: Units) -> Html {
 fn marks(photo: &Photo, chosen: usize, coarse: f64) -> Html {
     let px = |css: f64| css * coarse;
     let corners: Vec<String> =
-        photo.marks.iter().take(CORNERS).map(|mark| format!("{:.1},{:.1}", mark.x, mark.y)).collect();
+        photo.marks.iter().take(CORNERS).map(|mark| format!("{},{}", pixel(mark.x), pixel(mark.y))).collect();
     html! {
-        <svg viewBox={format!("0 0 {} {}", photo.size.0, photo.size.1)} aria-hidden="true">
+        <svg viewBox={format!("0 0 {} {}", pixel(photo.size.0), pixel(photo.size.1))} aria-hidden="true">
             <polygon points={corners.join(" ")} />
             for (at, mark) in photo.marks.iter().enumerate() {
                 <g key={at} class={classes!((at == chosen).then_some("is-chosen"))}>
-                    <circle cx={mark.x.to_string()} cy={mark.y.to_string()} r={px(7.0).to_string()} />
-                    <text x={(mark.x + px(10.0)).to_string()} y={(mark.y - px(8.0)).to_string()} font-size={px(14.0).to_string()}>
+                    <circle cx={pixel(mark.x)} cy={pixel(mark.y)} r={pixel(px(7.0))} />
+                    <text x={pixel(mark.x + px(10.0))} y={pixel(mark.y - px(8.0))} font-size={pixel(px(14.0))}>
                         { if at < CORNERS { at + 1 } else { at + 1 - CORNERS } }
                     </text>
                 </g>
             }
         </svg>
     }
+}
+
+/// A place or size on the picture, drawn to the whole pixel.
+#[expect(clippy::cast_possible_truncation, reason = "a picture has far fewer pixels")]
+fn pixel(at: f64) -> String {
+    (at.round() as i32).to_string()
 }
 
 /// Where a canvas was tapped, from its upper left corner, and how wide it is.
