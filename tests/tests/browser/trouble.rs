@@ -15,7 +15,7 @@ fn a_broken_catalogue_says_every_mistake_with_its_place_and_keeps_what_was_there
         page.value("(() => { window.heard = []; document.addEventListener('fitup-error', (e) => window.heard.push(e.detail)); })()").await?;
         let broken = broken();
         supply(&page, "broken.json", Some(&broken)).await?;
-        assert!(page.count(".problems li").await? >= 2);
+        page.until("the mistakes", "widget.querySelectorAll('.problems li').length >= 2").await?;
         let places = page.texts(".problem-place").await?;
         assert!(places.iter().all(|place| place.starts_with("line ")), "{places:?}");
         let told = page.text(".problems").await?;
