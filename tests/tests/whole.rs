@@ -220,6 +220,7 @@ fn out_and_told(desk: &Desk, build: &Build) -> Vec<(&'static str, bool, bool)> {
     let drives = [loading.forward, loading.backward];
     let way = way_up(&drives, Some(&on), |way| shortest_ramps(desk, build)[way as usize].is_some());
     let stand = stand_after(&on, way);
+    let is_too_high = access.is_too_high();
     let out = [
         ("axle-overloaded", weight.front.is_over() || weight.rear.is_over()),
         ("tyre-overloaded", weight.front_tyre.is_over() || weight.rear_tyre.is_over()),
@@ -227,7 +228,7 @@ fn out_and_told(desk: &Desk, build: &Build) -> Vec<(&'static str, bool, bool)> {
         ("nose-load-out-of-range", stand.is_some_and(|it| it.places_on_deck.is_some() && !it.is_in_range())),
         ("ramp-drags", loading.drive(way).is_some_and(|drive| !drive.clears())),
         ("gate-narrow", access.is_too_wide()),
-        ("gate-low", access.is_too_high()),
+        ("gate-low", is_too_high),
         ("corner-tight", access.turns() == Some(false) && !access.is_too_wide()),
         ("ground-overloaded", access.heavier_axle().is_over()),
     ];
@@ -236,6 +237,8 @@ fn out_and_told(desk: &Desk, build: &Build) -> Vec<(&'static str, bool, bool)> {
         "ramp-drags" => says(code) || says("ramp-tight"),
         // A coupling that bears less than the least load is out of range wherever the machine stands.
         "nose-load-out-of-range" => says(code) || says("coupling-weak"),
+        // Too high with the bar up, and so nearly with it folded that measuring decides.
+        "gate-low" => says(code) || is_too_high && says("gate-close"),
         _ => says(code),
     };
     out.map(|(code, out)| (code, out, told(code))).to_vec()
